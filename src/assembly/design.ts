@@ -1,0 +1,96 @@
+import type { Board } from '../board/index.js';
+import type { Frame, Vec3 } from '../frame/index.js';
+import type { Joint } from '../joinery/index.js';
+import type { Profile } from '../profile/index.js';
+
+/** A board and where it stands: `place` is the board frame written in the assembly frame. */
+export interface PlacedBoard {
+  readonly board: Board;
+  readonly place: Frame;
+}
+
+/** A layer of a piece of hardware: `outline` less `bores`, from z = from to z = to; scaled to `endScale` at `to`. */
+export interface Stage {
+  readonly outline: Profile;
+  readonly bores?: readonly Profile[];
+  readonly from: number;
+  readonly to: number;
+  readonly endScale?: number;
+}
+
+export type HardwareKind = 'bolt' | 'washer' | 'knob' | 'screw' | 'router base' | 'cutter';
+
+/** A bought or given piece, modelled closely enough to take part in the checks. */
+export interface Hardware {
+  readonly id: string;
+  readonly kind: HardwareKind;
+  /** As it is asked for over the counter: `hex bolt M8 × 60, ISO 4014`. */
+  readonly name: string;
+  /** Stacked along z of the place frame. */
+  readonly stages: readonly Stage[];
+  readonly place: Frame;
+  /** False for what the person already owns (the router, its cutter). */
+  readonly bought: boolean;
+}
+
+/** Another position of the moving pieces: how far each is shifted from where it is placed, mm, assembly frame. */
+export interface Pose {
+  readonly name: string;
+  readonly shift: Readonly<Record<string, Vec3>>;
+}
+
+/** A gap that must be kept between two pieces in every pose. */
+export interface KeepApart {
+  readonly code: string;
+  readonly a: string;
+  readonly b: string;
+  readonly least: number;
+  readonly why: string;
+  readonly remedy: string;
+}
+
+/** A screw thread that must enter its nut or knob far enough, and not bottom. */
+export interface Engagement {
+  readonly screw: string;
+  readonly nut: string;
+  readonly least: number;
+  /** Air that must stay between the screw's tip and the bottom of its hole; 0 for a through thread. */
+  readonly tipAir: number;
+}
+
+/** Two pieces whose gap in a named pose must reach a stated value. */
+export interface Reach {
+  readonly a: string;
+  readonly b: string;
+  readonly pose: string;
+  readonly wanted: number;
+  readonly sense: 'at most' | 'at least';
+  readonly what: string;
+}
+
+/** A figure the model worked out, to be told to the person. */
+export interface Derived {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: 'mm' | 'deg' | '';
+  readonly help: string;
+}
+
+/** Boards placed in space, and joints between boards that touch: the one source everything else is derived from. */
+export interface Design {
+  /** Folder name: `stool`. */
+  readonly name: string;
+  readonly title: string;
+  /** The diameter of the cutter the outlines are followed with, mm. */
+  readonly cutter: number;
+  readonly boards: readonly PlacedBoard[];
+  readonly joints: readonly Joint[];
+  readonly hardware: readonly Hardware[];
+  readonly poses: readonly Pose[];
+  readonly keepApart: readonly KeepApart[];
+  readonly engagements: readonly Engagement[];
+  readonly reaches: readonly Reach[];
+  readonly derived: readonly Derived[];
+  /** Sentences for the person: assumptions and choices the model made. */
+  readonly notes: readonly string[];
+}

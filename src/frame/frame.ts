@@ -1,0 +1,65 @@
+import { add, cross, dot, scale, subtract, unit, type Vec3 } from './vec.js';
+
+/** A right-handed frame: an origin (mm) and three unit vectors, written in the frame it stands in. */
+export interface Frame {
+  readonly origin: Vec3;
+  readonly x: Vec3;
+  readonly y: Vec3;
+  readonly z: Vec3;
+}
+
+export const WORLD: Frame = { origin: [0, 0, 0], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
+
+/**
+ * A right-handed frame from its z axis and the wished direction of x.
+ *
+ * @param origin mm
+ * @param z any length
+ * @param x any length; its part across z is kept
+ * @example frame([0, 0, 20], [0, 0, 1], [1, 0, 0]).y // [0, 1, 0]
+ */
+export function frame(origin: Vec3, z: Vec3, x: Vec3): Frame {
+  const up = unit(z);
+  const along = unit(subtract(x, scale(up, dot(x, up))));
+  return { origin, x: along, y: cross(up, along), z: up };
+}
+
+/** A point of the frame, written in the frame around it. */
+export const pointOut = (f: Frame, p: Vec3): Vec3 => add(f.origin, directionOut(f, p));
+
+/** A direction of the frame, written in the frame around it. */
+export const directionOut = (f: Frame, d: Vec3): Vec3 =>
+  add(add(scale(f.x, d[0]), scale(f.y, d[1])), scale(f.z, d[2]));
+
+/** A point of the frame around, written in this frame. */
+export const pointIn = (f: Frame, p: Vec3): Vec3 => directionIn(f, subtract(p, f.origin));
+
+/** A direction of the frame around, written in this frame. */
+export const directionIn = (f: Frame, d: Vec3): Vec3 => [dot(d, f.x), dot(d, f.y), dot(d, f.z)];
+
+/** A frame that stands in `outer`, written in the frame around `outer`. */
+export const frameOut = (outer: Frame, inner: Frame): Frame => ({
+  origin: pointOut(outer, inner.origin),
+  x: directionOut(outer, inner.x),
+  y: directionOut(outer, inner.y),
+  z: directionOut(outer, inner.z),
+});
+
+/** A frame that stands beside `outer`, written in `outer`. */
+export const frameIn = (outer: Frame, inner: Frame): Frame => ({
+  origin: pointIn(outer, inner.origin),
+  x: directionIn(outer, inner.x),
+  y: directionIn(outer, inner.y),
+  z: directionIn(outer, inner.z),
+});
+
+/** The same place seen from the other side: x stays, y and z turn about x. */
+export const turnedOver = (f: Frame): Frame => ({
+  origin: f.origin,
+  x: f.x,
+  y: scale(f.y, -1),
+  z: scale(f.z, -1),
+});
+
+/** The frame moved by a vector written in the frame around it. */
+export const moved = (f: Frame, by: Vec3): Frame => ({ ...f, origin: add(f.origin, by) });

@@ -1,0 +1,32 @@
+/** A point or direction in space, mm. */
+export type Vec3 = readonly [x: number, y: number, z: number];
+
+/** A point or direction in a plane, mm. */
+export type Vec2 = readonly [x: number, y: number];
+
+export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+
+export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+
+export const scale = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
+
+export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+
+export const cross = (a: Vec3, b: Vec3): Vec3 => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+
+export const length = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
+
+/** The direction of a vector. @throws RangeError for the zero vector */
+export const unit = (a: Vec3): Vec3 => {
+  const size = length(a);
+  if (!(size > 0)) throw new RangeError('the zero vector has no direction');
+  return scale(a, 1 / size);
+};
+
+/** The angle between two directions, degrees, 0 to 180; stable for nearly parallel ones. */
+export const angleDeg = (a: Vec3, b: Vec3): number =>
+  (Math.atan2(length(cross(a, b)), dot(a, b)) * 180) / Math.PI;
