@@ -1,0 +1,55 @@
+import { BoardError } from '../errors.js';
+import { bounds, type Profile, rectangle } from '../profile/index.js';
+import type { Bevel, Blank, Board, Hole, Opening, Slot } from './board.js';
+
+/** What is needed to make a board; the outline defaults to the whole blank. */
+export interface BoardSpec {
+  readonly id: string;
+  readonly name?: string;
+  readonly material?: string;
+  readonly blank: Blank;
+  readonly outline?: Profile;
+  readonly bevels?: readonly Bevel[];
+  readonly openings?: readonly Opening[];
+  readonly holes?: readonly Hole[];
+  readonly slots?: readonly Slot[];
+}
+
+/**
+ * A board from its sizes (mm), with no mortise yet: joints cut those.
+ *
+ * @throws BoardError when a size is not a positive number, or the outline leaves the blank
+ * @example makeBoard({ id: 'tread', blank: { length: 400, width: 250, thickness: 28 } })
+ */
+export function makeBoard(spec: BoardSpec): Board {
+  const { id, blank } = spec;
+  for (const [side, size] of Object.entries(blank)) {
+    if (!(Number.isFinite(size) && size > 0)) {
+      throw new BoardError(
+        'blank-size',
+        `board ${id}: its blank has a ${side} of ${size} mm; a size must be more than 0: change the dimension it comes from`,
+      );
+    }
+  }
+  const outline = spec.outline ?? rectangle({ length: blank.length, width: blank.width });
+  const box = bounds(outline);
+  const out = Math.max(-box.minX, -box.minY, box.maxX - blank.length, box.maxY - blank.width);
+  if (out > 1e-6) {
+    throw new BoardError(
+      'outline-off-blank',
+      `board ${id}: its outline leaves the blank of ${blank.length} × ${blank.width} mm by ${out.toFixed(3)} mm: enlarge the blank or move the outline`,
+    );
+  }
+  return {
+    id,
+    name: spec.name ?? id.replaceAll('-', ' '),
+    material: spec.material ?? 'ash, white',
+    blank,
+    outline,
+    bevels: spec.bevels ?? [],
+    openings: spec.openings ?? [],
+    mortises: [],
+    holes: spec.holes ?? [],
+    slots: spec.slots ?? [],
+  };
+}
