@@ -1,0 +1,40 @@
+import { fixed } from './fixed.js';
+import { printAngle } from './print-angle.js';
+import { printFine, printLength } from './print-length.js';
+import { INCH, type Units } from './units.js';
+
+/** Says figures in the person's units; takes mm, mm², mm³ and degrees. */
+export interface Say {
+  readonly units: Units;
+  /** As read off a rule: `57.5 mm`, `2-17/64"`. */
+  length(mm: number): string;
+  /** Finer than a rule, for fits and limits: `0.05 mm`, `0.002"`. */
+  fine(mm: number): string;
+  angle(degrees: number): string;
+  area(mm2: number): string;
+  volume(mm3: number): string;
+}
+
+/**
+ * The voice of one run.
+ *
+ * Areas from 100 mm² are said in cm², volumes from 1,000 mm³ in cm³; in inches a figure too small for three decimals stays metric.
+ *
+ * @example speaker('mm').volume(1_234_567) // '1234.6 cm³'
+ */
+export const speaker = (units: Units): Say => ({
+  units,
+  length: (mm) => printLength(mm, { units }),
+  fine: (mm) => printFine(mm, { units }),
+  angle: printAngle,
+  area: (mm2) => say(mm2, units, 2),
+  volume: (mm3) => say(mm3, units, 3),
+});
+
+function say(value: number, units: Units, power: 2 | 3): string {
+  const mark = power === 2 ? '²' : '³';
+  const inches = value / INCH ** power;
+  if (units === 'in' && (value === 0 || Math.abs(inches) >= 0.01)) return `${fixed(inches, 3)} in${mark}`;
+  if (Math.abs(value) < 10 ** power) return `${fixed(value, 2)} mm${mark}`;
+  return `${fixed(value / 10 ** power, 1)} cm${mark}`;
+}

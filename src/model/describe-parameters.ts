@@ -1,0 +1,56 @@
+import type { Units } from '../length/index.js';
+import type { Model } from './model.js';
+import { optionName } from './option-name.js';
+import { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
+import { allowed, printValue } from './read-value.js';
+
+/** A parameter in words, in the person's units. */
+export interface ParameterRow {
+  /** kebab-case */
+  readonly option: string;
+  readonly kind: Kind;
+  /** The value, or how it is worked out. */
+  readonly default: string;
+  readonly range: string;
+  readonly help: string;
+}
+
+/** A value with its unit, as reports list it. */
+export interface ParameterValue {
+  readonly value: string | number | boolean;
+  readonly unit: 'mm' | 'deg' | '';
+}
+
+/** A model's parameters in the order it lists them. */
+export const describeParameters = (model: Model, units: Units): readonly ParameterRow[] =>
+  metas(model).map(([name, meta]) => ({
+    option: optionName(name),
+    kind: meta.kind,
+    default: meta.default === undefined ? (meta.derived ?? '') : printValue(meta, meta.default, units),
+    range: allowed(meta, units),
+    help: meta.help,
+  }));
+
+/**
+ * The values of a run with their units; a derived parameter that was not given is left out.
+ *
+ * @param values mm and degrees, as `readParameters` returns them
+ */
+export const parameterValues = (
+  model: Model,
+  values: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, ParameterValue>> =>
+  Object.fromEntries(
+    metas(model)
+      .filter(([name]) => values[name] !== undefined)
+      .map(([name, meta]) => [
+        name,
+        { value: values[name] as ParameterValue['value'], unit: unitOf(meta.kind) },
+      ]),
+  );
+
+const metas = (model: Model): (readonly [string, ParameterMeta])[] =>
+  Object.entries(model.parameters.shape).map(([name, schema]) => [name, parameterMeta(name, schema)]);
+
+const unitOf = (kind: Kind): ParameterValue['unit'] =>
+  kind === 'length' ? 'mm' : kind === 'angle' ? 'deg' : '';

@@ -1,0 +1,13 @@
+export {
+  describeParameters,
+  type ParameterRow,
+  type ParameterValue,
+  parameterValues,
+} from './describe-parameters.js';
+export { defineModel, type Model, type ModelText } from './model.js';
+export { didYouMean, nearest } from './nearest.js';
+export { angle, count, length } from './number-kinds.js';
+export { optionName } from './option-name.js';
+export { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
+export { readParameters } from './read-parameters.js';
+export { choice, flag, text } from './word-kinds.js';

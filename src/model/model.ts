@@ -1,0 +1,47 @@
+import { z } from 'zod';
+import type { Design } from '../assembly/index.js';
+import { optionName } from './option-name.js';
+import { parameterMeta } from './parameter.js';
+
+/** Parameters, and how a design is made from them. */
+export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
+  /** The word the person types, and the name of the model's file: letters, digits and hyphens. */
+  readonly name: string;
+  readonly title: string;
+  /** One sentence: what it makes. */
+  readonly summary: string;
+  /** One schema gives types, defaults, ranges, help and error text. Names are camelCase. */
+  readonly parameters: z.ZodObject<Shape>;
+  /** @throws TenonwrightError when the values fit their ranges but not each other */
+  build(values: z.infer<z.ZodObject<Shape>>): Design;
+}
+
+/** A model as it is written: `parameters` are a plain object of parameter kinds. */
+export interface ModelText<Shape extends z.ZodRawShape> extends Omit<Model<Shape>, 'parameters' | 'build'> {
+  readonly parameters: Shape;
+  build(values: z.infer<z.ZodObject<Shape>>): Design;
+}
+
+/**
+ * A model, checked for what would break it later.
+ *
+ * @throws Error for a name that cannot be typed, a parameter without metadata, or two parameters with one option name
+ */
+export function defineModel<Shape extends z.ZodRawShape>(of: ModelText<Shape>): Model<Shape> {
+  if (!/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(of.name))
+    throw new Error(`model name '${of.name}' must be lower-case letters, digits and hyphens`);
+  const options = new Set<string>();
+  for (const [name, schema] of Object.entries(of.parameters)) {
+    if (!/^[a-z][a-zA-Z0-9]*$/.test(name)) throw new Error(`parameter name '${name}' must be camelCase`);
+    if (options.has(optionName(name))) throw new Error(`two parameters are named --${optionName(name)}`);
+    options.add(optionName(name));
+    parameterMeta(name, schema);
+  }
+  return {
+    name: of.name,
+    title: of.title,
+    summary: of.summary,
+    parameters: z.object(of.parameters),
+    build: (values) => of.build(values),
+  };
+}

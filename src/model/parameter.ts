@@ -1,0 +1,55 @@
+import type { z } from 'zod';
+
+export type Kind = 'length' | 'angle' | 'count' | 'choice' | 'flag' | 'text';
+
+/** What a parameter's schema carries beside its type; kept in the schema's own metadata. Lengths mm, angles degrees. */
+export interface ParameterMeta {
+  readonly kind: Kind;
+  /** A sentence for the person. */
+  readonly help: string;
+  /** What stands for the value in help text, like `mm`; the kind when absent. */
+  readonly label?: string;
+  readonly min?: number;
+  readonly max?: number;
+  readonly choices?: readonly (string | number)[];
+  /** Absent for a derived parameter. */
+  readonly default?: string | number | boolean;
+  /** How a derived parameter is worked out when it is not given. */
+  readonly derived?: string;
+}
+
+/** What every parameter says of itself. */
+export interface Told {
+  readonly help: string;
+  readonly label?: string;
+}
+
+/** A parameter with a value to start from. */
+export interface Given<T> extends Told {
+  readonly default: T;
+}
+
+/** A parameter the model works out when it is not given: its type is optional. */
+export interface Derived extends Told {
+  readonly derived: string;
+}
+
+/** Both ends are allowed values. */
+export interface Range {
+  readonly min: number;
+  readonly max: number;
+}
+
+/**
+ * What a parameter's schema says of itself.
+ *
+ * @throws Error when the schema was not made by one of the parameter kinds: a fault of the model
+ */
+export function parameterMeta(name: string, schema: z.core.$ZodType): ParameterMeta {
+  const meta = (schema as z.ZodType).meta() as unknown as ParameterMeta | undefined;
+  if (meta?.kind === undefined)
+    throw new Error(
+      `parameter ${name} is a bare schema: make it with length, angle, count, choice, flag or text`,
+    );
+  return meta;
+}

@@ -1,0 +1,96 @@
+import { InputError } from '../errors.js';
+import { parseAngle, parseLength, printAngle, printFine, type Units } from '../length/index.js';
+import type { ParameterMeta } from './parameter.js';
+
+export type Value = string | number | boolean;
+
+const YES = ['true', 'yes', 'on'];
+const NO = ['false', 'no', 'off'];
+
+/**
+ * One value as the person gave it, read by its parameter's kind. Numbers are in `units` for lengths, degrees for angles.
+ *
+ * The text of an error goes on from the parameter's name.
+ *
+ * @returns mm for a length, degrees for an angle
+ * @throws InputError when it is not of the kind, or out of its range
+ */
+export function readValue(meta: ParameterMeta, raw: unknown, units: Units): Value {
+  if (raw === null || (typeof raw === 'object' && raw !== null))
+    throw wrong(`is ${raw === null ? 'empty' : 'a list or a group'}; allowed is ${allowed(meta, units)}`);
+  switch (meta.kind) {
+    case 'flag':
+      return readFlag(raw);
+    case 'text':
+      return String(raw);
+    case 'choice':
+      return readChoice(meta, raw, units);
+    default:
+      return withinRange(meta, readNumber(meta, raw, units), units);
+  }
+}
+
+/** The values a parameter allows, in the person's units. */
+export function allowed(meta: ParameterMeta, units: Units): string {
+  if (meta.kind === 'flag') return 'true or false';
+  if (meta.kind === 'text') return 'any text';
+  if (meta.kind === 'choice') return meta.choices!.join(', ');
+  return `${printValue(meta, meta.min!, units)} to ${printValue(meta, meta.max!, units)}`;
+}
+
+/** A value as the person would type it. */
+export function printValue(meta: ParameterMeta, value: Value, units: Units): string {
+  if (meta.kind === 'length') return printFine(Number(value), { units });
+  if (meta.kind === 'angle') return printAngle(Number(value));
+  return String(value);
+}
+
+function readNumber(meta: ParameterMeta, raw: unknown, units: Units): number {
+  if (typeof raw === 'boolean') throw wrong(`is ${raw}; allowed is ${allowed(meta, units)}: give a number`);
+  const words = typeof raw === 'number' ? plainDigits(raw) : String(raw);
+  if (meta.kind === 'length') return saying(() => parseLength(words, { units }));
+  if (meta.kind === 'angle') return saying(() => parseAngle(words));
+  if (!/^ *[+-]?\d+ *$/.test(words))
+    throw wrong(`is '${words}'; allowed is a whole number, ${allowed(meta, units)}: give one without a unit`);
+  return Number(words);
+}
+
+/** `1e-7` is a number in a file though not in a shop. */
+const plainDigits = (value: number): string =>
+  Number.isFinite(value) && /e/.test(String(value)) ? value.toFixed(12) : String(value);
+
+function saying(read: () => number): number {
+  try {
+    return read();
+  } catch (error) {
+    throw error instanceof InputError ? wrong(`cannot be read: ${error.message}`) : error;
+  }
+}
+
+/** A value printed like a limit is that limit: limits are told rounded, and what is told as allowed must be accepted. */
+function withinRange(meta: ParameterMeta, value: number, units: Units): number {
+  for (const limit of [meta.min!, meta.max!])
+    if (printValue(meta, value, units) === printValue(meta, limit, units)) return nearer(meta, value, limit);
+  if (value >= meta.min! && value <= meta.max!) return value;
+  const remedy = value < meta.min! ? 'give more' : 'give less';
+  throw wrong(`is ${printValue(meta, value, units)}; allowed is ${allowed(meta, units)}: ${remedy}`);
+}
+
+const nearer = (meta: ParameterMeta, value: number, limit: number): number =>
+  value < meta.min! || value > meta.max! ? limit : value;
+
+function readFlag(raw: unknown): boolean {
+  const word = String(raw).trim().toLowerCase();
+  if (YES.includes(word)) return true;
+  if (NO.includes(word)) return false;
+  throw wrong(`is '${String(raw)}'; allowed is true or false: give one of them`);
+}
+
+function readChoice(meta: ParameterMeta, raw: unknown, units: Units): Value {
+  const found = meta.choices!.find((one) => String(one) === String(raw).trim());
+  if (found === undefined)
+    throw wrong(`is '${String(raw)}'; allowed is ${allowed(meta, units)}: give one of them`);
+  return found;
+}
+
+const wrong = (words: string): InputError => new InputError('parameter-refused', words);
