@@ -1,4 +1,4 @@
-import { type Frame, frame, scale, type Vec3 } from '../frame/index.js';
+import { type Frame, frame, type Vec3 } from '../frame/index.js';
 import { type Region, regionArea, type Vertex } from '../profile/index.js';
 import { PATCH_MM2, SAME_POINT } from '../tolerances.js';
 import type { Board, FaceId } from './board.js';
@@ -51,8 +51,11 @@ function facePlanes(board: Board): Omit<Face, 'region'>[] {
     const run = Math.hypot(to.x - from.x, to.y - from.y);
     if (from.bulge !== 0 || run < SAME_POINT) return;
     const out: Vec3 = [(to.y - from.y) / run, (from.x - to.x) / run, 0];
+    const id = edgeName(board, from, to, i);
+    // the feet on both sides of an arch are one face
+    if (planes.some((plane) => plane.id === id)) return;
     planes.push({
-      id: edgeName(board, from, to, i),
+      id,
       grain: Math.abs(out[0]) > Math.SQRT1_2 ? 'end' : 'edge',
       frame: frame([from.x, from.y, 0], out, [to.x - from.x, to.y - from.y, 0]),
     });
@@ -62,7 +65,7 @@ function facePlanes(board: Board): Omit<Face, 'region'>[] {
     const grain = Math.abs(nz) > Math.max(Math.abs(nx), Math.abs(ny)) ? 'face' : grainOf(nx, ny);
     // x runs level along the bevelled edge
     const level: Vec3 = Math.hypot(nx, ny) > 0 ? [-ny, nx, 0] : [1, 0, 0];
-    planes.push({ id: bevel.id, grain, frame: frame(bevel.point, bevel.normal, scale(level, 1)) });
+    planes.push({ id: bevel.id, grain, frame: frame(bevel.point, bevel.normal, level) });
   }
   return planes;
 }

@@ -1,0 +1,118 @@
+import type { Face } from '../board/index.js';
+import { JoinError } from '../errors.js';
+import {
+  angleDeg,
+  type Frame,
+  directionIn,
+  dot,
+  frame,
+  frameOut,
+  pointIn,
+  pointOut,
+  scale,
+  subtract,
+  type Vec2,
+} from '../frame/index.js';
+import { intersectRegion, pieces, type Region, regionArea, regionBounds } from '../profile/index.js';
+import { COPLANAR, PARALLEL_DEG, PATCH_MM2 } from '../tolerances.js';
+
+/** A board's flat faces and where the board stands. */
+export interface Standing {
+  readonly id: string;
+  readonly place: Frame;
+  readonly faces: readonly Face[];
+}
+
+/** Where two boards touch. */
+export interface Contact {
+  /** Assembly frame, z from a into b; the patch lies in its x and y. */
+  readonly plane: Frame;
+  readonly patch: Region;
+  readonly faceA: Face;
+  readonly faceB: Face;
+}
+
+/** Faces farther out of parallel than this are not meant to meet. */
+const MEANT_DEG = 10;
+
+/**
+ * The largest patch on which two boards touch: two faces in one plane, looking at each other, intersected.
+ *
+ * @throws JoinError `no-contact` that names both boards and how far apart they are, or by what angle they miss
+ */
+export function contact(a: Standing, b: Standing): Contact {
+  let best: { contact: Contact; area: number } | undefined;
+  let miss: { gap: number; angle: number; faceA: Face; faceB: Face } | undefined;
+  for (const faceA of a.faces) {
+    const planeA = frameOut(a.place, faceA.frame);
+    for (const faceB of b.faces) {
+      const planeB = frameOut(b.place, faceB.frame);
+      const angle = angleDeg(planeA.z, scale(planeB.z, -1));
+      if (angle > MEANT_DEG) continue;
+      const seen = faceB.region.map((loop) =>
+        loop.map(([x, y]): Vec2 => {
+          const p = pointIn(planeA, pointOut(planeB, [x, y, 0]));
+          return [p[0], p[1]];
+        }),
+      );
+      if (!boxesMeet(faceA.region, seen)) continue;
+      const gap = dot(subtract(planeB.origin, planeA.origin), planeA.z);
+      const touching = angle <= PARALLEL_DEG && Math.abs(gap) <= COPLANAR;
+      const shared = intersectRegion(
+        faceA.region,
+        seen.map((loop) => loop.toReversed()),
+      );
+      const area = regionArea(shared);
+      if (area < PATCH_MM2) continue;
+      if (!touching) {
+        const worse = (m: { gap: number; angle: number }) => Math.abs(m.gap) + 10 * m.angle;
+        if (!miss || worse({ gap, angle }) < worse(miss)) miss = { gap, angle, faceA, faceB };
+      } else if (!best || area > best.area) {
+        const largest = pieces(shared).toSorted((p, q) => regionArea(q) - regionArea(p))[0]!;
+        best = { contact: { plane: planeA, patch: largest, faceA, faceB }, area };
+      }
+    }
+  }
+  if (best) return best.contact;
+  throw new JoinError('no-contact', missText(a, b, miss));
+}
+
+/** The plane turned so that x runs along a direction of it, with its origin at a point of it. */
+export const planeAlong = (plane: Frame, at: Vec2, along: Vec2): Frame =>
+  frame(pointOut(plane, [at[0], at[1], 0]), plane.z, directionOutOf(plane, along));
+
+const directionOutOf = (plane: Frame, along: Vec2) =>
+  subtract(pointOut(plane, [along[0], along[1], 0]), plane.origin);
+
+/** A region of one frame written in another that shares its plane. */
+export const regionIn = (from: Frame, to: Frame, region: Region): Region => {
+  const loops = region.map((loop) =>
+    loop.map(([x, y]): Vec2 => {
+      const p = pointIn(to, pointOut(from, [x, y, 0]));
+      return [p[0], p[1]];
+    }),
+  );
+  return directionIn(to, from.z)[2] > 0 ? loops : loops.map((loop) => loop.toReversed());
+};
+
+function boxesMeet(p: Region, q: Region): boolean {
+  if (p.length === 0 || q.length === 0) return false;
+  const one = regionBounds(p);
+  const two = regionBounds(q);
+  return one.minX < two.maxX && two.minX < one.maxX && one.minY < two.maxY && two.minY < one.maxY;
+}
+
+function missText(
+  a: Standing,
+  b: Standing,
+  miss: { gap: number; angle: number; faceA: Face; faceB: Face } | undefined,
+): string {
+  const pair = `${a.id} and ${b.id} do not touch`;
+  if (!miss) return `${pair}: no face of one looks at a face of the other: move a board until they meet`;
+  const where = `${miss.faceA.id} of ${a.id} and ${miss.faceB.id} of ${b.id}`;
+  if (miss.angle > PARALLEL_DEG) {
+    return `${pair}: ${where} miss each other by ${miss.angle.toFixed(3)}°: bevel one to the other`;
+  }
+  const side = miss.gap > 0 ? 'apart' : 'into each other';
+  return `${pair}: ${where} are ${Math.abs(miss.gap).toFixed(3)} mm ${side}: move one board until they meet`;
+}

@@ -1,0 +1,5 @@
+export * from './contact.js';
+export * from './join.js';
+export * from './joint.js';
+export type { JoinOptions } from './options.js';
+export { PRACTICE } from './practice.js';

@@ -1,0 +1,104 @@
+import { type Board, columnRegion, type Face, planeRegion } from '../board/index.js';
+import { type Frame, frameIn, moved, scale, turnedOver, type Vec2 } from '../frame/index.js';
+import type { Region } from '../profile/index.js';
+import { clearSpan, type Span } from './clear-span.js';
+import { PRACTICE } from './practice.js';
+
+/** One board of a joint, seen from the seat. */
+export interface Side {
+  readonly board: Board;
+  readonly place: Frame;
+  readonly face: Face;
+  /** The seat, assembly frame, z out of this board's wood. */
+  readonly out: Frame;
+  /** Wood in the plane a depth below the seat, in the seat's x and y. */
+  readonly section: (depth: number) => Region;
+}
+
+/** @param seat assembly frame, z from a into b */
+export function sideOf(which: 'a' | 'b', board: Board, place: Frame, face: Face, seat: Frame): Side {
+  const out = which === 'a' ? seat : turnedOver(seat);
+  const column = columnRegion(board);
+  const known = new Map<number, Region>();
+  const cut = (depth: number): Region => {
+    const plane = frameIn(place, moved(out, scale(out.z, -depth)));
+    const region = planeRegion(board, plane, column);
+    return which === 'a' ? region : region.map((loop) => loop.map(([x, y]): Vec2 => [x, -y]).toReversed());
+  };
+  const section = (depth: number): Region => {
+    const region = known.get(depth) ?? cut(depth);
+    known.set(depth, region);
+    return region;
+  };
+  return { board, place, face, out, section };
+}
+
+/** The footprint a mortise needs on the seat. */
+export interface Footprint {
+  /** Along the mortises. */
+  readonly along: Span;
+  /** Middle across the mortises. */
+  readonly across: number;
+  readonly width: number;
+}
+
+/** How far the wood runs across the mortises at each depth, and the narrowest of all: where the shift is balanced. */
+export function spanAcross(sides: readonly Side[], depths: readonly number[], foot: Footprint): Span | undefined {
+  return common(
+    sides.flatMap((side, i) =>
+      [0, depths[i]!].map((depth) => clearSpan(side.section(depth), 'y', foot.along, foot.across)),
+    ),
+  );
+}
+
+/** How far the wood runs along the mortises, at the mouth and at the bottom of both. */
+export function spanAlong(sides: readonly Side[], depths: readonly number[], foot: Footprint): Span | undefined {
+  const band = { from: foot.across - foot.width / 2, to: foot.across + foot.width / 2 };
+  const middle = (foot.along.from + foot.along.to) / 2;
+  return common(
+    sides.flatMap((side, i) => [0, depths[i]!].map((depth) => clearSpan(side.section(depth), 'x', band, middle))),
+  );
+}
+
+/**
+ * The usual mortise depth in one board.
+ *
+ * Into a wide face: half the thickness. Into an edge or end: as deep as the stock allows, at most four tenon thicknesses;
+ * the stock allows a depth while a balanced mortise keeps its walls there and the wood behind its bottom. Common practice,
+ * no source.
+ */
+export function usualDepth(side: Side, foot: Footprint, tenonThickness: number): number {
+  if (side.face.grain === 'face') return side.board.blank.thickness * PRACTICE.faceDepthShare;
+  const most = PRACTICE.edgeDepthThicknesses * tenonThickness;
+  if (allows(side, foot, most)) return most;
+  const step = 0.5;
+  let sound = 0;
+  let unsound = Math.ceil(most / step);
+  while (unsound - sound > 1) {
+    const tried = Math.floor((sound + unsound) / 2);
+    if (allows(side, foot, tried * step)) sound = tried;
+    else unsound = tried;
+  }
+  return Math.max(sound, 1) * step;
+}
+
+function allows(side: Side, foot: Footprint, depth: number): boolean {
+  const mouth = clearSpan(side.section(0), 'y', foot.along, foot.across);
+  const bottom = clearSpan(side.section(depth), 'y', foot.along, foot.across);
+  const behind = clearSpan(side.section(depth + PRACTICE.wall), 'y', foot.along, foot.across);
+  if (!mouth || !bottom || !behind) return false;
+  const wallAtMouth = (mouth.to - mouth.from - foot.width) / 2;
+  const shared = common([mouth, bottom]);
+  if (!shared) return false;
+  const wall = (shared.to - shared.from - foot.width) / 2;
+  // a board too thin for the usual wall may still give up a fifth of what it has
+  return wall >= Math.min(PRACTICE.wall, 0.8 * wallAtMouth);
+}
+
+function common(spans: readonly (Span | undefined)[]): Span | undefined {
+  const known = spans.filter((span) => span !== undefined);
+  if (known.length === 0) return undefined;
+  const from = Math.max(...known.map((span) => span.from));
+  const to = Math.min(...known.map((span) => span.to));
+  return to > from ? { from, to } : undefined;
+}
