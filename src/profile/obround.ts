@@ -1,0 +1,39 @@
+import { ProfileError } from '../errors.js';
+import type { Vec2 } from '../frame/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import { circle } from './circle.js';
+import { mm } from './mm.js';
+import type { Profile } from './profile.js';
+
+/**
+ * The outline a cutter leaves that moves in a straight line: two sides and two half circles.
+ *
+ * Four vertices with bulges 0, 1, 0, 1, counter-clockwise; a length equal to the width is a circle of two vertices.
+ *
+ * @param size length over the round ends and width, mm; `centre` mm; `directionDeg` of the length from X, degrees
+ * @throws ProfileError when the width is not above 0 or the length is below the width
+ * @example area(obround({ length: 40, width: 10 })) // 378.5398… = π·10²/4 + 10·30
+ */
+export function obround(size: {
+  length: number;
+  width: number;
+  centre?: Vec2;
+  directionDeg?: number;
+}): Profile {
+  const { length, width, centre = [0, 0], directionDeg = 0 } = size;
+  if (!(width > 0) || !(length >= width - SAME_POINT) || !Number.isFinite(length))
+    throw new ProfileError(
+      'profile-obround',
+      `obround: received length ${mm(length)} and width ${mm(width)}, allowed is a width above 0 and a length over the round ends of at least the width: lengthen it or take a smaller cutter`,
+    );
+  if (length - width < SAME_POINT) return circle({ diameter: width, centre });
+  const turn = (directionDeg * Math.PI) / 180;
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const [half, r] = [(length - width) / 2, width / 2];
+  const vertex = (x: number, y: number, bulge: number) => ({
+    x: centre[0] + x * c - y * s,
+    y: centre[1] + x * s + y * c,
+    bulge,
+  });
+  return [vertex(-half, -r, 0), vertex(half, -r, 1), vertex(half, r, 0), vertex(-half, r, 1)];
+}

@@ -1,0 +1,49 @@
+import { ProfileError } from '../errors.js';
+import { SAME_POINT } from '../tolerances.js';
+import { area } from './area.js';
+import { ownCrossing } from './crosses-itself.js';
+import { spot } from './mm.js';
+import type { Profile } from './profile.js';
+
+/**
+ * The outline itself, once it is known to be a closed simple loop of lines and arcs.
+ *
+ * @param where what the outline belongs to, for the text of the error
+ * @throws ProfileError for fewer than two vertices, a number that is not finite, a repeated vertex, no area, or an outline that meets itself
+ */
+export function validProfile(profile: Profile, where = 'outline'): Profile {
+  if (profile.length < 2)
+    throw new ProfileError(
+      'profile-too-few-vertices',
+      `${where}: received ${profile.length} vertices, allowed are two or more: give the whole loop`,
+    );
+  profile.forEach((v, i) => {
+    if (![v.x, v.y, v.bulge].every(Number.isFinite))
+      throw new ProfileError(
+        'profile-not-finite',
+        `${where}: vertex ${i + 1} received x ${v.x}, y ${v.y}, bulge ${v.bulge}, allowed are finite numbers: check the dimension it comes from`,
+      );
+  });
+  profile.forEach((v, i) => {
+    const next = profile[(i + 1) % profile.length]!;
+    const apart = Math.hypot(next.x - v.x, next.y - v.y);
+    if (apart <= SAME_POINT)
+      throw new ProfileError(
+        'profile-repeated-vertex',
+        `${where}: vertex ${i + 1} at ${spot([v.x, v.y])} received a next vertex in the same place, allowed is a distance above ${SAME_POINT} mm: leave one of them out or give the side a length`,
+      );
+  });
+  const enclosed = Math.abs(area(profile));
+  if (enclosed <= SAME_POINT)
+    throw new ProfileError(
+      'profile-no-area',
+      `${where}: received an outline that encloses ${enclosed.toFixed(6)} mm², allowed is an area above ${SAME_POINT} mm²: check that its length and width are not zero`,
+    );
+  const crossing = ownCrossing(profile);
+  if (crossing)
+    throw new ProfileError(
+      'profile-crosses-itself',
+      `${where}: received an outline that meets itself at ${spot(crossing)}, allowed is a loop that meets itself nowhere: change the order of the vertices or the dimension that brings them together`,
+    );
+  return profile;
+}
