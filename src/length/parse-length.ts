@@ -61,8 +61,10 @@ function readUnit(rest: string, text: string) {
 }
 
 function afterNumber(rest: string, text: string): InputError {
-  const words = rest.match(/[a-z]+|["']/gi) ?? [];
-  if (words.some((word) => unitNamed(word) !== undefined)) return twoUnits(text, 'a length has one unit');
+  const written = (plainText(text).match(/[a-z]+|["']/gi) ?? []).filter(
+    (word) => unitNamed(word) !== undefined,
+  );
+  if (written.length > 1) return twoUnits(text, 'a length has one unit');
   const remedy = /^,\d/.test(rest)
     ? 'write a point for the decimals, not a comma'
     : `allowed units are mm, cm, m, in, ", ft and '`;
