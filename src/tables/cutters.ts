@@ -1,0 +1,20 @@
+import table from '../../shared/cutters.json' with { type: 'json' };
+import type { ThreadSystem } from './fastener.js';
+import { inMm } from './in-mm.js';
+
+/** A straight cutter of a usual size. */
+export interface Cutter {
+  /** `10 mm`, `3/8 in` */
+  readonly name: string;
+  readonly system: ThreadSystem;
+  /** mm */
+  readonly diameter: number;
+}
+
+/** Usual straight cutters, metric and then inch sizes, thinnest first in each. */
+export const cutters = (): readonly Cutter[] =>
+  table.map(({ name, system, diameter, unit }) => ({
+    name,
+    system: system === 'inch' ? 'inch' : 'metric',
+    diameter: inMm(diameter, unit),
+  }));

@@ -1,0 +1,14 @@
+export { boltLengthFrom, boltLengths, boltLengthUpTo } from './bolt-length.js';
+export { type Cutter, cutters } from './cutters.js';
+export { density, materialNames } from './density.js';
+export {
+  type Fastener,
+  fastener,
+  fastenerSizes,
+  type HexHead,
+  type ThreadSystem,
+  type Washer,
+} from './fastener.js';
+export { routerSpeedLimit } from './router-speed.js';
+export { type Sheet, sheet, sheetNames } from './sheet.js';
+export { type Species, species, speciesNames } from './species.js';
