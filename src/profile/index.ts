@@ -7,6 +7,7 @@ export * from './distance.js';
 export * from './intersections.js';
 export * from './minimum-rectangle.js';
 export * from './obround.js';
+export * from './offset.js';
 export * from './perimeter.js';
 export * from './polygon.js';
 export * from './profile.js';

@@ -1,0 +1,100 @@
+import type { Vec2 } from '../frame/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import { area } from './area.js';
+import type { Slice } from './offset-slices.js';
+import { perimeter } from './perimeter.js';
+import type { Profile } from './profile.js';
+import { directionAt, segment } from './segment.js';
+
+/** A slice between two numbered meeting points. */
+interface Link {
+  readonly slice: Slice;
+  readonly start: number;
+  readonly end: number;
+}
+
+/**
+ * Closed loops from slices that meet end to start. Slices that lead nowhere are left out; where several go on, the leftmost does, so
+ * that loops which only touch stay apart. Loops thinner than 1e-6 mm are left out.
+ */
+export function stitched(slices: readonly Slice[]): readonly Profile[] {
+  const nodes: Vec2[] = [];
+  const numberOf = (point: Vec2): number => {
+    const known = nodes.findIndex(
+      (node) => Math.hypot(node[0] - point[0], node[1] - point[1]) <= 4 * SAME_POINT,
+    );
+    return known >= 0 ? known : nodes.push(point) - 1;
+  };
+  const links = withoutDeadEnds(
+    slices
+      .map((slice) => ({ slice, start: numberOf(slice.from), end: numberOf(slice.to) }))
+      .filter((link) => link.start !== link.end),
+  );
+  const unused = new Set(links);
+  const loops: Profile[] = [];
+  for (const first of links) {
+    if (!unused.has(first)) continue;
+    const loop = follow(first, unused);
+    if (!loop) continue;
+    const profile = merged(loop).map(({ start, turn }) => ({
+      x: nodes[start]![0],
+      y: nodes[start]![1],
+      bulge: turn === 0 ? 0 : Math.tan(turn / 4),
+    }));
+    if (Math.abs(area(profile)) > SAME_POINT * Math.max(1, perimeter(profile) / 2)) loops.push(profile);
+  }
+  return loops;
+}
+
+function withoutDeadEnds(links: readonly Link[]): readonly Link[] {
+  const starts = new Set(links.map((link) => link.start));
+  const ends = new Set(links.map((link) => link.end));
+  const kept = links.filter((link) => starts.has(link.end) && ends.has(link.start));
+  return kept.length === links.length ? links : withoutDeadEnds(kept);
+}
+
+/** The links from the first one round to its start, taken out of the unused ones; undefined when the way does not close. */
+function follow(first: Link, unused: Set<Link>): readonly Link[] | undefined {
+  const loop: Link[] = [];
+  let link: Link | undefined = first;
+  while (link) {
+    unused.delete(link);
+    loop.push(link);
+    if (link.end === first.start) return loop;
+    link = onward(link, unused);
+  }
+  return undefined;
+}
+
+function onward(from: Link, unused: ReadonlySet<Link>): Link | undefined {
+  let best: Link | undefined;
+  for (const link of unused)
+    if (link.start === from.end && (!best || leftwards(from, link) > leftwards(from, best))) best = link;
+  return best;
+}
+
+/** How far left a link turns off from another, radians; among equal tangents the one that bends more to the left. */
+function leftwards(from: Link, to: Link): number {
+  const [ax, ay] = directionAt(part(from.slice), 1);
+  const [bx, by] = directionAt(part(to.slice), 0);
+  const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+  const bend =
+    to.slice.turn === 0 ? 0 : Math.sign(to.slice.turn) / (to.slice.segment as { radius: number }).radius;
+  return turn + SAME_POINT * Math.atan(bend);
+}
+
+const part = ({ from, to, turn }: Slice) => segment(from, to, Math.tan(turn / 4));
+
+/** Neighbours on one line or circle as one again. */
+function merged(loop: readonly Link[]): readonly { start: number; turn: number }[] {
+  const breaks = loop.findIndex((link, i) => link.slice.source !== loop.at(i - 1)!.slice.source);
+  const ordered = breaks < 0 ? loop : [...loop.slice(breaks), ...loop.slice(0, breaks)];
+  const result: { start: number; turn: number; source: number }[] = [];
+  for (const { slice, start } of ordered) {
+    const last = result.at(-1);
+    const turn = slice.turn + (last?.turn ?? 0);
+    if (breaks >= 0 && last?.source === slice.source && Math.abs(turn) < 1.75 * Math.PI) last.turn = turn;
+    else result.push({ start, turn: slice.turn, source: slice.source });
+  }
+  return result;
+}
