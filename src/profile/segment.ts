@@ -27,18 +27,25 @@ export interface ArcSegment {
 
 export type Segment = LineSegment | ArcSegment;
 
+/** A kilometre, mm: see `segment`. */
+const FLAT_RADIUS = 1 / SAME_POINT;
+
 const DEG = 180 / Math.PI;
 
 /**
  * The segment from one point to another.
  *
- * @param bulge tan of a quarter of the included angle; 0, or an arc that leaves its chord by less than 1e-6 mm, is a line
+ * @param bulge tan of a quarter of the included angle; 0 is a line, and so is an arc of more than a kilometre's radius that leaves its chord by
+ * less than 1e-6 mm: its centre is too far off to be reckoned with
  * @example segment([0, 0], [10, 0], Math.tan(Math.PI / 8)) // an arc of radius 7.0710678: chord·(1 + b²)/(4·b)
  */
 export function segment(from: Vec2, to: Vec2, bulge: number): Segment {
   const dx = to[0] - from[0];
   const dy = to[1] - from[1];
-  if ((Math.abs(bulge) * Math.hypot(dx, dy)) / 2 <= SAME_POINT) return { kind: 'line', from, to };
+  const chord = Math.hypot(dx, dy);
+  const rise = (Math.abs(bulge) * chord) / 2;
+  if (bulge === 0 || (rise <= SAME_POINT && chord > 4 * FLAT_RADIUS * Math.abs(bulge)))
+    return { kind: 'line', from, to };
   const off = (1 - bulge * bulge) / (4 * bulge);
   const centre: Vec2 = [(from[0] + to[0]) / 2 - dy * off, (from[1] + to[1]) / 2 + dx * off];
   return {
@@ -46,7 +53,7 @@ export function segment(from: Vec2, to: Vec2, bulge: number): Segment {
     from,
     to,
     centre,
-    radius: (Math.hypot(dx, dy) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
+    radius: (chord * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
     sense: bulge > 0 ? 'counter-clockwise' : 'clockwise',
     startDeg: Math.atan2(from[1] - centre[1], from[0] - centre[0]) * DEG,
     includedDeg: 4 * Math.atan(Math.abs(bulge)) * DEG,
