@@ -33,7 +33,7 @@ export function meshDxf(pieces: readonly NamedMesh[]): Uint8Array {
     face.map((pair): Pair => (pair[0] === '5' ? ['5', handle(i)] : pair)),
   );
   const frame = sectionOf(sheets[0]!, 'ENTITIES');
-  const layers = [...new Set(pieces.map((piece) => piece.name))];
+  const layers = [...new Set(pieces.map((piece) => piece.name))].map((name) => ({ name, colour: 7 }));
   const whole = withLayers([...frame.before, ...numbered, ...frame.after], layers, handle(faces.length));
   return new TextEncoder().encode(textOf(withHeader(whole, '$INSUNITS', '70', '4')));
 }
