@@ -91,6 +91,8 @@ export interface Design {
   readonly engagements: readonly Engagement[];
   readonly reaches: readonly Reach[];
   readonly derived: readonly Derived[];
+  /** Where a piece goes in the exploded view, mm, when no joint says it. */
+  readonly explode?: Readonly<Record<string, Vec3>>;
   /** Sentences for the person: assumptions and choices the model made. */
   readonly notes: readonly string[];
 }

@@ -43,7 +43,7 @@ export function makeBoard(spec: BoardSpec): Board {
   return {
     id,
     name: spec.name ?? id.replaceAll('-', ' '),
-    material: spec.material ?? 'ash, white',
+    material: spec.material ?? 'white ash',
     blank,
     outline,
     bevels: spec.bevels ?? [],

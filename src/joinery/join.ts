@@ -1,6 +1,6 @@
 import { type Board, type Face, faces, type Mortise } from '../board/index.js';
 import { JoinError } from '../errors.js';
-import { type Frame, frameIn, pointOut, turnedOver } from '../frame/index.js';
+import { type Frame, frameIn, pointOut, scale, turnedOver, type Vec2 } from '../frame/index.js';
 import { minimumRectangle, regionArea } from '../profile/index.js';
 import type { Span } from './clear-span.js';
 import { contact, planeAlong, regionIn } from './contact.js';
@@ -47,11 +47,8 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
   checkedOptions(id, [a.board.id, b.board.id], options);
   const touch = contact(standing(a), standing(b));
   const box = minimumRectangle(touch.patch);
-  const seat = planeAlong(
-    touch.plane,
-    box.centre,
-    options.turned ? [-box.along[1], box.along[0]] : box.along,
-  );
+  const across: Vec2 = [-box.along[1], box.along[0]];
+  const seat = readable(planeAlong(touch.plane, box.centre, options.turned ? across : box.along));
   const patch = regionIn(touch.plane, seat, touch.patch);
   const sides = [
     sideOf('a', a.board, a.place, touch.faceA, seat),
@@ -88,8 +85,8 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
         `its seat is ${(mouth ? mouth.to - mouth.from : 0).toFixed(1)} mm wide and the cutter ${cutter} mm: use a thinner cutter or thicker boards`,
       );
     }
-    const across = spanAcross([...sides, patchSide], [...depths, 0], foot);
-    if (options.shiftAcross === undefined && across) foot = { ...foot, across: (across.from + across.to) / 2 };
+    const walls = spanAcross([...sides, patchSide], [...depths, 0], foot);
+    if (options.shiftAcross === undefined && walls) foot = { ...foot, across: (walls.from + walls.to) / 2 };
     room = spanAlong([...sides, patchSide], [...depths, 0], foot) ?? spanAlong([patchSide], [0], foot);
     if (!room) refuse('its mortises leave the seat: shift them towards its middle');
     if (room && room.to - room.from > 2 * inset + cutter) {
@@ -138,6 +135,12 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
     mortises: [...side.board.mortises, ...tenons.map((tenon) => mortise(side, tenon, joint, row.length, depths[i]!))],
   }));
   return { a: intoA!, b: intoB!, joint };
+}
+
+/** The seat with x to the right, away or up rather than the other way: two hands of a piece read alike. */
+function readable(seat: Frame): Frame {
+  const largest = seat.x.reduce((best, part) => (Math.abs(part) > Math.abs(best) + 1e-9 ? part : best), 0);
+  return largest < 0 ? { ...seat, x: scale(seat.x, -1), y: scale(seat.y, -1) } : seat;
 }
 
 /** The mortise for a tenon, in its board's own frame. */

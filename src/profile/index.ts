@@ -14,6 +14,7 @@ export * from './profile.js';
 export * from './rectangle.js';
 export * from './region.js';
 export * from './region-boolean.js';
+export * from './region-moments.js';
 export * from './segment.js';
 export * from './tessellate.js';
 export * from './tight-corners.js';

@@ -1,0 +1,110 @@
+import { assemble, type Derived, type JoinRequest, type PlacedBoard } from '../src/assembly/index.js';
+import { makeBoard } from '../src/board/index.js';
+import { frame, WORLD } from '../src/frame/index.js';
+import type { JoinOptions } from '../src/joinery/index.js';
+import { defineModel } from '../src/model/index.js';
+import { obround, polygon } from '../src/profile/index.js';
+import { type Layout, layOut, type StoolValues, type Tread } from './stool/layout.js';
+import { parameters } from './stool/parameters.js';
+import { type Hand, sideBoard, sidePlace } from './stool/side.js';
+
+const HANDS: readonly Hand[] = ['left', 'right'];
+
+export default defineModel({
+  name: 'stool',
+  title: 'Step stool',
+  summary: 'A step for a potting shed: one or two treads on raked, tapered sides with a stretcher between.',
+  parameters,
+  build(values) {
+    const l = layOut(values);
+    return assemble({
+      name: 'stool',
+      title: values.treads === 1 ? 'Step stool' : 'Step stool with two treads',
+      cutter: values.cutter,
+      boards: [
+        ...l.treads.map((tread, i) => treadBoard(tread, l, values, i === 0)),
+        ...HANDS.map((hand) => ({ board: sideBoard(hand, l), place: sidePlace(hand, l) })),
+        stretcher(l),
+      ],
+      joints: joints(l, values),
+      derived: derived(l, values),
+      notes: [
+        'Left and right are as seen by the person standing in front of the stool.',
+        'Not certified: test it with a load before anyone stands on it, and keep children supervised.',
+      ],
+    });
+  },
+});
+
+/** A tread lies on its reference face, which is its underside. */
+function treadBoard(tread: Tread, l: Layout, v: StoolValues, top: boolean): PlacedBoard {
+  const width = tread.back - tread.front;
+  const hand = obround({ length: v.handLength, width: v.handWidth, centre: [tread.length / 2, width / 2] });
+  return {
+    board: makeBoard({
+      id: tread.id,
+      material: l.material,
+      blank: { length: tread.length, width, thickness: v.treadThickness },
+      openings: top && v.handOpening ? [{ id: 'hand-opening', outline: hand }] : [],
+    }),
+    place: { ...WORLD, origin: [-tread.length / 2, tread.front, tread.under] },
+  };
+}
+
+/** The stretcher stands on its reference edge; its ends are mirrored, longest at that edge when the sides are raked. */
+function stretcher(l: Layout): PlacedBoard {
+  const { length, width, thickness, height, middle } = l.stretcher;
+  const run = width * Math.tan(l.rake);
+  return {
+    board: makeBoard({
+      id: 'stretcher',
+      material: l.material,
+      blank: { length, width, thickness },
+      outline: polygon([
+        { x: 0, y: 0 },
+        { x: length, y: 0 },
+        { x: length - run, y: width },
+        { x: run, y: width },
+      ]),
+    }),
+    place: frame([-length / 2, middle + thickness / 2, height], [0, -1, 0], [1, 0, 0]),
+  };
+}
+
+function joints(l: Layout, v: StoolValues): readonly JoinRequest[] {
+  const shared: JoinOptions = {
+    cutter: v.cutter,
+    cheekClearance: v.cheekClearance,
+    edgeClearance: v.edgeClearance,
+    endGap: v.endGap,
+  };
+  return [
+    ...l.treads.flatMap((tread) =>
+      HANDS.map((hand) => ({
+        a: tread.id,
+        b: `${hand}-side`,
+        options: { ...shared, tenons: v.treadTenons },
+      })),
+    ),
+    ...HANDS.map((hand) => ({
+      a: 'stretcher',
+      b: `${hand}-side`,
+      options: { ...shared, tenons: v.stretcherTenons },
+    })),
+  ];
+}
+
+function derived(l: Layout, v: StoolValues): readonly Derived[] {
+  const mm = (name: string, value: number, help: string): Derived => ({ name, value, unit: 'mm', help });
+  return [
+    mm('width at the floor', 2 * l.outerAt(0), 'outside to outside of the feet'),
+    mm('depth at the floor', l.footBack - l.footFront, 'front to back of the feet'),
+    mm('side length', l.side.length, 'long point to long point'),
+    mm('bevel run', l.side.bevelRun, 'from long to short point of a bevelled end, along the grain'),
+    mm(
+      'foot beyond the tread',
+      l.outerAt(0) - v.treadLength / 2,
+      'how far each foot stands outside the end of the top tread; below 0 the tread tips more easily',
+    ),
+  ];
+}

@@ -1,0 +1,158 @@
+import type { z } from 'zod';
+import { InputError } from '../../src/errors.js';
+import type { parameters } from './parameters.js';
+
+export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
+
+/** Where everything lies: assembly frame, mm; x = 0 in the middle, y = 0 in the middle of the top of a side. */
+export interface Layout {
+  readonly material: string;
+  /** Radians from upright. */
+  readonly rake: number;
+  readonly side: {
+    readonly thickness: number;
+    /** Along the grain, long point to long point. */
+    readonly length: number;
+    /** How far a bevelled end runs along the grain, through the thickness. */
+    readonly bevelRun: number;
+  };
+  readonly topFront: number;
+  readonly topBack: number;
+  readonly footFront: number;
+  readonly footBack: number;
+  readonly arch: { height: number; radius: number; from: number; to: number } | undefined;
+  readonly step: Step | undefined;
+  readonly treads: readonly Tread[];
+  readonly stretcher: { length: number; width: number; thickness: number; height: number; middle: number };
+  /** Distance from the middle to a side's outer face at a height. */
+  readonly outerAt: (height: number) => number;
+  /** And to its inner face. */
+  readonly innerAt: (height: number) => number;
+}
+
+/** The lower seat of a stepped side, measured up the grain and in assembly y. */
+export interface Step {
+  readonly seat: number;
+  readonly front: number;
+  readonly riser: number;
+  readonly radius: number;
+}
+
+export interface Tread {
+  readonly id: string;
+  readonly length: number;
+  readonly front: number;
+  readonly back: number;
+  /** Height of its underside. */
+  readonly under: number;
+}
+
+/** Air kept between the lower tread's back edge and the rounded corner behind it. */
+const CORNER_AIR = 1;
+
+/** @throws InputError when sizes that are each in range do not go together */
+export function layOut(v: StoolValues): Layout {
+  const rake = (v.rake * Math.PI) / 180;
+  const spread = Math.tan((v.taper * Math.PI) / 180);
+  const height = v.height ?? (v.treads === 1 ? 230 : 420);
+  const under = height - v.treadThickness;
+  const bevelRun = v.sideThickness * Math.tan(rake);
+  const length = under / Math.cos(rake) + bevelRun;
+  const topOuter = v.treadLength / 2 - v.overhang;
+  const outerAt = (z: number) => topOuter + (under - z) * Math.tan(rake);
+  const innerAt = (z: number) => outerAt(z) - v.sideThickness / Math.cos(rake);
+  require(
+    innerAt(under) >= 40,
+    `tread-length ${v.treadLength} mm with overhang ${v.overhang} mm and side-thickness ${v.sideThickness} mm leaves ${(2 * innerAt(under)).toFixed(1)} mm between the sides at the top; at least 80 mm is needed: lengthen the tread or shorten the overhang`,
+  );
+
+  const topFront = -v.treadDepth / 2 + v.setback;
+  const topBack = v.treadDepth / 2 - v.setback;
+  const upper: Tread = {
+    id: v.treads === 1 ? 'tread' : 'upper-tread',
+    length: v.treadLength,
+    front: -v.treadDepth / 2,
+    back: v.treadDepth / 2,
+    under,
+  };
+  const footBack = topBack + length * spread;
+  const lower = v.treads === 2 ? stepOf(v, height, topFront, bevelRun, outerAt) : undefined;
+  const footFront = lower ? lower.step.front - lower.step.seat * spread : topFront - length * spread;
+
+  const arch = archOf(v, footFront, footBack, bevelRun);
+  const lowest = lower ? lower.tread.under : under;
+  require(
+    v.stretcherHeight + v.stretcherWidth <= under,
+    `stretcher-height ${v.stretcherHeight} mm and stretcher-width ${v.stretcherWidth} mm reach ${(v.stretcherHeight + v.stretcherWidth).toFixed(1)} mm above the floor; the tread's underside is at ${under.toFixed(1)} mm: lower or narrow the stretcher`,
+  );
+  require(
+    lowest >= (arch?.height ?? 0) + 30,
+    `the arch, ${v.archHeight} mm high, comes within 30 mm of a tread's underside at ${lowest.toFixed(1)} mm: lower arch-height`,
+  );
+  return {
+    material: v.wood,
+    rake,
+    side: { thickness: v.sideThickness, length, bevelRun },
+    topFront,
+    topBack,
+    footFront,
+    footBack,
+    arch,
+    step: lower?.step,
+    treads: lower ? [upper, lower.tread] : [upper],
+    stretcher: {
+      length: 2 * innerAt(v.stretcherHeight),
+      width: v.stretcherWidth,
+      thickness: v.stretcherThickness,
+      height: v.stretcherHeight,
+      middle: (topFront + topBack) / 2,
+    },
+    outerAt,
+    innerAt,
+  };
+}
+
+function stepOf(
+  v: StoolValues,
+  height: number,
+  topFront: number,
+  bevelRun: number,
+  outerAt: (z: number) => number,
+): { step: Step; tread: Tread } {
+  const lowerHeight = v.lowerHeight ?? height / 2;
+  const under = lowerHeight - v.treadThickness;
+  require(
+    height - lowerHeight >= v.treadThickness + 60 && under >= 60,
+    `lower-height ${lowerHeight} mm leaves ${(height - lowerHeight - v.treadThickness).toFixed(1)} mm between the treads and ${under.toFixed(1)} mm below the lower one; each must be at least 60 mm: change height or lower-height`,
+  );
+  const back = topFront - v.notchRadius - CORNER_AIR;
+  const front = back - v.treadDepth;
+  const seat = under / Math.cos((v.rake * Math.PI) / 180) + bevelRun;
+  return {
+    step: { seat, front: front + v.setback, riser: topFront, radius: v.notchRadius },
+    tread: { id: 'lower-tread', length: 2 * (outerAt(under) + v.overhang), front, back, under },
+  };
+}
+
+function archOf(v: StoolValues, footFront: number, footBack: number, bevelRun: number): Layout['arch'] {
+  if (v.archHeight === 0) return undefined;
+  const from = footFront + v.footLength;
+  const to = footBack - v.footLength;
+  require(
+    to - from >= Math.max(2 * v.archRadius, 20),
+    `foot-length ${v.footLength} mm leaves ${Math.max(to - from, 0).toFixed(1)} mm between the feet; the arch needs ${Math.max(2 * v.archRadius, 20).toFixed(1)} mm for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`,
+  );
+  require(
+    v.archRadius <= v.archHeight,
+    `arch-radius ${v.archRadius} mm is more than arch-height ${v.archHeight} mm: make it smaller or the arch higher`,
+  );
+  require(
+    v.archHeight > bevelRun,
+    `arch-height ${v.archHeight} mm is less than the ${bevelRun.toFixed(1)} mm the foot's bevel takes: raise it, or set it to 0`,
+  );
+  return { height: v.archHeight, radius: v.archRadius, from, to };
+}
+
+function require(sound: boolean, text: string): void {
+  if (!sound) throw new InputError('sizes-disagree', text);
+}

@@ -1,0 +1,89 @@
+import { angle, choice, count, flag, length } from '../../src/model/index.js';
+import { speciesNames } from '../../src/tables/index.js';
+
+/** Every size of the stool; mm and degrees. */
+export const parameters = {
+  treads: choice([1, 2], { default: 1, help: 'How many treads: a plain step, or two steps.' }),
+  height: length({
+    min: 120,
+    max: 700,
+    derived: '230 mm for one tread, 420 mm for two',
+    help: 'Floor to the top of the highest tread.',
+  }),
+  lowerHeight: length({
+    min: 80,
+    max: 400,
+    derived: 'half the height',
+    help: 'Floor to the top of the lower tread, when there are two.',
+  }),
+  treadLength: length({ min: 250, max: 900, default: 420, help: 'Length of the top tread, left to right.' }),
+  treadDepth: length({ min: 140, max: 450, default: 240, help: 'Front to back of each tread.' }),
+  treadThickness: length({ min: 18, max: 50, default: 28, help: 'Thickness of the treads.' }),
+  overhang: length({
+    min: 0,
+    max: 120,
+    default: 30,
+    help: 'How far the top tread reaches beyond the outer face of each side.',
+  }),
+  setback: length({
+    min: 0,
+    max: 40,
+    default: 10,
+    help: 'How far the sides stay behind the front and back of a tread.',
+  }),
+  sideThickness: length({ min: 18, max: 50, default: 28, help: 'Thickness of the side boards.' }),
+  rake: angle({ min: 0, max: 20, default: 10, help: 'How far the sides lean outwards, from upright.' }),
+  taper: angle({
+    min: 0,
+    max: 10,
+    default: 3,
+    help: 'How far each long edge of a side spreads towards the foot, in the plane of the side.',
+  }),
+  archHeight: length({
+    min: 0,
+    max: 200,
+    default: 45,
+    help: 'Height of the arch between the feet, measured up the side; 0 leaves the foot straight.',
+  }),
+  archRadius: length({ min: 0, max: 150, default: 25, help: 'Radius of the two upper corners of the arch.' }),
+  footLength: length({ min: 20, max: 200, default: 55, help: 'Front to back of each foot beside the arch.' }),
+  stretcherWidth: length({ min: 40, max: 200, default: 70, help: 'Width of the stretcher, standing on edge.' }),
+  stretcherThickness: length({ min: 15, max: 50, default: 24, help: 'Thickness of the stretcher.' }),
+  stretcherHeight: length({
+    min: 20,
+    max: 500,
+    default: 85,
+    help: 'Floor to the lower edge of the stretcher.',
+  }),
+  notchRadius: length({
+    min: 3,
+    max: 30,
+    default: 12,
+    help: 'Radius in the corner of a stepped side, which the lower tread keeps clear of.',
+  }),
+  handOpening: flag({ default: true, help: 'Whether the top tread has an opening to carry it by.' }),
+  handLength: length({ min: 80, max: 140, default: 100, help: 'Length of the hand opening.' }),
+  handWidth: length({ min: 25, max: 45, default: 30, help: 'Width of the hand opening.' }),
+  treadTenons: count({ min: 1, max: 4, default: 2, help: 'Loose tenons between a tread and each side.' }),
+  stretcherTenons: count({ min: 1, max: 3, default: 1, help: 'Loose tenons in each end of the stretcher.' }),
+  cutter: length({
+    min: 4,
+    max: 20,
+    default: 8,
+    help: 'Diameter of the cutter; it sets the width of every mortise.',
+  }),
+  cheekClearance: length({
+    min: 0,
+    max: 0.5,
+    default: 0.1,
+    help: 'Air between a tenon and each cheek of its mortise.',
+  }),
+  edgeClearance: length({
+    min: 0,
+    max: 5,
+    default: 1,
+    help: 'How much narrower a tenon is than its mortise is long, both edges together.',
+  }),
+  endGap: length({ min: 0, max: 5, default: 1, help: 'Air between each end of a tenon and the bottom.' }),
+  wood: choice(speciesNames, { default: 'white ash', help: 'Species of all boards; it sets their mass.' }),
+};

@@ -1,0 +1,3 @@
+export * from './assemble.js';
+export * from './design.js';
+export * from './explode.js';

@@ -1,0 +1,71 @@
+import type { Manifold, ManifoldToplevel } from 'manifold-3d';
+import Module from 'manifold-3d';
+import { SolidError } from '../errors.js';
+import type { Frame } from '../frame/index.js';
+import type { Region } from '../profile/index.js';
+
+/** A closed solid in the kernel's memory; only this folder looks inside. */
+export type Body = Manifold;
+
+/** The kernel and every body it made in one build; `dispose` frees them all. */
+export interface Kernel {
+  readonly wasm: ManifoldToplevel;
+  readonly keep: (body: Body) => Body;
+  readonly dispose: () => void;
+}
+
+let loaded: Promise<ManifoldToplevel> | undefined;
+
+async function load(): Promise<ManifoldToplevel> {
+  const wasm = await Module();
+  wasm.setup();
+  return wasm;
+}
+
+/** Starts a build. The WebAssembly module is loaded once a process; each build owns its bodies. */
+export async function startKernel(): Promise<Kernel> {
+  loaded ??= load();
+  const wasm = await loaded;
+  const kept = new Set<Body>();
+  return {
+    wasm,
+    keep: (body) => {
+      kept.add(body);
+      return body;
+    },
+    dispose: () => {
+      for (const body of kept) body.delete();
+      kept.clear();
+    },
+  };
+}
+
+/** A frame as the kernel's column-major matrix. */
+export const matrix = (f: Frame): Mat4 => [...f.x, 0, ...f.y, 0, ...f.z, 0, ...f.origin, 1] as Mat4;
+
+type Mat4 = Parameters<Manifold['transform']>[0];
+
+/** A prism over a region, from z = from to z = to (mm), standing in a frame. The caller owns it. */
+export function prism(
+  kernel: Kernel,
+  region: Region,
+  from: number,
+  to: number,
+  place: Frame | undefined,
+  endScale = 1,
+): Body {
+  if (!(Number.isFinite(from) && Number.isFinite(to) && to > from)) {
+    throw new SolidError('prism-height', `a prism from ${from} to ${to} mm has no height`);
+  }
+  const loops = region.map((loop) => loop.map(([x, y]): [number, number] => [x, y]));
+  if (loops.some((loop) => loop.some(([x, y]) => !Number.isFinite(x) || !Number.isFinite(y)))) {
+    throw new SolidError('prism-outline', 'an outline holds a coordinate that is not a number');
+  }
+  const upright = kernel.wasm.Manifold.extrude(loops, to - from, 0, 0, [endScale, endScale]);
+  const raised = upright.translate([0, 0, from]);
+  upright.delete();
+  if (!place) return raised;
+  const placed = raised.transform(matrix(place));
+  raised.delete();
+  return placed;
+}

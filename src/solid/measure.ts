@@ -1,0 +1,89 @@
+import { type Frame, frameIn, type Vec2, type Vec3, WORLD } from '../frame/index.js';
+import type { Region } from '../profile/index.js';
+import { type Body, type Kernel, matrix } from './kernel.js';
+import type { Mesh } from './mesh.js';
+
+/** A box along the axes of some frame, mm. */
+export interface Box {
+  readonly min: Vec3;
+  readonly max: Vec3;
+}
+
+/** Volume, mm³; positive for a body that is not inside out. */
+export const volume = (body: Body): number => body.volume();
+
+/** Number of handles: 0 for a solid without through holes. */
+export const genus = (body: Body): number => body.genus();
+
+/** True when nothing is left of a body. */
+export const vanished = (body: Body): boolean => body.isEmpty();
+
+/** What the kernel says of a body: `NoError` when it is sound. */
+export const status = (body: Body): string => body.status();
+
+/** The box round a body, assembly frame or whatever frame the body is in. */
+export function box(body: Body): Box {
+  const { min, max } = body.boundingBox();
+  return { min: [min[0], min[1], min[2]], max: [max[0], max[1], max[2]] };
+}
+
+/** The box round a body along the axes of a frame the body is seen from. */
+export function boxIn(body: Body, frame: Frame): Box {
+  const seen = body.transform(matrix(frameIn(frame, WORLD)));
+  const found = box(seen);
+  seen.delete();
+  return found;
+}
+
+/** The wood two bodies share, mm³; 0 for an exact contact but for rounding noise. */
+export function sharedVolume(a: Body, b: Body): number {
+  const shared = a.intersect(b);
+  const size = shared.volume();
+  shared.delete();
+  return size;
+}
+
+/** The box round what two bodies share. */
+export function sharedBox(a: Body, b: Body): Box {
+  const shared = a.intersect(b);
+  const found = box(shared);
+  shared.delete();
+  return found;
+}
+
+/** The least distance between two bodies, mm; `reach` when they are farther apart than that; 0 when they touch or overlap. */
+export const gap = (a: Body, b: Body, reach: number): number => a.minGap(b, reach);
+
+/** The first surface met on a straight way, as the distance from its start, mm; undefined when there is none. */
+export function hit(body: Body, from: Vec3, to: Vec3): number | undefined {
+  const hits = body.rayCast([...from], [...to]);
+  const whole = Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
+  return hits.length === 0 ? undefined : Math.min(...hits.map((one) => one.distance)) * whole;
+}
+
+/** The section of a body by the XY plane of a frame, as loops in that frame. */
+export function section(body: Body, frame: Frame): Region {
+  const seen = body.transform(matrix(frameIn(frame, WORLD)));
+  const cut = seen.slice(0);
+  const loops = cut.toPolygons().map((loop) => loop.map(([x, y]): Vec2 => [x, y]));
+  cut.delete();
+  seen.delete();
+  return loops;
+}
+
+/** A body moved by a vector. The kernel owns it. */
+export const shifted = (kernel: Kernel, body: Body, by: Vec3): Body => kernel.keep(body.translate([...by]));
+
+/** The triangles of a body, counter-clockwise from outside. Single precision: for writing, never for measuring. */
+export function meshOf(body: Body): Mesh {
+  const mesh = body.getMesh();
+  const stride = mesh.numProp;
+  if (stride === 3) return { positions: mesh.vertProperties, triangles: mesh.triVerts };
+  const count = mesh.vertProperties.length / stride;
+  const positions = new Float32Array(count * 3);
+  for (let i = 0; i < count; i += 1) {
+    positions.set(mesh.vertProperties.subarray(i * stride, i * stride + 3), i * 3);
+  }
+  return { positions, triangles: mesh.triVerts };
+}
+

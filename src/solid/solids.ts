@@ -1,0 +1,103 @@
+import type { Design, Hardware, PlacedBoard } from '../assembly/index.js';
+
+import type { Joint, Tenon } from '../joinery/index.js';
+import { obround, regionOf, subtractRegion, unite } from '../profile/index.js';
+import { boardBody, stockBody } from './board-body.js';
+import { type Body, type Kernel, matrix, prism } from './kernel.js';
+
+/** A board's bodies. */
+export interface BoardSolid extends PlacedBoard {
+  readonly kind: 'board';
+  readonly id: string;
+  /** Before mortises, holes and slots; board frame. */
+  readonly stock: Body;
+  /** Finished; board frame. */
+  readonly own: Body;
+  /** Finished; assembly frame. */
+  readonly body: Body;
+}
+
+export interface TenonSolid {
+  readonly kind: 'tenon';
+  readonly id: string;
+  readonly joint: Joint;
+  readonly tenon: Tenon;
+  /** Assembly frame. */
+  readonly body: Body;
+}
+
+export interface HardwareSolid {
+  readonly kind: 'hardware';
+  readonly id: string;
+  readonly hardware: Hardware;
+  /** Assembly frame. */
+  readonly body: Body;
+}
+
+export type Solid = BoardSolid | TenonSolid | HardwareSolid;
+
+/** Every body of a design, made once and shared by checks and files. */
+export interface Solids {
+  readonly kernel: Kernel;
+  readonly design: Design;
+  readonly boards: ReadonlyMap<string, BoardSolid>;
+  readonly tenons: ReadonlyMap<string, TenonSolid>;
+  readonly hardware: ReadonlyMap<string, HardwareSolid>;
+}
+
+/** Makes every body of a design; the kernel owns them. */
+export function solidsOf(kernel: Kernel, design: Design): Solids {
+  const { keep } = kernel;
+  const boards = design.boards.map((placed): [string, BoardSolid] => {
+    const id = placed.board.id;
+    const stock = keep(stockBody(kernel, placed.board));
+    const own = keep(boardBody(kernel, placed.board, stock));
+    const body = keep(own.transform(matrix(placed.place)));
+    return [id, { kind: 'board', id, ...placed, stock, own, body }];
+  });
+  const tenons = design.joints.flatMap((joint) =>
+    joint.tenons.map((tenon): [string, TenonSolid] => {
+      const body = keep(tenonBody(kernel, tenon).transform(matrix(tenon.place)));
+      return [tenon.id, { kind: 'tenon', id: tenon.id, joint, tenon, body }];
+    }),
+  );
+  const hardware = design.hardware.map((piece): [string, HardwareSolid] => {
+    const body = keep(hardwareBody(kernel, piece));
+    return [piece.id, { kind: 'hardware', id: piece.id, hardware: piece, body }];
+  });
+  return {
+    kernel,
+    design,
+    boards: new Map(boards),
+    tenons: new Map(tenons),
+    hardware: new Map(hardware),
+  };
+}
+
+/** Every body of the design in one list: boards, tenons, hardware. */
+export const allSolids = (solids: Solids): readonly Solid[] => [
+  ...solids.boards.values(),
+  ...solids.tenons.values(),
+  ...solids.hardware.values(),
+];
+
+/** A tenon in its own frame: edges rounded with half its thickness. The kernel owns it. */
+export function tenonBody(kernel: Kernel, tenon: Tenon): Body {
+  const outline = obround({ length: tenon.width, width: tenon.thickness });
+  return kernel.keep(prism(kernel, regionOf(outline), -tenon.intoA, tenon.intoB, undefined));
+}
+
+/** A stack of stages, united. The caller owns it. */
+function hardwareBody(kernel: Kernel, piece: Hardware): Body {
+  const parts = piece.stages.map((stage) => {
+    const bores = stage.bores ?? [];
+    const wood = regionOf(stage.outline);
+    const region = bores.length === 0 ? wood : subtractRegion(wood, unite(bores.flatMap((bore) => regionOf(bore))));
+    return prism(kernel, region, stage.from, stage.to, piece.place, stage.endScale);
+  });
+  if (parts.length === 1) return parts[0]!;
+  const whole = kernel.wasm.Manifold.union(parts);
+  for (const part of parts) part.delete();
+  return whole;
+}
+
