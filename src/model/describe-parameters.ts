@@ -8,6 +8,8 @@ import { allowed, printValue } from './read-value.js';
 export interface ParameterRow {
   /** kebab-case */
   readonly option: string;
+  /** What it is called in a sentence. */
+  readonly label: string;
   readonly kind: Kind;
   /** The value, or how it is worked out. */
   readonly default: string;
@@ -22,9 +24,10 @@ export interface ParameterValue {
 }
 
 /** A model's parameters in the order it lists them. */
-export const describeParameters = (model: Model, units: Units): readonly ParameterRow[] =>
+export const describeParameters = (model: Pick<Model, 'parameters'>, units: Units): readonly ParameterRow[] =>
   metas(model).map(([name, meta]) => ({
     option: optionName(name),
+    label: meta.label ?? optionName(name).replaceAll('-', ' '),
     kind: meta.kind,
     default: meta.default === undefined ? (meta.derived ?? '') : printValue(meta, meta.default, units),
     range: allowed(meta, units),
@@ -37,7 +40,7 @@ export const describeParameters = (model: Model, units: Units): readonly Paramet
  * @param values mm and degrees, as `readParameters` returns them
  */
 export const parameterValues = (
-  model: Model,
+  model: Pick<Model, 'parameters'>,
   values: Readonly<Record<string, unknown>>,
 ): Readonly<Record<string, ParameterValue>> =>
   Object.fromEntries(
@@ -49,7 +52,7 @@ export const parameterValues = (
       ]),
   );
 
-const metas = (model: Model): (readonly [string, ParameterMeta])[] =>
+const metas = (model: Pick<Model, 'parameters'>): (readonly [string, ParameterMeta])[] =>
   Object.entries(model.parameters.shape).map(([name, schema]) => [name, parameterMeta(name, schema)]);
 
 const unitOf = (kind: Kind): ParameterValue['unit'] =>

@@ -7,7 +7,7 @@ export interface ParameterMeta {
   readonly kind: Kind;
   /** A sentence for the person. */
   readonly help: string;
-  /** What stands for the value in help text, like `mm`; the kind when absent. */
+  /** What it is called in a sentence, `seat length`; its option name with blanks when absent. */
   readonly label?: string;
   readonly min?: number;
   readonly max?: number;

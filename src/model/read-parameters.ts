@@ -16,7 +16,7 @@ import { readValue } from './read-value.js';
  * @throws InputError with every problem, a line each
  */
 export function readParameters<Shape extends z.ZodRawShape>(
-  model: Model<Shape>,
+  model: Pick<Model<Shape>, 'name' | 'parameters'>,
   raw: Readonly<Record<string, unknown>>,
   units: Units,
 ): z.infer<z.ZodObject<Shape>> {

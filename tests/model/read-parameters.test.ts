@@ -135,6 +135,7 @@ test('a description says option, default or how it is worked out, range and help
   const rows = describeParameters(smallModel, 'mm');
   expect(rows[0]).toEqual({
     option: 'seat-length',
+    label: 'seat length',
     kind: 'length',
     default: '230 mm',
     range: '150 mm to 600 mm',

@@ -1,0 +1,20 @@
+import { z } from 'zod';
+import { type Command, DONE, FAILED_CHECKS } from './command.js';
+import { runPipeline } from './run-pipeline.js';
+import { bush, from, json, quiet, units } from './shared-options.js';
+import { showResult } from './show-result.js';
+
+const options = { from, units, bush, json, quiet };
+
+/** `tenonwright check stool`: the findings, without writing anything. */
+export const check: Command<typeof options> = {
+  name: 'check',
+  summary: 'check a design and write nothing',
+  about: 'model and parameters',
+  parameters: z.object(options),
+  async act(given, call) {
+    const result = await runPipeline('checkDesign', given, call);
+    showResult(result, given, call.around);
+    return result.findings.some(({ level }) => level === 'error') ? FAILED_CHECKS : DONE;
+  },
+};

@@ -1,0 +1,3 @@
+export type { MadeFile, MakeRequest, MakeResult, Pipeline } from './pipeline.js';
+export { run } from './run.js';
+export type { Sink, Surroundings } from './surroundings.js';

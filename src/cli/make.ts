@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import { choice, flag, text } from '../model/index.js';
+import { type Command, DONE, FAILED_CHECKS } from './command.js';
+import { runPipeline } from './run-pipeline.js';
+import { bush, from, json, quiet, units } from './shared-options.js';
+import { showResult } from './show-result.js';
+
+const options = {
+  from,
+  out: text({ default: 'out', help: "folder the design's own folder is written in" }),
+  units,
+  only: text({
+    derived: 'all kinds',
+    help: 'kinds of file to write, with commas between: stl,dxf',
+  }),
+  format: choice(['binary', 'ascii'], { default: 'binary', help: 'how solids are written' }),
+  curves: choice(['arcs', 'segments'], {
+    default: 'arcs',
+    help: 'curves of templates: true arcs, or short straight lines for software that knows no arcs',
+  }),
+  bush,
+  force: flag({ default: false, help: 'write cutting files though checks failed; each says FAILED CHECKS' }),
+  json,
+  quiet,
+};
+
+/** `tenonwright make stool`: checks a design and writes its files. */
+export const make: Command<typeof options> = {
+  name: 'make',
+  summary: 'check a design and write its files',
+  about: 'model and parameters',
+  parameters: z.object(options),
+  async act(given, call) {
+    const result = await runPipeline('makeDesign', given, call);
+    showResult(result, given, call.around);
+    return result.findings.some(({ level }) => level === 'error') ? FAILED_CHECKS : DONE;
+  },
+};

@@ -1,0 +1,111 @@
+import { InputError } from '../errors.js';
+import type { Units } from '../length/index.js';
+import { describeParameters, didYouMean, type Model, type ParameterRow } from '../model/index.js';
+import type { Command } from './command.js';
+import { loadModel } from './find-models.js';
+import { type KnownOptions, plainArgv, positionals } from './plain-argv.js';
+import { PROGRAM, readPlain } from './program.js';
+import type { Surroundings } from './surroundings.js';
+
+/** What was asked for: help or the version as text, or a command. */
+export type Asked =
+  | { readonly text: string }
+  | {
+      readonly command: Command;
+      readonly model?: Model;
+      /** The command's own options, as text. */
+      readonly options: Readonly<Record<string, string>>;
+      /** The model's parameters, as text. */
+      readonly raw: Readonly<Record<string, string>>;
+    };
+
+/**
+ * Reads the arguments; of all models only the named one is loaded, and its parameters become options.
+ *
+ * @throws InputError for an unknown command, model or option
+ */
+export async function parseArgv(
+  argv: readonly string[],
+  commands: readonly Command[],
+  version: string,
+  around: Surroundings,
+): Promise<Asked> {
+  const everyOption = knownOptions(commands.flatMap((command) => describeParameters(command, 'mm')));
+  const [commandName, subject, ...more] = positionals(argv, everyOption);
+  const command = commandName === undefined ? undefined : findCommand(commandName, commands);
+  const model =
+    command && subject !== undefined && command.about !== 'nothing'
+      ? await loadModel(subject, around)
+      : undefined;
+  const parametersIn = (units: Units) =>
+    command?.about === 'model and parameters' && model ? describeParameters(model, units) : [];
+  const ownIn = (units: Units) => (command ? describeParameters(command, units) : []);
+  const plain = plainArgv(argv, knownOptions([...ownIn('mm'), ...parametersIn('mm')]));
+  const units: Units = plain.includes('--units=in') ? 'in' : 'mm';
+  const own = ownIn(units);
+  const parameters = parametersIn(units);
+  refuseClashes(model, own, parameters);
+  const onlyTold = plain.includes('--help=true') || plain.includes('--version=true');
+  if (!onlyTold) refuseWords(command, model, subject, more);
+  const { parsed, text } = await readPlain(plain, { commands, version, parameters, own, around });
+  if (onlyTold || command === undefined) return { text: `${text}\n` };
+  return {
+    command,
+    ...(model && { model }),
+    options: picked(parsed, own),
+    raw: picked(parsed, parameters),
+  };
+}
+
+const knownOptions = (rows: readonly ParameterRow[]): KnownOptions =>
+  new Map([
+    ...rows.map(({ option, kind }) => [option, { isFlag: kind === 'flag' }] as const),
+    ['help', { isFlag: true }],
+    ['version', { isFlag: true }],
+  ]);
+
+function findCommand(name: string, commands: readonly Command[]): Command {
+  const found = commands.find((command) => command.name === name);
+  if (found) return found;
+  const names = commands.map((command) => command.name);
+  throw new InputError('command-unknown', `there is no command '${name}'${didYouMean(name, names)}`);
+}
+
+function refuseClashes(
+  model: Model | undefined,
+  own: readonly ParameterRow[],
+  parameters: readonly ParameterRow[],
+): void {
+  for (const { option } of parameters)
+    if (['help', 'version'].includes(option) || own.some((row) => row.option === option))
+      throw new Error(`model ${model!.name} has a parameter named like the option --${option}: rename it`);
+}
+
+function refuseWords(
+  command: Command | undefined,
+  model: Model | undefined,
+  subject: string | undefined,
+  more: readonly string[],
+): void {
+  if (command === undefined)
+    throw new InputError('command-missing', `no command is given: ${PROGRAM} --help lists them`);
+  if (command.about !== 'nothing' && model === undefined)
+    throw new InputError(
+      'model-missing',
+      `${command.name} needs a model right after it: ${PROGRAM} list shows which there are`,
+    );
+  const [beyond] = command.about === 'nothing' && subject !== undefined ? [subject] : more;
+  if (beyond !== undefined)
+    throw new InputError(
+      'word-unexpected',
+      `'${beyond}' belongs to no option of ${command.name}: put a value with blanks in quotes, like '9 1/16 in'`,
+    );
+}
+
+const picked = (
+  parsed: Readonly<Record<string, unknown>>,
+  rows: readonly ParameterRow[],
+): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    rows.flatMap(({ option }) => (typeof parsed[option] === 'string' ? [[option, parsed[option]]] : [])),
+  );

@@ -1,0 +1,60 @@
+import { relative } from 'node:path';
+import type { Design } from '../assembly/index.js';
+import type { Finding, Level } from '../checks/index.js';
+import { fixed, type Say } from '../length/index.js';
+import type { MadeFile } from './pipeline.js';
+import { table, wrap } from './table.js';
+
+const LEVELS: readonly Level[] = ['error', 'warning', 'note'];
+
+/** Figures the model worked out, and its remarks. */
+export function printDesign(design: Design, say: Say, width: number): string {
+  const figures = design.derived.map(({ name, value, unit, help }) => [
+    name,
+    unit === 'mm' ? say.length(value) : unit === 'deg' ? say.angle(value) : String(value),
+    help,
+  ]);
+  const notes = design.notes.flatMap((note) =>
+    wrap(note, width - 2).map((line, at) => `${at === 0 ? '- ' : '  '}${line}\n`),
+  );
+  return [
+    figures.length > 0 ? `\nWorked out\n${table(figures, width)}` : '',
+    notes.length > 0 ? '\n' : '',
+    ...notes,
+  ].join('');
+}
+
+/** Findings, errors first, and how many there are of each level. */
+export function printFindings(findings: readonly Finding[], width: number): string {
+  const rows = LEVELS.flatMap((level) => findings.filter((finding) => finding.level === level)).map(
+    ({ level, code, message, remedy }) => [level, code, `${message}: ${remedy}`],
+  );
+  const counts = LEVELS.map((level) => {
+    const count = findings.filter((finding) => finding.level === level).length;
+    return `${count} ${level}${count === 1 ? '' : 's'}`;
+  });
+  return `\nFindings: ${counts.join(', ')}\n${table(rows, width)}`;
+}
+
+/** Files with their sizes, as paths from the folder the person stands in. */
+export function printFiles(files: readonly MadeFile[], cwd: string, width: number): string {
+  const rows = files.map(({ path, bytes }) => [relative(cwd, path), size(bytes)]);
+  const total = files.reduce((sum, { bytes }) => sum + bytes, 0);
+  return `\nFiles: ${files.length}, ${size(total)}\n${table(rows, width)}`;
+}
+
+/** What was kept from the person, and how to have it all the same. */
+export const printHeldBack = (heldBack: readonly string[], width: number): string =>
+  heldBack.length === 0
+    ? ''
+    : `\n${wrap(
+        `Held back, because checks failed: ${heldBack.join(', ')}. --force writes them, each marked FAILED CHECKS.`,
+        width,
+      ).join('\n')}\n`;
+
+const size = (bytes: number): string =>
+  bytes < 1000
+    ? `${bytes} B`
+    : bytes < 1_000_000
+      ? `${fixed(bytes / 1000, 1)} kB`
+      : `${fixed(bytes / 1_000_000, 1)} MB`;

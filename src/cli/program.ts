@@ -1,0 +1,71 @@
+import yargs from 'yargs';
+import type { ParameterRow } from '../model/index.js';
+import type { Command } from './command.js';
+import { columnsOf, type Surroundings } from './surroundings.js';
+
+export const PROGRAM = 'tenonwright';
+
+/** What the parser must know to read arguments and to print help. */
+export interface ProgramText {
+  readonly commands: readonly Command[];
+  readonly version: string;
+  readonly parameters: readonly ParameterRow[];
+  readonly own: readonly ParameterRow[];
+  readonly around: Surroundings;
+}
+
+/**
+ * Parses plain arguments, or has help or the version as text; nothing is printed and the process goes on.
+ *
+ * @param plain as `plainArgv` returns them: known options only, each with its value
+ */
+export async function readPlain(
+  plain: readonly string[],
+  of: ProgramText,
+): Promise<{ readonly parsed: Readonly<Record<string, unknown>>; readonly text: string }> {
+  const parser = program(of.commands, of.version, of.around);
+  for (const row of of.parameters) parser.option(row.option, { ...optionOf(row), group: 'Parameters:' });
+  for (const row of of.own) parser.option(row.option, optionOf(row));
+  let text = '';
+  let failure: Error | undefined | null;
+  const parsed = await parser.parseAsync([...plain], {}, (error, _argv, output) => {
+    failure = error;
+    text = output;
+  });
+  if (failure) throw failure;
+  return { parsed, text };
+}
+
+const program = (commands: readonly Command[], version: string, around: Surroundings) =>
+  commands
+    .reduce(
+      (parser, { name, summary, about }) =>
+        parser.command(
+          about === 'nothing' ? name : `${name} <model>`,
+          summary,
+          () => {},
+          () => {},
+        ),
+      yargs([]).scriptName(PROGRAM).locale('en'),
+    )
+    .usage('$0 <command> [options]')
+    .epilogue(
+      `${PROGRAM} make <model> --help lists the model's parameters. Lengths: 230, 23cm, 9in, '9-1/16"'; angles: 10, 10deg.`,
+    )
+    .parserConfiguration({
+      'camel-case-expansion': false,
+      'dot-notation': false,
+      'parse-numbers': false,
+      'parse-positional-numbers': false,
+      'short-option-groups': false,
+      'boolean-negation': false,
+    })
+    .version(version)
+    .help()
+    .wrap(columnsOf(around))
+    .exitProcess(false);
+
+const optionOf = (row: ParameterRow) => ({
+  describe: row.kind === 'flag' || row.kind === 'text' ? row.help : `${row.help} (${row.range})`,
+  defaultDescription: row.default,
+});

@@ -1,0 +1,66 @@
+import { resolve } from 'node:path';
+import { InputError } from '../errors.js';
+import type { Units } from '../length/index.js';
+import { readParameters } from '../model/index.js';
+import type { Call } from './command.js';
+import { givenValues } from './given-values.js';
+import type { MakeResult, Pipeline } from './pipeline.js';
+import { NO_PROGRESS, progressLine } from './progress-line.js';
+
+/** Options of `make` and `check` that reach the pipeline. */
+export interface PipelineOptions {
+  readonly from?: string | undefined;
+  readonly units: Units;
+  readonly bush?: number | undefined;
+  readonly json: boolean;
+  readonly quiet: boolean;
+  readonly out?: string;
+  readonly only?: string | undefined;
+  readonly format?: 'binary' | 'ascii';
+  readonly curves?: 'arcs' | 'segments';
+  readonly force?: boolean;
+}
+
+/**
+ * Reads the values and hands them to the pipeline, which is loaded only now.
+ *
+ * @throws InputError for values that cannot be used
+ */
+export async function runPipeline(
+  which: keyof Pipeline,
+  options: PipelineOptions,
+  { around, model, raw, version }: Call,
+): Promise<MakeResult> {
+  const given = await givenValues(options.from, raw, around.cwd);
+  const values = readParameters(model, given, options.units);
+  const only = options.only === undefined ? undefined : readKinds(options.only);
+  const pipeline: Pipeline = around.pipeline ?? (await import('../files/index.js'));
+  const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);
+  try {
+    return await pipeline[which]({
+      model,
+      values,
+      units: options.units,
+      out: resolve(around.cwd, options.out ?? 'out'),
+      ...(only && { only }),
+      format: options.format ?? 'binary',
+      curves: options.curves ?? 'arcs',
+      ...(options.bush !== undefined && { bush: options.bush }),
+      force: options.force ?? false,
+      version,
+      progress: line.step,
+    });
+  } finally {
+    line.end();
+  }
+}
+
+function readKinds(words: string): readonly string[] {
+  const kinds = words.split(',').map((word) => word.trim().toLowerCase());
+  if (kinds.includes(''))
+    throw new InputError(
+      'only-empty',
+      `--only is '${words}', and a kind of file is missing: write kinds with single commas between, like stl,dxf`,
+    );
+  return [...new Set(kinds)];
+}

@@ -1,0 +1,54 @@
+import { TenonwrightError } from '../errors.js';
+import { readParameters } from '../model/index.js';
+import { check } from './check.js';
+import { BAD_INPUT, type Command, DONE, FAULT } from './command.js';
+import { describe } from './describe.js';
+import { list } from './list.js';
+import { make } from './make.js';
+import { parseArgv } from './parse-argv.js';
+import type { Surroundings } from './surroundings.js';
+import { version } from './version.js';
+
+const COMMANDS: readonly Command[] = [list, describe, make, check] as readonly Command[];
+
+/**
+ * Runs one command line.
+ *
+ * @param argv without the program's name
+ * @returns exit status: 0 done; 2 bad input; 3 the design has error findings; 1 a fault of the program
+ */
+export async function run(argv: readonly string[], around: Surroundings): Promise<number> {
+  try {
+    const current = await version();
+    const asked = await parseArgv(argv, COMMANDS, current, around);
+    if ('text' in asked) {
+      around.out.write(asked.text);
+      return DONE;
+    }
+    const { command, model, options, raw } = asked;
+    const values = readParameters(command, options, options.units === 'in' ? 'in' : 'mm');
+    return await command.act(values, {
+      around,
+      version: current,
+      raw,
+      get model() {
+        if (model === undefined) throw new Error(`${command.name} is about no model`);
+        return model;
+      },
+    });
+  } catch (error) {
+    return report(error, around);
+  }
+}
+
+function report(error: unknown, { err }: Surroundings): number {
+  if (error instanceof TenonwrightError) {
+    err.write(`${error.message.replace(/^/gm, 'tenonwright: ')}\n`);
+    return BAD_INPUT;
+  }
+  const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  err.write(
+    `tenonwright: this is a fault of the program, not of your input; please report it with these lines:\n${trace}\n`,
+  );
+  return FAULT;
+}

@@ -1,0 +1,29 @@
+import type { Pipeline } from './pipeline.js';
+
+/** Where text goes. */
+export interface Sink {
+  write(text: string): unknown;
+}
+
+/** Everything a run takes from outside, so that a test can give it. */
+export interface Surroundings {
+  /** Results. */
+  readonly out: Sink;
+  /** Progress and messages. */
+  readonly err: Sink;
+  /** Whether `err` is a terminal, on which a line can be rewritten. */
+  readonly isTerminal: boolean;
+  /** Folder that relative paths start from. */
+  readonly cwd: string;
+  /** Width of the terminal, characters; 80 when absent. */
+  readonly columns?: number;
+  /** Folder of the models; the one beside the program when absent. */
+  readonly modelsFolder?: string;
+  /** What makes and checks; src/files when absent. */
+  readonly pipeline?: Pipeline;
+}
+
+/** Characters in a line when nothing says otherwise. */
+const USUAL_COLUMNS = 80;
+
+export const columnsOf = (around: Surroundings): number => around.columns ?? USUAL_COLUMNS;

@@ -1,0 +1,68 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { atDesk } from './desk.js';
+
+let cwd: string;
+
+beforeAll(async () => {
+  cwd = await mkdtemp(join(tmpdir(), 'tenonwright-'));
+});
+
+afterAll(() => rm(cwd, { recursive: true }));
+
+const checkFrom = async (yaml: string, ...options: string[]) => {
+  await writeFile(join(cwd, 'stool.yaml'), yaml);
+  return atDesk(['check', 'small', '--from', 'stool.yaml', ...options], { cwd });
+};
+
+test('a YAML file gives many parameters, in either spelling of their names', async () => {
+  const ran = await checkFrom('seat-length: 9-1/16"\nrailHeight: 50\nwedged: yes\nsplay: -3\nrows: 2\n');
+  expect(ran.asked[0]![1].values).toMatchObject({
+    seatLength: 230.1875,
+    railHeight: 50,
+    wedged: true,
+    splay: -3,
+    rows: 2,
+  });
+});
+
+test('an option wins over the file, whichever spelling the file uses', async () => {
+  for (const name of ['seat-length', 'seatLength']) {
+    const ran = await checkFrom(`${name}: 200\ntenons: 3\n`, '--seat-length', '310');
+    expect(ran.asked[0]![1].values).toMatchObject({ seatLength: 310, tenons: 3 });
+  }
+});
+
+test('bare numbers of the file are in the units of the run', async () => {
+  const ran = await checkFrom('seat-length: 10\n', '--units', 'in');
+  expect(ran.asked[0]![1].values).toMatchObject({ seatLength: 254 });
+});
+
+test('an empty file changes nothing', async () => {
+  expect((await checkFrom('# nothing yet\n')).asked[0]![1].values).toMatchObject({ seatLength: 230 });
+});
+
+test.each([
+  ['seat-legnth: 200\n', /no parameter 'seat-legnth': did you mean seat-length\?/],
+  ['seat-length: 200\nseatLength: 210\n', /seat-length is given twice/],
+  ['seat-length: 200\nseat-length: 210\n', /stool\.yaml is not YAML/],
+  ['seat-length: [200\n', /stool\.yaml is not YAML/],
+  ['seat-length:\n', /seat-length is empty/],
+  ['seat-length: [200]\n', /seat-length is a list/],
+  ['seat-length: .inf\n', /seat-length cannot be read/],
+  ['- 200\n', /stool\.yaml holds no parameters/],
+  ['two hundred\n', /stool\.yaml holds no parameters/],
+])('%j is refused', async (yaml, message) => {
+  const ran = await checkFrom(yaml);
+  expect(ran.status).toBe(2);
+  expect(ran.err).toMatch(message);
+  expect(ran.err).not.toMatch(/\bat .*:\d+:\d+/);
+});
+
+test('a file that is not there is told by name', async () => {
+  const ran = await atDesk(['check', 'small', '--from', 'stol.yaml'], { cwd });
+  expect(ran.status).toBe(2);
+  expect(ran.err).toMatch(/stol\.yaml cannot be read \(ENOENT\)/);
+});
