@@ -1,7 +1,7 @@
 import { relative } from 'node:path';
 import type { Design } from '../assembly/index.js';
 import type { Finding, Level } from '../checks/index.js';
-import { fixed, type Say } from '../length/index.js';
+import { fixed, type Say, trimmed } from '../length/index.js';
 import type { MadeFile } from './pipeline.js';
 import { table, wrap } from './table.js';
 
@@ -11,7 +11,7 @@ const LEVELS: readonly Level[] = ['error', 'warning', 'note'];
 export function printDesign(design: Design, say: Say, width: number): string {
   const figures = design.derived.map(({ name, value, unit, help }) => [
     name,
-    unit === 'mm' ? say.length(value) : unit === 'deg' ? say.angle(value) : String(value),
+    unit === 'mm' ? say.length(value) : unit === 'deg' ? say.angle(value) : trimmed(value, 3),
     help,
   ]);
   const notes = design.notes.flatMap((note) =>

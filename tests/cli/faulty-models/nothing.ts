@@ -1,0 +1,1 @@
+export const seat = 230;

@@ -1,0 +1,1 @@
+export { smallModel as default } from '../../model/small-model.js';
