@@ -1,4 +1,5 @@
 import type { Vec2 } from '../frame/index.js';
+import { SAME_POINT } from '../tolerances.js';
 import type { Profile } from './profile.js';
 import { type Segment, segments, withinArc } from './segment.js';
 
@@ -41,5 +42,10 @@ function extremes(piece: Segment): readonly Vec2[] {
     [centre[0] - radius, centre[1]],
     [centre[0], centre[1] - radius],
   ];
-  return [piece.from, piece.to, ...compass.filter((point) => withinArc(piece, point))];
+  // Beside an end the end itself counts, free of rounding.
+  const apart = ([x, y]: Vec2, [ex, ey]: Vec2) => Math.hypot(x - ex, y - ey) > SAME_POINT;
+  const passed = compass.filter(
+    (point) => apart(point, piece.from) && apart(point, piece.to) && withinArc(piece, point),
+  );
+  return [piece.from, piece.to, ...passed];
 }

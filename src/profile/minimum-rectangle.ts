@@ -62,7 +62,7 @@ function rectangleAlong(hull: readonly Vec2[], from: Vec2, to: Vec2): MinimumRec
 /** Of a direction and its opposite, the one that points right, or straight up; a direction within rounding of straight up points up. */
 function rightward(x: number, y: number): Vec2 {
   const flip = Math.abs(x) <= SAME_POINT ? y < 0 : x < 0;
-  return flip ? [0 - x, 0 - y] : [x, y];
+  return flip ? [0 - x, 0 - y] : [x + 0, y + 0];
 }
 
 /** Corners of the convex hull, counter-clockwise (monotone chain); points on its sides are left out. */

@@ -4,7 +4,7 @@ import { area } from './area.js';
 import type { Slice } from './offset-slices.js';
 import { perimeter } from './perimeter.js';
 import type { Profile } from './profile.js';
-import { directionAt, segment } from './segment.js';
+import { directionAt, type Segment, segment, sweep } from './segment.js';
 
 /** A slice between two numbered meeting points. */
 interface Link {
@@ -36,11 +36,10 @@ export function stitched(slices: readonly Slice[]): readonly Profile[] {
     if (!unused.has(first)) continue;
     const loop = follow(first, unused);
     if (!loop) continue;
-    const profile = merged(loop).map(({ start, turn }) => ({
-      x: nodes[start]![0],
-      y: nodes[start]![1],
-      bulge: turn === 0 ? 0 : Math.tan(turn / 4),
-    }));
+    const profile = merged(loop).map(({ start, slice, turn }) => {
+      const [x, y] = nodes[start]!;
+      return { x, y, bulge: bulgeOf(slice.segment, turn) };
+    });
     if (Math.abs(area(profile)) > SAME_POINT * Math.max(1, perimeter(profile) / 2)) loops.push(profile);
   }
   return loops;
@@ -78,23 +77,28 @@ function leftwards(from: Link, to: Link): number {
   const [ax, ay] = directionAt(part(from.slice), 1);
   const [bx, by] = directionAt(part(to.slice), 0);
   const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
-  const bend =
-    to.slice.turn === 0 ? 0 : Math.sign(to.slice.turn) / (to.slice.segment as { radius: number }).radius;
+  const { segment: shape } = to.slice;
+  const bend = shape.kind === 'line' ? 0 : Math.sign(shape.bulge) / shape.radius;
   return turn + SAME_POINT * Math.atan(bend);
 }
 
 const part = ({ from, to, turn }: Slice) => segment(from, to, Math.tan(turn / 4));
 
-/** Neighbours on one line or circle as one again. */
-function merged(loop: readonly Link[]): readonly { start: number; turn: number }[] {
+/** Neighbours on one line or circle as one again, with the angle they turn through together. */
+function merged(loop: readonly Link[]): readonly { start: number; slice: Slice; turn: number }[] {
   const breaks = loop.findIndex((link, i) => link.slice.source !== loop.at(i - 1)!.slice.source);
   const ordered = breaks < 0 ? loop : [...loop.slice(breaks), ...loop.slice(0, breaks)];
-  const result: { start: number; turn: number; source: number }[] = [];
+  const result: { start: number; slice: Slice; turn: number }[] = [];
   for (const { slice, start } of ordered) {
     const last = result.at(-1);
-    const turn = slice.turn + (last?.turn ?? 0);
-    if (breaks >= 0 && last?.source === slice.source && Math.abs(turn) < 1.75 * Math.PI) last.turn = turn;
-    else result.push({ start, turn: slice.turn, source: slice.source });
+    if (breaks >= 0 && last?.slice.source === slice.source) last.turn += slice.turn;
+    else result.push({ start, slice, turn: slice.turn });
   }
   return result;
+}
+
+/** The bulge of a part of a segment; of the whole one its own, to the last digit. */
+function bulgeOf(whole: Segment, turn: number): number {
+  if (whole.kind === 'line') return 0;
+  return turn === sweep(whole) ? whole.bulge : Math.tan(turn / 4);
 }
