@@ -1,4 +1,5 @@
 import { ProfileError } from '../errors.js';
+import { SAME_POINT } from '../tolerances.js';
 import { area } from './area.js';
 import { type Corners, offsetPieces } from './offset-pieces.js';
 import { keptSlices, sliced } from './offset-slices.js';
@@ -14,7 +15,7 @@ import { reversed } from './turn.js';
  * or, with `sharp`, two lines are extended until they meet, however far that is; a corner with an arc at it is always rounded. A
  * corner passed on its inner side stays sharp. Arcs and sides with no room left vanish.
  *
- * @param distance mm
+ * @param distance mm; up to 1e-6 either way it is the outline itself
  * @returns loops in the direction of the outline: several when it is pinched apart, none when it vanishes. An outline that grows
  * together around a gap also returns that gap, in the opposite direction.
  * @throws ProfileError when the distance is not a number
@@ -30,7 +31,7 @@ export function offset(
       'profile-offset',
       `offset: received distance ${distance}, allowed is a finite number of mm: check the dimension it comes from`,
     );
-  if (distance === 0) return [profile];
+  if (Math.abs(distance) <= SAME_POINT) return [profile];
   if (area(profile) < 0) return offset(reversed(profile), distance, options).map(reversed);
   const original = segments(profile);
   const slices = sliced(offsetPieces(original, distance, options.corners ?? 'round'));

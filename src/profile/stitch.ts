@@ -2,9 +2,12 @@ import type { Vec2 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import { area } from './area.js';
 import type { Slice } from './offset-slices.js';
-import { perimeter } from './perimeter.js';
+import { perimeter, segmentLength } from './perimeter.js';
 import type { Profile } from './profile.js';
-import { directionAt, type Segment, segment, sweep } from './segment.js';
+import { pointAlong, type Segment, segment, sweep } from './segment.js';
+
+/** Where slices meet, the way on is judged this far along them, mm: two arcs of 1 m radius that touch are then 1e-5 mm apart. */
+const LOOK_AHEAD = 0.1;
 
 /** A slice between two numbered meeting points. */
 interface Link {
@@ -72,17 +75,22 @@ function onward(from: Link, unused: ReadonlySet<Link>): Link | undefined {
   return best;
 }
 
-/** How far left a link turns off from another, radians; among equal tangents the one that bends more to the left. */
+/** How far left a link turns off from another, radians, from π for straight back on the left to -π for straight back on the right. */
 function leftwards(from: Link, to: Link): number {
-  const [ax, ay] = directionAt(part(from.slice), 1);
-  const [bx, by] = directionAt(part(to.slice), 0);
-  const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
-  const { segment: shape } = to.slice;
-  const bend = shape.kind === 'line' ? 0 : Math.sign(shape.bulge) / shape.radius;
-  return turn + SAME_POINT * Math.atan(bend);
+  const [ax, ay] = lookingFrom(from.slice, 1);
+  const [bx, by] = lookingFrom(to.slice, 0);
+  const clockwiseFromBack = Math.atan2(ay * bx - ax * by, ax * bx + ay * by);
+  return Math.PI - (clockwiseFromBack < 0 ? clockwiseFromBack + 2 * Math.PI : clockwiseFromBack);
 }
 
-const part = ({ from, to, turn }: Slice) => segment(from, to, Math.tan(turn / 4));
+/** From a slice's start (0) or end (1) to a point a little way into it: arcs that touch there already lie apart. */
+function lookingFrom({ from, to, turn }: Slice, end: 0 | 1): Vec2 {
+  const part = segment(from, to, Math.tan(turn / 4));
+  const fraction = Math.min(1 / 2, LOOK_AHEAD / segmentLength(part));
+  const [x, y] = pointAlong(part, end === 0 ? fraction : 1 - fraction);
+  const at = end === 0 ? from : to;
+  return [x - at[0], y - at[1]];
+}
 
 /** Neighbours on one line or circle as one again, with the angle they turn through together. */
 function merged(loop: readonly Link[]): readonly { start: number; slice: Slice; turn: number }[] {
