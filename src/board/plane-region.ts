@@ -38,8 +38,14 @@ function leaningPlane(board: Board, plane: Frame, column: Region): Region {
     const z = height(0, 0);
     if (z < -COPLANAR || z > board.blank.thickness + COPLANAR) return [];
   } else {
-    wood = intersectRegion(wood, halfPlane(board, (x, y) => height(x, y)));
-    wood = intersectRegion(wood, halfPlane(board, (x, y) => board.blank.thickness - height(x, y)));
+    wood = intersectRegion(
+      wood,
+      halfPlane(board, (x, y) => height(x, y)),
+    );
+    wood = intersectRegion(
+      wood,
+      halfPlane(board, (x, y) => board.blank.thickness - height(x, y)),
+    );
   }
   for (const bevel of board.bevels) {
     const kept = (x: number, y: number) => -above(bevel, [x, y, height(x, y)]);
@@ -71,10 +77,7 @@ function removedBy(board: Board, bevel: Bevel, kept: (x: number, y: number) => n
 function squarePlane(board: Board, plane: Frame, column: Region): Region {
   const along: Vec2 = [-plane.z[1], plane.z[0]];
   // a face of the board runs on the border of its outline: look just inside it
-  const start: Vec2 = [
-    plane.origin[0] - plane.z[0] * SAME_POINT,
-    plane.origin[1] - plane.z[1] * SAME_POINT,
-  ];
+  const start: Vec2 = [plane.origin[0] - plane.z[0] * SAME_POINT, plane.origin[1] - plane.z[1] * SAME_POINT];
   const at = (s: number, z: number): Vec3 => [start[0] + along[0] * s, start[1] + along[1] * s, z];
   const thickness = board.blank.thickness;
   let wood: Region = intervalsInside(column, start, along).map(([from, to]) => [
@@ -117,7 +120,10 @@ function squarePlane(board: Board, plane: Frame, column: Region): Region {
 }
 
 const handedness = (plane: Frame, along: Vec2): number => {
-  const s: Vec2 = [plane.x[0] * along[0] + plane.x[1] * along[1], plane.y[0] * along[0] + plane.y[1] * along[1]];
+  const s: Vec2 = [
+    plane.x[0] * along[0] + plane.x[1] * along[1],
+    plane.y[0] * along[0] + plane.y[1] * along[1],
+  ];
   const z: Vec2 = [plane.x[2], plane.y[2]];
   return s[0] * z[1] - s[1] * z[0];
 };

@@ -36,7 +36,8 @@ export function clearSpan(region: Region, along: 'x' | 'y', band: Span, seed: nu
       const high = Math.min(Math.max(p[1], q[1]), band.to);
       // a border that only touches the band's side does not break it
       if (high - low <= 0 && !(p[1] === q[1] && p[1] > band.from && p[1] < band.to)) return;
-      const at = (y: number) => (p[1] === q[1] ? undefined : p[0] + ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1]));
+      const at = (y: number) =>
+        p[1] === q[1] ? undefined : p[0] + ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1]);
       const ends = [at(low) ?? p[0], at(high) ?? q[0]];
       const least = Math.min(...ends);
       const most = Math.max(...ends);

@@ -2,9 +2,9 @@ import type { Face } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import {
   angleDeg,
-  type Frame,
   directionIn,
   dot,
+  type Frame,
   frame,
   frameOut,
   pointIn,

@@ -66,13 +66,18 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
   const refuse = (text: string): never => {
     throw new JoinError('no-room', `joint ${id}: ${text}`);
   };
-  if (thickness <= 0) refuse(`a ${cutter} mm cutter leaves no tenon between two cheek clearances of ${fit.cheek} mm`);
+  if (thickness <= 0)
+    refuse(`a ${cutter} mm cutter leaves no tenon between two cheek clearances of ${fit.cheek} mm`);
 
   const patchSide: Side = { ...sides[0], section: () => patch };
   const inset = options.endInset ?? PRACTICE.endInset;
   const half = (options.turned ? box.width : box.length) / 2;
   const inner = Math.max(half - inset, cutter / 2);
-  let foot: Footprint = { along: { from: -inner, to: inner }, across: options.shiftAcross ?? 0, width: cutter };
+  let foot: Footprint = {
+    along: { from: -inner, to: inner },
+    across: options.shiftAcross ?? 0,
+    width: cutter,
+  };
   let depths: readonly number[] = [];
   let room: Span | undefined;
   // the ends of the mortises move the balance across a little, and the other way round: twice is enough
@@ -132,7 +137,10 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
   };
   const [intoA, intoB] = sides.map((side, i) => ({
     ...side.board,
-    mortises: [...side.board.mortises, ...tenons.map((tenon) => mortise(side, tenon, joint, row.length, depths[i]!))],
+    mortises: [
+      ...side.board.mortises,
+      ...tenons.map((tenon) => mortise(side, tenon, joint, row.length, depths[i]!)),
+    ],
   }));
   return { a: intoA!, b: intoB!, joint };
 }

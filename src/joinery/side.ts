@@ -43,7 +43,11 @@ export interface Footprint {
 }
 
 /** How far the wood runs across the mortises at each depth, and the narrowest of all: where the shift is balanced. */
-export function spanAcross(sides: readonly Side[], depths: readonly number[], foot: Footprint): Span | undefined {
+export function spanAcross(
+  sides: readonly Side[],
+  depths: readonly number[],
+  foot: Footprint,
+): Span | undefined {
   return common(
     sides.flatMap((side, i) =>
       [0, depths[i]!].map((depth) => clearSpan(side.section(depth), 'y', foot.along, foot.across)),
@@ -52,11 +56,17 @@ export function spanAcross(sides: readonly Side[], depths: readonly number[], fo
 }
 
 /** How far the wood runs along the mortises, at the mouth and at the bottom of both. */
-export function spanAlong(sides: readonly Side[], depths: readonly number[], foot: Footprint): Span | undefined {
+export function spanAlong(
+  sides: readonly Side[],
+  depths: readonly number[],
+  foot: Footprint,
+): Span | undefined {
   const band = { from: foot.across - foot.width / 2, to: foot.across + foot.width / 2 };
   const middle = (foot.along.from + foot.along.to) / 2;
   return common(
-    sides.flatMap((side, i) => [0, depths[i]!].map((depth) => clearSpan(side.section(depth), 'x', band, middle))),
+    sides.flatMap((side, i) =>
+      [0, depths[i]!].map((depth) => clearSpan(side.section(depth), 'x', band, middle)),
+    ),
   );
 }
 

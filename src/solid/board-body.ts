@@ -1,5 +1,5 @@
 import { type Board, columnRegion, type Hole, type Mortise, type Slot } from '../board/index.js';
-import { type Frame, dot } from '../frame/index.js';
+import { dot, type Frame } from '../frame/index.js';
 import { circle, obround, regionOf } from '../profile/index.js';
 import { CUTTER_LEAD } from '../tolerances.js';
 import { type Body, type Kernel, prism } from './kernel.js';
@@ -66,7 +66,13 @@ export function slotCutter(kernel: Kernel, board: Board, slot: Slot, margin: num
 /** What drill, counterbore and countersink sweep, the first two grown by `margin`. The caller owns them. */
 export function holeCutters(kernel: Kernel, board: Board, hole: Hole, margin: number): Body[] {
   const sunk = (diameter: number, depth: number) =>
-    prism(kernel, regionOf(circle({ diameter: diameter + 2 * margin })), -depth - margin, CUTTER_LEAD, hole.at);
+    prism(
+      kernel,
+      regionOf(circle({ diameter: diameter + 2 * margin })),
+      -depth - margin,
+      CUTTER_LEAD,
+      hole.at,
+    );
   const bodies = [sunk(hole.diameter, hole.depth === 'through' ? throughDepth(board) : hole.depth)];
   if (hole.counterbore) bodies.push(sunk(hole.counterbore.diameter, hole.counterbore.depth));
   if (hole.countersink) bodies.push(cone(kernel, hole, hole.countersink, hole.at));
@@ -102,4 +108,3 @@ export const countersinkDepth = (hole: Hole): number =>
   hole.countersink
     ? (hole.countersink.diameter - hole.diameter) / 2 / Math.tan((hole.countersink.angleDeg * Math.PI) / 360)
     : 0;
-

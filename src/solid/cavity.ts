@@ -111,4 +111,3 @@ function wallOf(kernel: Kernel, board: BoardSolid, at: Frame, cavity: Body, fill
   for (const body of [cube, placed, searched, outside]) body.delete();
   return { least: least <= 2 * SKIN ? 0 : least };
 }
-

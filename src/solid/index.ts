@@ -1,5 +1,7 @@
 export * from './board-body.js';
 export * from './cavity.js';
+export * from './expected-volume.js';
+export * from './gate.js';
 export * from './joint-measures.js';
 export * from './kernel.js';
 export * from './measure.js';

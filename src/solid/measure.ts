@@ -86,4 +86,3 @@ export function meshOf(body: Body): Mesh {
   }
   return { positions, triangles: mesh.triVerts };
 }
-

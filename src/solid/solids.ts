@@ -92,7 +92,8 @@ function hardwareBody(kernel: Kernel, piece: Hardware): Body {
   const parts = piece.stages.map((stage) => {
     const bores = stage.bores ?? [];
     const wood = regionOf(stage.outline);
-    const region = bores.length === 0 ? wood : subtractRegion(wood, unite(bores.flatMap((bore) => regionOf(bore))));
+    const region =
+      bores.length === 0 ? wood : subtractRegion(wood, unite(bores.flatMap((bore) => regionOf(bore))));
     return prism(kernel, region, stage.from, stage.to, piece.place, stage.endScale);
   });
   if (parts.length === 1) return parts[0]!;
@@ -100,4 +101,3 @@ function hardwareBody(kernel: Kernel, piece: Hardware): Body {
   for (const part of parts) part.delete();
   return whole;
 }
-

@@ -1,0 +1,21 @@
+import type { Say } from '../length/index.js';
+import type { Solids, TenonMeasure } from '../solid/index.js';
+import type { Finding } from './finding.js';
+
+/** What every check works on: the solids, what was measured on them once, and the person's voice. */
+export interface Bench {
+  readonly solids: Solids;
+  readonly tenons: readonly TenonMeasure[];
+  readonly say: Say;
+  /** Outside diameter of the guide bush, when one is used, mm. */
+  readonly bush?: number;
+}
+
+/** A check looks at the bench and says what it found; nothing found is an empty list. */
+export type Check = (bench: Bench) => readonly Finding[];
+
+/** The basis of a rule of thumb. */
+export const COMMON_PRACTICE = 'common practice, no source';
+
+/** The basis of a plain fact about the solids. */
+export const MEASURED = 'measured on the solids';

@@ -1,0 +1,61 @@
+import { holeWall, slotWall } from '../solid/index.js';
+import { type Bench, COMMON_PRACTICE } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** Wood between a slot and an edge: less than this breaks, less than the second bends, mm. Common practice, no source. */
+const BRIDGE_BREAKS = 5;
+const BRIDGE_BENDS = 10;
+
+/** Wood beside a hole, mm. Common practice, no source. */
+const HOLE_BREAKS = 1.5;
+const HOLE_WEAK = 3;
+
+/** The wood left beside slots and holes holds. */
+export const bridges = (bench: Bench): readonly Finding[] =>
+  [...bench.solids.boards.values()].flatMap((board) => {
+    const { kernel } = bench.solids;
+    return [
+      ...board.board.slots.flatMap((slot) =>
+        thin(
+          bench,
+          board.id,
+          `slot ${slot.id}`,
+          slotWall(kernel, board, slot).least,
+          BRIDGE_BREAKS,
+          BRIDGE_BENDS,
+        ),
+      ),
+      ...board.board.holes.flatMap((hole) =>
+        thin(bench, board.id, `hole ${hole.id}`, holeWall(kernel, board, hole).least, HOLE_BREAKS, HOLE_WEAK),
+      ),
+    ];
+  });
+
+function thin(
+  bench: Bench,
+  board: string,
+  feature: string,
+  least: number,
+  breaks: number,
+  weak: number,
+): Finding[] {
+  if (least >= weak) return [];
+  const { say } = bench;
+  const limit = least < breaks ? breaks : weak;
+  return [
+    {
+      code: 'bridge-thin',
+      level: least < breaks ? 'error' : 'warning',
+      subjects: [board],
+      measured: least,
+      limit,
+      unit: 'mm',
+      message:
+        least === 0
+          ? `${feature} in ${board} breaks out of the wood or meets another cavity`
+          : `${feature} in ${board} leaves a bridge of ${say.length(least)}; at least ${say.length(limit)} is wanted`,
+      remedy: 'move it inwards or make the board larger',
+      basis: COMMON_PRACTICE,
+    },
+  ];
+}

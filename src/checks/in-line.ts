@@ -1,0 +1,25 @@
+import { IN_LINE_DEG, IN_LINE_MM } from '../tolerances.js';
+import { type Bench, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** The two mortises of a joint have one axis and run the same way. */
+export const inLine = (bench: Bench): readonly Finding[] =>
+  bench.tenons.flatMap((t): Finding[] => {
+    const { say } = bench;
+    const apart = t.offLine > IN_LINE_MM;
+    if (!apart && t.offLineDeg <= IN_LINE_DEG) return [];
+    const boards = `${t.joint.a} and ${t.joint.b}`;
+    return [
+      {
+        code: 'mortises-out-of-line',
+        level: 'error',
+        subjects: [t.tenon.id, t.joint.a, t.joint.b],
+        measured: apart ? t.offLine : t.offLineDeg,
+        limit: apart ? IN_LINE_MM : IN_LINE_DEG,
+        unit: apart ? 'mm' : 'deg',
+        message: `the mortises for tenon ${t.tenon.id} in ${boards} are ${say.fine(t.offLine)} and ${say.angle(t.offLineDeg)} out of line`,
+        remedy: 'cut both from one seat: move or turn one of them',
+        basis: MEASURED,
+      },
+    ];
+  });

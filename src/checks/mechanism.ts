@@ -1,0 +1,122 @@
+import type { Pose } from '../assembly/index.js';
+import { frame, pointOut, subtract, type Vec3 } from '../frame/index.js';
+import { regionBounds } from '../profile/index.js';
+import { type Body, boxIn, gap, hit, type Solids, section } from '../solid/index.js';
+import { CLEARANCE_SLACK } from '../tolerances.js';
+import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+
+const STILL: Vec3 = [0, 0, 0];
+
+const bodyOf = (solids: Solids, id: string): Body =>
+  (solids.boards.get(id) ?? solids.hardware.get(id) ?? solids.tenons.get(id))!.body;
+
+/** The gap between two pieces in a pose, looked for up to `reach`. */
+function gapIn(solids: Solids, a: string, b: string, pose: Pose | undefined, reach: number): number {
+  const by = subtract(pose?.shift[b] ?? STILL, pose?.shift[a] ?? STILL);
+  const moved = bodyOf(solids, b).translate([...by]);
+  const found = gap(bodyOf(solids, a), moved, reach);
+  moved.delete();
+  return found;
+}
+
+/** Pieces that must keep clear of each other do, as placed and in every pose. */
+export const keepApart = (bench: Bench): readonly Finding[] => {
+  const { solids, say } = bench;
+  const poses: readonly (Pose | undefined)[] = [undefined, ...solids.design.poses];
+  return solids.design.keepApart.flatMap((rule): Finding[] => {
+    const worst = poses
+      .map((pose) => ({ pose, gap: gapIn(solids, rule.a, rule.b, pose, rule.least + 1) }))
+      .reduce((least, one) => (one.gap < least.gap ? one : least));
+    if (worst.gap >= rule.least - CLEARANCE_SLACK) return [];
+    const when = worst.pose ? ` at the ${worst.pose.name}` : '';
+    return [
+      {
+        code: rule.code,
+        level: 'error',
+        subjects: [rule.a, rule.b],
+        measured: worst.gap,
+        limit: rule.least,
+        unit: 'mm',
+        message: `${rule.a} and ${rule.b} come within ${say.length(worst.gap)} of each other${when}; ${say.length(rule.least)} is needed: ${rule.why}`,
+        remedy: rule.remedy,
+        basis: COMMON_PRACTICE,
+      },
+    ];
+  });
+};
+
+/** Moving pieces reach the gaps that were asked for. */
+export const reaches = (bench: Bench): readonly Finding[] => {
+  const { solids, say } = bench;
+  return solids.design.reaches.flatMap((reach): Finding[] => {
+    const pose = solids.design.poses.find((one) => one.name === reach.pose);
+    const found = gapIn(solids, reach.a, reach.b, pose, 2 * reach.wanted + 100);
+    const short = reach.sense === 'at most' ? found - reach.wanted : reach.wanted - found;
+    if (short <= CLEARANCE_SLACK) return [];
+    return [
+      {
+        code: 'range-not-reached',
+        level: 'error',
+        subjects: [reach.a, reach.b],
+        measured: found,
+        limit: reach.wanted,
+        unit: 'mm',
+        message: `${reach.what}: ${reach.a} and ${reach.b} are ${say.length(found)} apart at the ${reach.pose}, wanted is ${reach.sense} ${say.length(reach.wanted)}`,
+        remedy: 'lengthen the slots or ask for a smaller range',
+        basis: MEASURED,
+      },
+    ];
+  });
+};
+
+/** Screws are long enough to hold and short enough not to bottom. */
+export const engagements = (bench: Bench): readonly Finding[] => {
+  const { solids, say } = bench;
+  return solids.design.engagements.flatMap((rule): Finding[] => {
+    const screw = solids.hardware.get(rule.screw)!;
+    const nut = solids.hardware.get(rule.nut)!;
+    const axis = screw.hardware.place;
+    const thread = boxIn(screw.body, axis);
+    const inside = boxIn(nut.body, axis);
+    const engaged = Math.min(thread.max[2], inside.max[2]) - inside.min[2];
+    const shared = { subjects: [rule.screw, rule.nut], unit: 'mm' as const, basis: COMMON_PRACTICE };
+    const found: Finding[] = [];
+    if (engaged < rule.least - CLEARANCE_SLACK) {
+      found.push({
+        ...shared,
+        code: 'bolt-too-short',
+        level: 'error',
+        measured: engaged,
+        limit: rule.least,
+        message: `${rule.screw} enters ${rule.nut} by ${say.length(Math.max(engaged, 0))}; at least ${say.length(rule.least)} is needed to hold`,
+        remedy: 'use the next longer bolt, or a deeper counterbore',
+      });
+    }
+    const air = tipAir(nut.body, axis, thread.max[2]);
+    if (rule.tipAir > 0 && air < rule.tipAir - CLEARANCE_SLACK) {
+      found.push({
+        ...shared,
+        code: 'bolt-too-long',
+        level: 'error',
+        measured: air,
+        limit: rule.tipAir,
+        message: `${rule.screw} ends ${say.length(air)} from the bottom of its hole in ${rule.nut}; it needs ${say.length(rule.tipAir)} or it bottoms before it clamps`,
+        remedy: 'use the next shorter bolt, a thicker washer or a deeper thread',
+      });
+    }
+    return found;
+  });
+};
+
+/** Air beyond the tip along the screw's axis; without end when the hole goes through. */
+function tipAir(nut: Body, axis: { origin: Vec3; x: Vec3; y: Vec3; z: Vec3 }, tip: number): number {
+  const reach = 100;
+  const plane = frame(pointOut(axis, [0, 0, tip + 0.01]), axis.z, axis.x);
+  const solidAtTip = section(nut, plane).some((loop) => {
+    const around = regionBounds([loop]);
+    return around.minX < 0 && around.maxX > 0 && around.minY < 0 && around.maxY > 0;
+  });
+  if (!solidAtTip) return reach;
+  return hit(nut, pointOut(axis, [0, 0, tip + 0.005]), pointOut(axis, [0, 0, tip + reach])) ?? reach;
+}

@@ -1,0 +1,84 @@
+import { PRACTICE } from '../joinery/index.js';
+import { type Bench, COMMON_PRACTICE } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** Rounding of a figure that was sized to its limit, mm. */
+const ROUNDING = 0.02;
+
+/** Tenon thickness as a share of the thinner board: round the third, from a quarter to a half. */
+const THINNEST_SHARE = 1 / 4;
+const THICKEST_SHARE = 1 / 2;
+
+const WIDE_FACES: ReadonlySet<string> = new Set(['reference-face', 'opposite-face']);
+
+/** A mortise enters a wide face no deeper than half the board. */
+export const mortiseDepth = (bench: Bench): readonly Finding[] =>
+  bench.tenons.flatMap((t) =>
+    t.mortises.flatMap((m): Finding[] => {
+      const limit = m.boardDepth * PRACTICE.faceDepthShare;
+      if (!WIDE_FACES.has(m.mortise.face) || m.depth <= limit + ROUNDING) return [];
+      const { say } = bench;
+      return [
+        {
+          code: 'mortise-deep',
+          level: 'warning',
+          subjects: [t.tenon.id, m.board],
+          measured: m.depth,
+          limit,
+          unit: 'mm',
+          message: `the mortise for tenon ${t.tenon.id} goes ${say.length(m.depth)} into the face of ${m.board}, which is ${say.length(m.boardDepth)} thick; at most half, ${say.length(limit)}, is usual`,
+          remedy: 'make it shallower or the board thicker',
+          basis: COMMON_PRACTICE,
+        },
+      ];
+    }),
+  );
+
+/** Wood stays between a mortise's end and the edge of the board. */
+export const endInset = (bench: Bench): readonly Finding[] =>
+  bench.tenons.flatMap((t) =>
+    t.mortises.flatMap((m): Finding[] => {
+      if (m.endWood >= PRACTICE.endInset - ROUNDING) return [];
+      const { say } = bench;
+      return [
+        {
+          code: 'end-inset',
+          level: 'warning',
+          subjects: [t.tenon.id, m.board],
+          measured: m.endWood,
+          limit: PRACTICE.endInset,
+          unit: 'mm',
+          message: `the mortise for tenon ${t.tenon.id} ends ${say.length(m.endWood)} from the edge of ${m.board}; ${say.length(PRACTICE.endInset)} is usual`,
+          remedy: 'make the tenon narrower or the board wider',
+          basis: COMMON_PRACTICE,
+        },
+      ];
+    }),
+  );
+
+/** A tenon is near one third of the thinner board. */
+export const tenonThickness = (bench: Bench): readonly Finding[] =>
+  bench.tenons.flatMap((t): Finding[] => {
+    const thinner = Math.min(
+      ...[t.joint.a, t.joint.b].map((id) => bench.solids.boards.get(id)!.board.blank.thickness),
+    );
+    const share = t.thickness / thinner;
+    if (share >= THINNEST_SHARE && share <= THICKEST_SHARE) return [];
+    const { say } = bench;
+    const thin = share < THINNEST_SHARE;
+    const limit = (thin ? THINNEST_SHARE : THICKEST_SHARE) * thinner;
+    return [
+      {
+        code: thin ? 'tenon-thin' : 'tenon-thick',
+        level: 'warning',
+        subjects: [t.tenon.id],
+        measured: t.thickness,
+        limit,
+        unit: 'mm',
+        message: `tenon ${t.tenon.id} is ${say.length(t.thickness)} thick, the thinner board ${say.length(thinner)}; near a third is best, ${thin ? 'at least a quarter' : 'at most a half'}, ${say.length(limit)}, is usual`,
+        remedy: thin ? 'use a wider cutter' : 'use a thinner cutter or thicker boards',
+        basis:
+          'one third: Fairham, Woodwork Joints, general rule after fig. 177; the range round it: common practice, no source',
+      },
+    ];
+  });

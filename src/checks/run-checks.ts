@@ -1,0 +1,53 @@
+import type { Say } from '../length/index.js';
+import { measureJoints, type Solids } from '../solid/index.js';
+import type { Bench, Check } from './bench.js';
+import { bridges } from './bridges.js';
+import type { Finding, Level } from './finding.js';
+import { inLine } from './in-line.js';
+import { engagements, keepApart, reaches } from './mechanism.js';
+import { overlap } from './overlap.js';
+import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
+import { templateCorners } from './template-corners.js';
+import { tenonFit } from './tenon-fit.js';
+import { volumes } from './volumes.js';
+import { walls } from './walls.js';
+
+/** Every check, with the word shown while it runs. A new check is added here. */
+export const CHECKS: readonly { readonly name: string; readonly check: Check }[] = [
+  { name: 'fit of tenons', check: tenonFit },
+  { name: 'mortises in line', check: inLine },
+  { name: 'walls', check: walls },
+  { name: 'mortise depth', check: mortiseDepth },
+  { name: 'end insets', check: endInset },
+  { name: 'tenon thickness', check: tenonThickness },
+  { name: 'overlaps', check: overlap },
+  { name: 'bridges', check: bridges },
+  { name: 'clearances', check: keepApart },
+  { name: 'ranges', check: reaches },
+  { name: 'bolts', check: engagements },
+  { name: 'inside corners', check: templateCorners },
+  { name: 'volumes', check: volumes },
+];
+
+const ORDER: Readonly<Record<Level, number>> = { error: 0, warning: 1, note: 2 };
+
+/** Measures the joints once, for the checks and for the summary. */
+export const benchOf = (solids: Solids, say: Say, bush?: number): Bench => ({
+  solids,
+  say,
+  tenons: measureJoints(solids),
+  ...(bush === undefined ? {} : { bush }),
+});
+
+/** Runs every check; errors first, then warnings, then notes, each kind in the order of the checks. */
+export function runChecks(bench: Bench, progress?: (name: string) => void): readonly Finding[] {
+  const found = CHECKS.flatMap(({ name, check }) => {
+    progress?.(name);
+    return check(bench);
+  });
+  return found.toSorted((a, b) => ORDER[a.level] - ORDER[b.level]);
+}
+
+/** True when cutting files must be held back. */
+export const failed = (findings: readonly Finding[]): boolean =>
+  findings.some((finding) => finding.level === 'error');

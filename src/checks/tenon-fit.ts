@@ -1,0 +1,96 @@
+import type { MortiseMeasure, TenonMeasure } from '../solid/index.js';
+import { CLEARANCE_SLACK } from '../tolerances.js';
+import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+
+/**
+ * Loosest cheek that still makes a sound glue line: 0.15 mm bond line (Wengert, via a trade magazine) and as much again
+ * for the cutter's run-out (common practice, no source), mm.
+ */
+const LOOSEST_CHEEK = 0.25;
+
+/** Least difference between mortise length and tenon width that lets glue and air pass, mm. */
+const LEAST_EDGE = 0.5;
+
+/** A tenon clears the bottoms and cheeks of both its mortises by the fit asked for, and is narrower than they are long. */
+export const tenonFit = (bench: Bench): readonly Finding[] =>
+  bench.tenons.flatMap((tenon) => [
+    ...bottoms(bench, tenon),
+    ...tenon.mortises.flatMap((mortise) => [
+      ...cheeks(bench, tenon, mortise),
+      ...narrower(bench, tenon, mortise),
+    ]),
+  ]);
+
+function bottoms(bench: Bench, t: TenonMeasure): Finding[] {
+  const { say } = bench;
+  const [a, b] = t.mortises;
+  const short = t.mortises.filter((m) => m.bottomClearance < t.joint.fit.end - CLEARANCE_SLACK);
+  if (short.length === 0) return [];
+  const together = a.depth + b.depth;
+  const worst = Math.min(a.bottomClearance, b.bottomClearance);
+  const excess = Math.max(t.length + 2 * t.joint.fit.end - together, t.joint.fit.end - worst);
+  return [
+    {
+      code: worst <= 0 ? 'tenon-bottoms-out' : 'tenon-end-gap',
+      level: 'error',
+      subjects: [t.tenon.id, ...short.map((m) => m.board)],
+      measured: worst,
+      limit: t.joint.fit.end,
+      unit: 'mm',
+      message: `tenon ${t.tenon.id} is ${say.length(t.length)} long, its two mortises are ${say.length(together)} deep together; it stops ${say.fine(worst)} from the bottom in ${short.map((m) => m.board).join(' and ')}, asked is ${say.fine(t.joint.fit.end)}`,
+      remedy: `shorten it by ${say.fine(excess)} or deepen a mortise`,
+      basis: MEASURED,
+    },
+  ];
+}
+
+function cheeks(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
+  const { say } = bench;
+  const asked = t.joint.fit.cheek;
+  const shared = { subjects: [t.tenon.id, m.board], measured: m.cheekClearance, unit: 'mm' as const };
+  if (m.cheekClearance < asked - CLEARANCE_SLACK || (m.cheekClearance <= 0 && asked > 0)) {
+    return [
+      {
+        ...shared,
+        code: 'tenon-too-tight',
+        level: 'error',
+        limit: asked,
+        message: `tenon ${t.tenon.id} has ${say.fine(m.cheekClearance)} of air on its flanks in ${m.board}, asked is ${say.fine(asked)}`,
+        remedy: `plane the tenon ${say.fine(asked - m.cheekClearance)} thinner on each cheek or use a wider cutter`,
+        basis: MEASURED,
+      },
+    ];
+  }
+  if (m.cheekClearance <= LOOSEST_CHEEK) return [];
+  return [
+    {
+      ...shared,
+      code: 'tenon-loose',
+      level: 'warning',
+      limit: LOOSEST_CHEEK,
+      message: `tenon ${t.tenon.id} has ${say.fine(m.cheekClearance)} of air on its flanks in ${m.board}; glue bridges at most ${say.fine(LOOSEST_CHEEK)} well`,
+      remedy: 'make the tenon thicker or lower the cheek clearance',
+      basis: COMMON_PRACTICE,
+    },
+  ];
+}
+
+function narrower(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
+  const { say } = bench;
+  const spare = m.length - t.width;
+  if (spare >= LEAST_EDGE) return [];
+  return [
+    {
+      code: 'tenon-edge-gap',
+      level: spare <= 0 ? 'error' : 'warning',
+      subjects: [t.tenon.id, m.board],
+      measured: spare,
+      limit: LEAST_EDGE,
+      unit: 'mm',
+      message: `tenon ${t.tenon.id} is ${say.length(t.width)} wide and its mortise in ${m.board} ${say.length(m.length)} long: ${say.fine(spare)} is left for glue and air, at least ${say.fine(LEAST_EDGE)} is needed`,
+      remedy: 'make the tenon narrower or the mortise longer',
+      basis: COMMON_PRACTICE,
+    },
+  ];
+}

@@ -1,0 +1,26 @@
+import { expectedVolume, volume } from '../solid/index.js';
+import { type Bench, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** A finished board holds what its data say: a cavity that meets another or breaks out shows here. */
+export const volumes = (bench: Bench): readonly Finding[] =>
+  [...bench.solids.boards.values()].flatMap(({ id, board, own }): Finding[] => {
+    const expected = expectedVolume(board);
+    if (!expected) return [];
+    const off = volume(own) - expected.volume;
+    if (Math.abs(off) <= expected.allowance) return [];
+    const { say } = bench;
+    return [
+      {
+        code: 'volume-differs',
+        level: 'error',
+        subjects: [id],
+        measured: off,
+        limit: expected.allowance,
+        unit: 'mm³',
+        message: `${id} holds ${say.volume(Math.abs(off))} ${off > 0 ? 'more' : 'less'} wood than its data say: cavities meet, or break out of the wood`,
+        remedy: 'move or shorten the mortises, holes or slots that meet',
+        basis: MEASURED,
+      },
+    ];
+  });

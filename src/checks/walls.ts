@@ -1,0 +1,45 @@
+import { PRACTICE } from '../joinery/index.js';
+import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** Below this a wall gives way under the cutter or the clamp, mm. Common practice, no source. */
+const BREAKS = 3;
+
+/** Rounding of a wall that was sized to the limit, mm. */
+const ROUNDING = 0.02;
+
+/** The wood round each mortise: nothing breaks through, no mortise meets another, no wall is too thin. */
+export const walls = (bench: Bench): readonly Finding[] =>
+  bench.tenons.flatMap((t) =>
+    t.mortises.flatMap((m): Finding[] => {
+      const { say } = bench;
+      if (m.wall >= PRACTICE.wall - ROUNDING) return [];
+      const shared = { subjects: [t.tenon.id, m.board], measured: m.wall, unit: 'mm' as const };
+      if (m.wall === 0) {
+        return [
+          {
+            ...shared,
+            code: 'mortise-breaks-through',
+            level: 'error',
+            limit: BREAKS,
+            message: `the mortise for tenon ${t.tenon.id} in ${m.board} breaks through a face or meets another cavity; it is ${say.length(m.depth)} deep`,
+            remedy: 'make it shallower, shorter or narrower, or move it into thicker wood',
+            basis: MEASURED,
+          },
+        ];
+      }
+      const weak = m.wall < BREAKS;
+      const limit = weak ? BREAKS : PRACTICE.wall;
+      return [
+        {
+          ...shared,
+          code: 'wall-thin',
+          level: weak ? 'error' : 'warning',
+          limit,
+          message: `the thinnest wall round the mortise for tenon ${t.tenon.id} in ${m.board} is ${say.length(m.wall)}; at least ${say.length(limit)} is wanted`,
+          remedy: 'use a thinner cutter or thicker stock, or make the mortise shallower',
+          basis: COMMON_PRACTICE,
+        },
+      ];
+    }),
+  );

@@ -1,0 +1,17 @@
+// The writers of solids and templates (stl, mesh-dxf, template-dxf) load the modelling and DXF libraries: import them when
+// they are needed.
+
+export { FILE_KINDS } from './file-kinds.js';
+export { json } from './json.js';
+export { checkDesign, type DesignRequest, type DesignResult, makeDesign } from './make-design.js';
+export { writeFolder } from './output-folder.js';
+export { LIST, type OutputFile, sha256 } from './owned-files.js';
+export {
+  type BoardSummary,
+  type JointSummary,
+  type MortiseSummary,
+  type Summary,
+  type SummaryParts,
+  summaryOf,
+  type WrittenFile,
+} from './summary.js';
