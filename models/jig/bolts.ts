@@ -1,0 +1,71 @@
+import { InputError } from '../../src/errors.js';
+import { boltLengthFrom, boltLengthUpTo, type Fastener, fastener } from '../../src/tables/index.js';
+import type { JigValues } from './layout.js';
+import { HEAD_BELOW, HEAD_SIDE_AIR, RAIL_FLOOR, THREAD_DIAMETERS, TIP_AIR } from './practice.js';
+
+/** One bolt through rail, plate, washer and knob. mm */
+export interface BoltStack {
+  readonly bolt: Fastener;
+  readonly length: number;
+  readonly counterboreDiameter: number;
+  readonly counterboreDepth: number;
+  /** Thread in the knob. */
+  readonly engaged: number;
+}
+
+/**
+ * The bolt that fills the knob by a diameter and leaves its tip free: the next standard length up, or, when that one would
+ * bottom, the next one down in a deeper counterbore.
+ *
+ * @throws InputError when no bolt does both, or the counterbore leaves too little of the rail or of the head
+ */
+export function boltStack(v: JigValues): BoltStack {
+  const bolt = fastener(v.boltSize);
+  if (v.knobThread >= v.knobHeight)
+    throw new InputError(
+      'knob-thread',
+      `knob: its thread is ${v.knobThread} mm deep in ${v.knobHeight} mm of knob; allowed is less than the height: measure both again`,
+    );
+  const shallow = bolt.hexHead.height + HEAD_BELOW;
+  const above = v.plateThickness + bolt.largeWasher.thickness;
+  const chosen = v.boltLength ?? standardLength(v, bolt, v.railHeight - shallow + above);
+  const least = v.railHeight - shallow + above + THREAD_DIAMETERS * bolt.diameter;
+  const deeper = v.boltLength === undefined ? Math.max(0, least - chosen) : 0;
+  const counterboreDepth = v.counterboreDepth ?? shallow + deeper;
+  if (counterboreDepth < bolt.hexHead.height)
+    throw new InputError(
+      'counterbore-too-shallow',
+      `rails: counterbores ${counterboreDepth} mm deep leave the ${v.boltSize} heads, ${bolt.hexHead.height.toFixed(1)} mm high, standing out: make them at least that deep`,
+    );
+  if (v.railHeight - counterboreDepth < RAIL_FLOOR)
+    throw new InputError(
+      'counterbore-too-deep',
+      `rails: counterbores ${counterboreDepth.toFixed(1)} mm deep leave ${(v.railHeight - counterboreDepth).toFixed(1)} mm of a rail ${v.railHeight} mm high; allowed is at least ${RAIL_FLOOR} mm: take higher rails, or give a bolt length`,
+    );
+  const sharpCorners = (bolt.hexHead.acrossFlats * 2) / Math.sqrt(3);
+  return {
+    bolt,
+    length: chosen,
+    counterboreDiameter: v.counterboreDiameter ?? Math.ceil(sharpCorners + 2 * HEAD_SIDE_AIR),
+    counterboreDepth,
+    engaged: chosen - (v.railHeight - counterboreDepth + above),
+  };
+}
+
+function standardLength(v: JigValues, bolt: Fastener, toKnob: number): number {
+  const least = toKnob + THREAD_DIAMETERS * bolt.diameter;
+  const most = toKnob + v.knobThread - TIP_AIR;
+  if (most < least)
+    throw new InputError(
+      'knob-thread-short',
+      `knob: its thread is ${v.knobThread} mm deep; an ${v.boltSize} bolt needs at least ${(least - toKnob + TIP_AIR).toFixed(1)} mm: take a deeper knob or a thinner bolt`,
+    );
+  const up = boltLengthFrom(bolt.system, least);
+  if (up !== undefined && up <= most) return up;
+  const down = boltLengthUpTo(bolt.system, most);
+  if (down !== undefined) return down;
+  throw new InputError(
+    'no-standard-bolt',
+    `bolts: no standard length lies between ${least.toFixed(1)} and ${most.toFixed(1)} mm: change the height of the rails or give a bolt length`,
+  );
+}

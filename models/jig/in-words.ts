@@ -1,0 +1,6 @@
+import { printFine, trimmed } from '../../src/length/index.js';
+import type { ThreadSystem } from '../../src/tables/index.js';
+
+/** A length as it is asked for over the counter: a bare number of mm, or inches with their mark. */
+export const length = (mm: number, system: ThreadSystem): string =>
+  system === 'metric' ? trimmed(mm, 1) : printFine(mm, { units: 'in' });

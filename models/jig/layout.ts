@@ -1,0 +1,81 @@
+import type { z } from 'zod';
+import { InputError } from '../../src/errors.js';
+import { type BoltStack, boltStack } from './bolts.js';
+import { type Mounting, mounting } from './mounting.js';
+import type { parameters } from './parameters.js';
+import { KNOB_GAP, RAIL_BEYOND, SLOT_PLAY } from './practice.js';
+import { type RouterBase, routerBase } from './router-base.js';
+
+export type JigValues = z.infer<z.ZodObject<typeof parameters>>;
+
+/** Every size the jig is made to; mm. x runs along the rails, y across the work, both from the cutter's centre. */
+export interface Layout {
+  readonly base: RouterBase;
+  readonly mounting: Mounting;
+  readonly stack: BoltStack;
+  readonly slotWidth: number;
+  readonly slotLength: number;
+  /** |x| of both slots. */
+  readonly slotPosition: number;
+  readonly plateLength: number;
+  readonly plateWidth: number;
+  readonly railLength: number;
+  /** Gap between the rails that can really be had, as near to the asked range as the parts allow. */
+  readonly narrowest: number;
+  readonly widest: number;
+  /** Gap the rails are drawn at: half way. */
+  readonly drawn: number;
+}
+
+/** @throws InputError when the sizes do not fit each other */
+export function layOut(v: JigValues): Layout {
+  checkAsked(v);
+  const base = routerBase(v);
+  const stack = boltStack(v);
+  const above = Math.max(v.knobDiameter, stack.bolt.largeWasher.diameter);
+  const slotWidth = stack.bolt.clearanceHole;
+  const slotLength = v.slotLength ?? Math.ceil(v.workMax + v.railWidth + slotWidth + 2 * SLOT_PLAY);
+  const slotPosition = v.slotPosition ?? Math.ceil(base.halfLength + v.knobClearance + above / 2);
+  const plateLength = v.plateLength ?? Math.ceil(2 * (slotPosition + slotWidth / 2 + v.bridge));
+  const plateWidth = v.plateWidth ?? Math.ceil(Math.max(slotLength + 2 * v.bridge, 2 * base.halfWidth));
+  const railLength = v.railLength ?? plateLength + 2 * RAIL_BEYOND;
+  const widest = slotLength - slotWidth - v.railWidth;
+  if (widest <= 0)
+    throw new InputError(
+      'slot-too-short',
+      `plate: slots ${slotLength} mm long leave no gap between two rails ${v.railWidth} mm wide; allowed is more than ${(slotWidth + v.railWidth).toFixed(1)} mm: lengthen them`,
+    );
+  if (railLength / 2 - slotPosition <= stack.counterboreDiameter / 2)
+    throw new InputError(
+      'rail-too-short',
+      `rails: ${railLength} mm long, their bolts ${slotPosition} mm from the middle do not fit in them; allowed is more than ${(2 * slotPosition + stack.counterboreDiameter).toFixed(1)} mm: lengthen the rails`,
+    );
+  const narrowest = Math.min(widest, Math.max(v.workMin, above + KNOB_GAP - v.railWidth));
+  return {
+    base,
+    mounting: mounting(v, base),
+    stack,
+    slotWidth,
+    slotLength,
+    slotPosition,
+    plateLength,
+    plateWidth,
+    railLength,
+    narrowest,
+    widest,
+    drawn: (narrowest + widest) / 2,
+  };
+}
+
+function checkAsked(v: JigValues): void {
+  if (v.workMin > v.workMax)
+    throw new InputError(
+      'work-range',
+      `work: the thinnest is ${v.workMin} mm and the thickest ${v.workMax} mm: exchange them`,
+    );
+  if (v.cutter >= v.bitOpening)
+    throw new InputError(
+      'opening-too-small',
+      `plate: a cutter of ${v.cutter} mm does not pass an opening of ${v.bitOpening} mm: make the opening larger`,
+    );
+}

@@ -1,0 +1,173 @@
+import { angle, choice, count, length, text } from '../../src/model/index.js';
+import { fastenerSizes, materialNames, sheetNames } from '../../src/tables/index.js';
+
+/** What the person owns and wants to grip; mm and degrees. */
+export const parameters = {
+  routerBase: choice(['round', 'rectangle', 'round-with-flat'], {
+    default: 'round',
+    help: "Outline of the router's base; a flat faces the person.",
+  }),
+  baseDiameter: length({ min: 80, max: 300, default: 150, help: 'Diameter of a round base.' }),
+  baseLength: length({
+    min: 80,
+    max: 400,
+    default: 150,
+    help: 'Length of a rectangular base, along the rails.',
+  }),
+  baseWidth: length({
+    min: 80,
+    max: 400,
+    default: 150,
+    help: 'Width of a rectangular base, across the rails.',
+  }),
+  baseFlat: length({
+    min: 30,
+    max: 150,
+    default: 60,
+    help: "Distance from the cutter's centre to the flat of a round base with one flat.",
+  }),
+  baseThickness: length({
+    min: 4,
+    max: 30,
+    default: 10,
+    help: 'Thickness of the base where its mounting holes are threaded.',
+  }),
+  bitOpening: length({ min: 10, max: 100, default: 32, help: 'Diameter of the opening the cutter passes.' }),
+  cutter: length({ min: 4, max: 20, default: 10, help: 'Diameter of the cutter.' }),
+  plunge: length({
+    min: 5,
+    max: 100,
+    default: 35,
+    help: 'How far the cutter reaches below the plate when it is down.',
+  }),
+
+  workMin: length({ min: 6, max: 150, default: 20, help: 'Thickness of the thinnest work to grip.' }),
+  workMax: length({ min: 8, max: 200, default: 60, help: 'Thickness of the thickest work to grip.' }),
+
+  plateMaterial: choice(sheetNames, { default: 'birch plywood', help: 'Sheet the base plate is cut from.' }),
+  plateThickness: length({ min: 6, max: 30, default: 12, help: 'Thickness of the base plate.' }),
+  railMaterial: choice([materialNames[0], ...materialNames.slice(1)], {
+    default: 'white ash',
+    help: 'Wood of the two rails.',
+  }),
+  railWidth: length({ min: 25, max: 100, default: 40, help: 'Width of each rail, across the work.' }),
+  railHeight: length({
+    min: 25,
+    max: 120,
+    default: 45,
+    help: 'How far each rail reaches down beside the work.',
+  }),
+
+  boltSize: choice(fastenerSizes, { default: 'M8', help: 'Thread of the bolts that hold the rails.' }),
+  knobDiameter: length({ min: 15, max: 90, default: 40, help: 'Diameter of the knobs.' }),
+  knobHeight: length({ min: 10, max: 70, default: 28, help: 'Height of the knobs.' }),
+  knobThread: length({
+    min: 5,
+    max: 60,
+    default: 20,
+    help: 'Depth of the threaded hole in a knob, from below.',
+  }),
+  knobClearance: length({
+    min: 3,
+    max: 60,
+    default: 10,
+    help: "Air between a knob and the router's base, for fingers.",
+  }),
+
+  mounting: choice(['circle', 'points', 'distances'], {
+    default: 'circle',
+    help: "How the holes in the router's base are given.",
+  }),
+  holeCircle: length({ min: 20, max: 280, default: 110, help: 'Circle through the mounting holes.' }),
+  holeCount: count({ min: 2, max: 8, default: 4, help: 'Mounting holes on the circle.' }),
+  holeStart: angle({
+    min: -180,
+    max: 180,
+    default: 45,
+    help: 'Direction of the first mounting hole from the rails, for circle and distances.',
+  }),
+  holePoints: text({
+    default: '40, 40; -40, 40; -40, -40; 40, -40',
+    help: "Mounting holes from the cutter's centre, x along the rails and y away from the person; mm, or with a unit.",
+  }),
+  holeDistances: text({
+    default: '1-2 80; 2-3 80; 3-4 80; 1-4 80; 1-3 113.14; 2-4 113.14',
+    help: "Distances between the centres of mounting holes; c is the cutter's centre; mm, or with a unit.",
+  }),
+  mirror: choice(['as-seen-from-above', 'mirrored'], {
+    default: 'as-seen-from-above',
+    help: 'Hand of measured holes: the first three run counter-clockwise seen from above, or clockwise (mirrored).',
+  }),
+  screwSize: choice(fastenerSizes, { default: 'M5', help: "Thread of the router's mounting screws." }),
+  headBelow: length({
+    min: 0,
+    max: 3,
+    default: 0.5,
+    help: 'How far the screw heads lie below the sliding face.',
+  }),
+  screwLength: length({
+    min: 8,
+    max: 60,
+    derived: 'longest standard length that stays within the base',
+    help: 'Length of the mounting screws, over the head.',
+  }),
+
+  slots: choice(['closed', 'open'], {
+    default: 'closed',
+    help: 'Open slots run out at the far edge, so that a rail comes off without taking its knobs off.',
+  }),
+  bridge: length({
+    min: 8,
+    max: 100,
+    default: 25,
+    help: 'Wood beyond the slots, to the edges of the plate.',
+  }),
+  slotLength: length({
+    min: 10,
+    max: 600,
+    derived: 'thickest work, a rail, the bolt clearance and 2 mm',
+    help: 'Length of each slot over its round ends.',
+  }),
+  slotPosition: length({
+    min: 30,
+    max: 400,
+    derived: 'half the router base, the air for fingers and half a knob',
+    help: "Distance of each slot from the cutter's centre, along the rails.",
+  }),
+  plateLength: length({
+    min: 100,
+    max: 1000,
+    derived: 'both slots and a bridge beyond each',
+    help: 'Length of the plate, along the rails.',
+  }),
+  plateWidth: length({
+    min: 60,
+    max: 800,
+    derived: 'a slot and a bridge at each end, or the router base',
+    help: 'Width of the plate, across the rails.',
+  }),
+  railLength: length({
+    min: 100,
+    max: 1200,
+    derived: 'the plate and 50 mm beyond it at each end',
+    help: 'Length of the rails.',
+  }),
+  boltLength: length({
+    min: 16,
+    max: 220,
+    derived: 'next standard length that fills one diameter of the knob',
+    help: 'Length of the bolts, under the head.',
+  }),
+  counterboreDiameter: length({
+    min: 8,
+    max: 60,
+    derived: "corners of the bolt's head and 2 mm",
+    help: "Diameter of the counterbores for the bolts' heads.",
+  }),
+  counterboreDepth: length({
+    min: 2,
+    max: 100,
+    derived: "height of the bolt's head and 2 mm, or deeper to suit a standard bolt",
+    help: "Depth of the counterbores, from the rail's underside.",
+  }),
+};
