@@ -43,7 +43,9 @@ test('the file says millimetres and a 2400 mm rail measures 2400 mm to 0.01', ()
   const { header, faces } = read(meshDxf(pieces));
   expect(header.$INSUNITS).toBe(4);
   const reach = Math.max(
-    ...faces.filter((face) => face.layer === 'rail').flatMap((face) => face.vertices.slice(0, 3).map((at) => at.x)),
+    ...faces
+      .filter((face) => face.layer === 'rail')
+      .flatMap((face) => face.vertices.slice(0, 3).map((at) => at.x)),
   );
   expect(Math.abs(reach - 2400)).toBeLessThan(0.01);
 });

@@ -1,0 +1,104 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import process from 'node:process';
+import { setTimeout } from 'node:timers/promises';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { writeFolder } from '../../src/files/output-folder.js';
+
+const KILLS = 25;
+const FILES = 40;
+
+const root = path.resolve(import.meta.dirname, '../..');
+let work = '';
+
+beforeAll(() => {
+  work = fs.mkdtempSync(path.join(os.tmpdir(), 'killed-run-'));
+  const build = spawnSync(
+    process.execPath,
+    [
+      path.join(root, 'node_modules/typescript/bin/tsc'),
+      ...['--ignoreConfig', '--noCheck', '--module', 'nodenext', '--target', 'es2023', '--rootDir', root],
+      ...['--outDir', path.join(work, 'built'), path.join(root, 'src/files/output-folder.ts')],
+    ],
+    { encoding: 'utf8' },
+  );
+  fs.writeFileSync(path.join(work, 'built/package.json'), '{"type": "module"}');
+  expect(build.stdout + build.stderr).toBe('');
+  fs.writeFileSync(
+    path.join(work, 'run.mjs'),
+    `import { writeFolder } from './built/src/files/output-folder.js';
+     for (let set = 0; ; set++) {
+       const bytes = new TextEncoder().encode(process.argv[3] + ' ' + set + ' '.repeat(20000));
+       const files = Array.from({ length: ${FILES} }, (_, i) => ({ path: 'parts/' + i + '.stl', bytes }));
+       writeFolder(process.argv[2], 'stool', files);
+       if (set === 0) process.stdout.write('written');
+     }`,
+  );
+});
+
+afterAll(() => fs.rmSync(work, { recursive: true, force: true }));
+
+/** The texts of a folder's files, after every one was checked against the folder's list. */
+function wholeSet(folder: string): Set<string> {
+  const rows = fs.readFileSync(path.join(folder, 'files.sha256'), 'utf8').trim().split('\n');
+  expect(rows).toHaveLength(FILES);
+  return new Set(
+    rows.map((row) => {
+      const [hash, file] = row.split('  ') as [string, string];
+      const bytes = fs.readFileSync(path.join(folder, file));
+      expect(createHash('sha256').update(bytes).digest('hex')).toBe(hash);
+      return bytes.toString().trim();
+    }),
+  );
+}
+
+const started = (child: ReturnType<typeof spawn>) =>
+  new Promise<void>((resolve, reject) => {
+    child.stdout!.once('data', () => resolve());
+    child.once('exit', (code) => reject(new Error(`the run ended with ${code} before it was killed`)));
+  });
+
+test(`a run killed at any moment leaves one whole set, and the next run finds and replaces it (${KILLS} kills)`, async () => {
+  const out = path.join(work, 'out');
+  for (let kill = 0; kill < KILLS; kill++) {
+    const child = spawn(process.execPath, [path.join(work, 'run.mjs'), out, `run ${kill}`], {
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
+    await started(child);
+    // spread over a few writings of about 10 ms each
+    await setTimeout((kill * 37) % 29);
+    const ended = new Promise((resolve) => child.once('close', resolve));
+    child.kill('SIGKILL');
+    await ended;
+    const aside = fs.readdirSync(out).filter((entry) => entry.includes('-old-'));
+    const whole = fs.existsSync(path.join(out, 'stool')) ? 'stool' : aside[0]!;
+    expect(wholeSet(path.join(out, whole)).size).toBe(1);
+  }
+  writeFolder(out, 'stool', [{ path: 'last.txt', bytes: new Uint8Array() }]);
+  expect(fs.readdirSync(out)).toEqual(['stool']);
+  expect(fs.readdirSync(path.join(out, 'stool')).sort()).toEqual(['files.sha256', 'last.txt']);
+});
+
+test('two runs at once end with one whole set and no leftovers', async () => {
+  const out = path.join(work, 'shared');
+  const runs = ['left', 'right'].map((name) =>
+    spawn(process.execPath, [path.join(work, 'run.mjs'), out, name], { stdio: ['ignore', 'pipe', 'pipe'] }),
+  );
+  const said = runs.map((run) => {
+    let text = '';
+    run.stderr.on('data', (piece) => {
+      text += piece;
+    });
+    return () => text;
+  });
+  const closed = runs.map((run) => new Promise((resolve) => run.once('close', resolve)));
+  await setTimeout(1500);
+  for (const run of runs) run.kill('SIGKILL');
+  await Promise.all(closed);
+  expect(said.map((text) => text())).toEqual(['', '']);
+  writeFolder(out, 'stool', [{ path: 'last.txt', bytes: new Uint8Array() }]);
+  expect(fs.readdirSync(out)).toEqual(['stool']);
+});
