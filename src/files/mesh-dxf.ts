@@ -2,6 +2,7 @@ import serializer from '@jscad/dxf-serializer';
 import { OutputError } from '../errors.js';
 import type { Mesh } from '../solid/index.js';
 import { withLayers } from './dxf-layers.js';
+import { rounded } from './dxf-number.js';
 import { entitiesOf, type Pair, pairsOf, sectionOf, textOf, withHeader } from './dxf-pairs.js';
 import { geom3Of } from './geom3-of.js';
 
@@ -42,7 +43,13 @@ const serialized = (name: string, mesh: Mesh): string =>
   serializer.serialize({ geom3To: '3dface' }, geom3Of(name, mesh))[0] ?? '';
 
 const on = (entity: readonly Pair[], layer: string): Pair[] =>
-  entity.map((pair): Pair => (pair[0] === '8' ? ['8', layer] : pair));
+  entity.map((pair): Pair => {
+    if (pair[0] === '8') return ['8', layer];
+    return COORDINATE.test(pair[0]) ? [pair[0], String(rounded(Number(pair[1]), 6))] : pair;
+  });
+
+/** x, y and z of a face's four corners. */
+const COORDINATE = /^[123][0-3]$/;
 
 /** Above every handle the serializer's tables use. */
 const FIRST_HANDLE = 0x10000;

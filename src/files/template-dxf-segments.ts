@@ -60,6 +60,7 @@ function onLayer(entity: readonly Pair[], drawn: Drawn, index: number): Pair[] {
   return kept.map((pair): Pair => {
     if (pair[0] === '5') return ['5', handle(index)];
     if (pair[0] === '8') return ['8', drawn.layer];
+    if (pair[0] === '10' || pair[0] === '20') return [pair[0], String(rounded(Number(pair[1]), 8))];
     if (pair[0] === '90' && closed) return ['90', String(Number(pair[1]) - 1)];
     return pair;
   });
