@@ -1,5 +1,6 @@
 import type { Derived, Hardware } from '../../src/assembly/index.js';
 import type { Vec3 } from '../../src/frame/index.js';
+import { trimmed } from '../../src/length/index.js';
 import type { JigValues, Layout } from './layout.js';
 
 /** Figures the jig worked out. */
@@ -27,10 +28,19 @@ const mm = (name: string, value: number, help: string): Derived => ({ name, valu
 export const notes = (v: JigValues, l: Layout): readonly string[] => [
   ...l.mounting.pattern.notes,
   ...(v.routerBase === 'round-with-flat' ? ['the flat of the router base faces the person'] : []),
+  ...standingOut(v, l),
   "the router's handles and motor are not drawn: see that they clear the knobs before cutting the slots",
   'the bolts turn with their knobs unless their heads are held: hold them with a spanner, or bed them in epoxy',
   'unplug the router to set the jig; wear eye, ear and dust protection; secure the work; no climb cuts: feed against the turn of the cutter',
 ];
+
+function standingOut(v: JigValues, l: Layout): readonly string[] {
+  const out = v.headBelow + l.mounting.screwLength - v.plateThickness - v.baseThickness;
+  if (out <= 0) return [];
+  return [
+    `the mounting screws stand ${trimmed(out, 1)} mm out of the router base: see that they reach nothing inside the router`,
+  ];
+}
 
 /** Where the pieces go in the exploded view. */
 export function explode(

@@ -1,7 +1,8 @@
 import { InputError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
 import { fixed } from '../length/index.js';
-import { distance, HOLE_RESIDUAL } from './hole-points.js';
+import { distance } from './hole-plane.js';
+import { HOLE_RESIDUAL } from './hole-points.js';
 
 /**
  * Where the cutter's centre is among measured holes: the measured one, or else the middle of the circle through them.

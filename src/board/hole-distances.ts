@@ -4,7 +4,8 @@ import { fixed, type Units } from '../length/index.js';
 import { cutterCentre } from './hole-centre.js';
 import { type Measured, readDistances } from './hole-measurements.js';
 import type { HolePattern } from './hole-pattern.js';
-import { distance, HOLE_RESIDUAL, pointsFrom, signedArea } from './hole-points.js';
+import { distance, signedArea } from './hole-plane.js';
+import { HOLE_RESIDUAL, pointsFrom } from './hole-points.js';
 
 /** Distances alone fit a pattern and its mirror image; this says which is meant. */
 export type Mirror = 'as-seen-from-above' | 'mirrored';

@@ -1,23 +1,11 @@
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { InputError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
 import { fixed } from '../length/index.js';
+import { leastSquares, type Points, type Triangle } from './hole-least-squares.js';
 import type { Measured } from './hole-measurements.js';
 
 /** Measured distances may miss the fitted pattern by this much, mm: what a careful hand reads off a rule on a router's base. */
 export const HOLE_RESIDUAL = 0.5;
-
-/** Steps of the fit; from a trilaterated start it settles in fewer than ten. */
-const STEPS = 60;
-
-type Points = Map<string, Vec2>;
-type Triangle = readonly [a: string, b: string, c: string];
-
-export const distance = (a: Vec2, b: Vec2): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-
-/** Area of a triangle, mm²; positive when its corners run counter-clockwise. */
-export const signedArea = (a: Vec2, b: Vec2, c: Vec2): number =>
-  ((b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])) / 2;
 
 /**
  * The points that fit measured distances best, in some place and either hand.
@@ -115,40 +103,4 @@ function place(name: string, placed: Points, between: ReadonlyMap<string, number
   // across the line the anchors spread less than they are measured to: either side would do
   if (!(det > HOLE_RESIDUAL ** 2 * (xx + yy))) return;
   placed.set(name, [first.at[0] + (xr * yy - yr * xy) / det, first.at[1] + (yr * xx - xr * xy) / det]);
-}
-
-/** Levenberg–Marquardt on the distances; the start's first point stays, and its second stays on X. */
-function leastSquares(measured: readonly Measured[], start: Points, [first, second]: Triangle): Points {
-  const free = [...start.keys()].filter((name) => name !== first && name !== second);
-  const column = new Map(free.map((name, i) => [name, 1 + 2 * i]));
-  const at = (params: readonly number[], name: string): Vec2 => {
-    const i = column.get(name);
-    return i === undefined ? [name === second ? params[0]! : 0, 0] : [params[i]!, params[i + 1]!];
-  };
-  const { parameterValues } = levenbergMarquardt(
-    { x: measured.map((_, i) => i), y: measured.map((each) => each.distance) },
-    (params) => (i) => distance(at(params, measured[i]!.from), at(params, measured[i]!.to)),
-    {
-      initialValues: [start.get(second)![0], ...free.flatMap((name) => [...start.get(name)!])],
-      maxIterations: STEPS,
-      errorTolerance: 1e-18,
-      jacobianFunction: (params) => (i) => {
-        const { from, to } = measured[i]!;
-        const [p, q] = [at(params, from), at(params, to)];
-        const size = distance(p, q);
-        const slopes: number[] = params.map(() => 0);
-        for (const [name, sign] of [
-          [from, 1],
-          [to, -1],
-        ] as const) {
-          const k = name === second ? 0 : column.get(name);
-          if (k === undefined) continue;
-          slopes[k] = (sign * (p[0] - q[0])) / size;
-          if (name !== second) slopes[k + 1] = (sign * (p[1] - q[1])) / size;
-        }
-        return slopes;
-      },
-    },
-  );
-  return new Map([...start.keys()].map((name) => [name, at(parameterValues, name)]));
 }

@@ -256,6 +256,12 @@ test('overrides reach the boards and leave the limits for the checks', () => {
   });
 });
 
+test('screws that stand out of the router base are told with how far', () => {
+  // 0.5 + 25 − 12 − 10
+  expect(built({ screwLength: 25 }).notes.join()).toContain('screws stand 3.5 mm out of the router base');
+  expect(built().notes.join()).not.toContain('out of the router base');
+});
+
 test('mounting holes come from a circle, points or measured distances, and notes say what was assumed', () => {
   const circle = built({ holeCircle: 80 * Math.SQRT2 });
   const points = built({ mounting: 'points' });
