@@ -13,7 +13,12 @@ export default defineModel({
     railWidth: length({ min: 40, max: 200, default: 70, help: 'Width of every rail.' }),
     thickness: length({ min: 15, max: 60, default: 24, help: 'Thickness of every rail.' }),
     tenons: count({ min: 1, max: 3, default: 1, help: 'Loose tenons in each corner.' }),
-    cutter: length({ min: 4, max: 20, default: 8, help: 'Diameter of the cutter; it sets the mortise width.' }),
+    cutter: length({
+      min: 4,
+      max: 20,
+      default: 8,
+      help: 'Diameter of the cutter; it sets the mortise width.',
+    }),
   },
   build(v) {
     const long = (id: string, y: number): PlacedBoard => ({

@@ -61,10 +61,8 @@ export function layOut(v: StoolValues): Layout {
   const topOuter = v.treadLength / 2 - v.overhang;
   const outerAt = (z: number) => topOuter + (under - z) * Math.tan(rake);
   const innerAt = (z: number) => outerAt(z) - v.sideThickness / Math.cos(rake);
-  require(
-    innerAt(under) >= 40,
-    `tread-length ${v.treadLength} mm with overhang ${v.overhang} mm and side-thickness ${v.sideThickness} mm leaves ${(2 * innerAt(under)).toFixed(1)} mm between the sides at the top; at least 80 mm is needed: lengthen the tread or shorten the overhang`,
-  );
+  require(innerAt(under) >=
+    40, `tread-length ${v.treadLength} mm with overhang ${v.overhang} mm and side-thickness ${v.sideThickness} mm leaves ${(2 * innerAt(under)).toFixed(1)} mm between the sides at the top; at least 80 mm is needed: lengthen the tread or shorten the overhang`);
 
   const topFront = -v.treadDepth / 2 + v.setback;
   const topBack = v.treadDepth / 2 - v.setback;
@@ -81,14 +79,11 @@ export function layOut(v: StoolValues): Layout {
 
   const arch = archOf(v, footFront, footBack, bevelRun);
   const lowest = lower ? lower.tread.under : under;
-  require(
-    v.stretcherHeight + v.stretcherWidth <= under,
-    `stretcher-height ${v.stretcherHeight} mm and stretcher-width ${v.stretcherWidth} mm reach ${(v.stretcherHeight + v.stretcherWidth).toFixed(1)} mm above the floor; the tread's underside is at ${under.toFixed(1)} mm: lower or narrow the stretcher`,
-  );
-  require(
-    lowest >= (arch?.height ?? 0) + 30,
-    `the arch, ${v.archHeight} mm high, comes within 30 mm of a tread's underside at ${lowest.toFixed(1)} mm: lower arch-height`,
-  );
+  require(v.stretcherHeight + v.stretcherWidth <=
+    under, `stretcher-height ${v.stretcherHeight} mm and stretcher-width ${v.stretcherWidth} mm reach ${(v.stretcherHeight + v.stretcherWidth).toFixed(1)} mm above the floor; the tread's underside is at ${under.toFixed(1)} mm: lower or narrow the stretcher`);
+  require(lowest >=
+    (arch?.height ?? 0) +
+      30, `the arch, ${v.archHeight} mm high, comes within 30 mm of a tread's underside at ${lowest.toFixed(1)} mm: lower arch-height`);
   return {
     material: v.wood,
     rake,
@@ -121,10 +116,9 @@ function stepOf(
 ): { step: Step; tread: Tread } {
   const lowerHeight = v.lowerHeight ?? height / 2;
   const under = lowerHeight - v.treadThickness;
-  require(
-    height - lowerHeight >= v.treadThickness + 60 && under >= 60,
-    `lower-height ${lowerHeight} mm leaves ${(height - lowerHeight - v.treadThickness).toFixed(1)} mm between the treads and ${under.toFixed(1)} mm below the lower one; each must be at least 60 mm: change height or lower-height`,
-  );
+  require(height - lowerHeight >= v.treadThickness + 60 &&
+    under >=
+      60, `lower-height ${lowerHeight} mm leaves ${(height - lowerHeight - v.treadThickness).toFixed(1)} mm between the treads and ${under.toFixed(1)} mm below the lower one; each must be at least 60 mm: change height or lower-height`);
   const back = topFront - v.notchRadius - CORNER_AIR;
   const front = back - v.treadDepth;
   const seat = under / Math.cos((v.rake * Math.PI) / 180) + bevelRun;
@@ -138,18 +132,15 @@ function archOf(v: StoolValues, footFront: number, footBack: number, bevelRun: n
   if (v.archHeight === 0) return undefined;
   const from = footFront + v.footLength;
   const to = footBack - v.footLength;
-  require(
-    to - from >= Math.max(2 * v.archRadius, 20),
-    `foot-length ${v.footLength} mm leaves ${Math.max(to - from, 0).toFixed(1)} mm between the feet; the arch needs ${Math.max(2 * v.archRadius, 20).toFixed(1)} mm for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`,
-  );
-  require(
-    v.archRadius <= v.archHeight,
-    `arch-radius ${v.archRadius} mm is more than arch-height ${v.archHeight} mm: make it smaller or the arch higher`,
-  );
-  require(
-    v.archHeight > bevelRun,
-    `arch-height ${v.archHeight} mm is less than the ${bevelRun.toFixed(1)} mm the foot's bevel takes: raise it, or set it to 0`,
-  );
+  require(to - from >=
+    Math.max(
+      2 * v.archRadius,
+      20,
+    ), `foot-length ${v.footLength} mm leaves ${Math.max(to - from, 0).toFixed(1)} mm between the feet; the arch needs ${Math.max(2 * v.archRadius, 20).toFixed(1)} mm for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`);
+  require(v.archRadius <=
+    v.archHeight, `arch-radius ${v.archRadius} mm is more than arch-height ${v.archHeight} mm: make it smaller or the arch higher`);
+  require(v.archHeight >
+    bevelRun, `arch-height ${v.archHeight} mm is less than the ${bevelRun.toFixed(1)} mm the foot's bevel takes: raise it, or set it to 0`);
   return { height: v.archHeight, radius: v.archRadius, from, to };
 }
 

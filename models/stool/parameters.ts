@@ -47,7 +47,12 @@ export const parameters = {
   }),
   archRadius: length({ min: 0, max: 150, default: 25, help: 'Radius of the two upper corners of the arch.' }),
   footLength: length({ min: 20, max: 200, default: 55, help: 'Front to back of each foot beside the arch.' }),
-  stretcherWidth: length({ min: 40, max: 200, default: 70, help: 'Width of the stretcher, standing on edge.' }),
+  stretcherWidth: length({
+    min: 40,
+    max: 200,
+    default: 70,
+    help: 'Width of the stretcher, standing on edge.',
+  }),
   stretcherThickness: length({ min: 15, max: 50, default: 24, help: 'Thickness of the stretcher.' }),
   stretcherHeight: length({
     min: 20,

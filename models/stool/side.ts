@@ -1,7 +1,7 @@
 import type { Bevel, Board } from '../../src/board/index.js';
 import { makeBoard } from '../../src/board/index.js';
 import { type Frame, frame, type Vec3 } from '../../src/frame/index.js';
-import { polygon, type Profile } from '../../src/profile/index.js';
+import { type Profile, polygon } from '../../src/profile/index.js';
 import type { Layout } from './layout.js';
 
 export type Hand = 'left' | 'right';
@@ -99,4 +99,3 @@ function acrossFrom(hand: Hand, l: Layout, corners: readonly Corner[]): Profile 
   }));
   return polygon(hand === 'left' ? placed.toReversed() : placed);
 }
-

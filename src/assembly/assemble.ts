@@ -1,6 +1,6 @@
 import { type Face, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
-import { type Joint, type JoinOptions, join } from '../joinery/index.js';
+import { type JoinOptions, type Joint, join } from '../joinery/index.js';
 import type { Design, PlacedBoard } from './design.js';
 
 /** Two boards to be joined, by id. */
@@ -36,7 +36,10 @@ export function assemble(spec: DesignSpec): Design {
     const two = standing.get(b);
     if (!one || !two || a === b) {
       const text = a === b ? `${a} cannot be joined to itself` : `there is no board ${one ? b : a}`;
-      throw new JoinError('no-board', `joint ${a}/${b}: ${text}; boards are ${[...standing.keys()].join(', ')}`);
+      throw new JoinError(
+        'no-board',
+        `joint ${a}/${b}: ${text}; boards are ${[...standing.keys()].join(', ')}`,
+      );
     }
     const joined = join(one, two, options);
     standing.set(a, { ...one, board: joined.a });
