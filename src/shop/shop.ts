@@ -1,0 +1,92 @@
+/**
+ * What is at hand in the shop, asked once. Lengths mm. Whatever is left out makes the figures that need it `not verified`,
+ * never `passed`.
+ */
+export interface Shop {
+  /** Named in every paper: the file it came from, or the built-in one. */
+  readonly name: string;
+  readonly router: RouterAtHand;
+  readonly cutters: readonly CutterAtHand[];
+  readonly bushes: readonly BushAtHand[];
+  /** Parameters of the `jig` model, as given to it; what is left out takes its defaults. */
+  readonly jig: Readonly<Record<string, unknown>>;
+  readonly sawKerf?: number;
+  readonly sheets: readonly SheetAtHand[];
+  /** Widths and lengths of the lumber at hand, for the board layout. */
+  readonly lumber: readonly LumberAtHand[];
+  /** Added to each finished size to get the rough one. */
+  readonly roughAllowance?: { readonly length: number; readonly width: number; readonly thickness: number };
+  /** Shortest piece that is safe on the machine. */
+  readonly shortest: { readonly planer?: number; readonly saw?: number };
+  readonly clamps: readonly ClampAtHand[];
+  readonly paper: 'A4' | 'Letter';
+  readonly glue?: GlueAtHand;
+}
+
+export interface RouterAtHand {
+  readonly base: {
+    readonly shape: 'round' | 'rectangle' | 'round with one flat';
+    readonly along: number;
+    readonly across: number;
+  };
+  /** Cutter axis off the middle of the base, measured. */
+  readonly eccentricity?: number;
+  readonly plungeTravel?: number;
+  /** Heights of the turret's steps above its lowest, ascending, starting with 0. */
+  readonly turretSteps?: readonly number[];
+  /** Shank diameters its collets take. */
+  readonly collets?: readonly number[];
+  /** Thickness of the base plate itself. */
+  readonly baseThickness?: number;
+  /** Farthest distance from cutter to edge guide. */
+  readonly guideReach?: number;
+}
+
+export interface CutterAtHand {
+  /** What is written on it. */
+  readonly nominal: number;
+  /** Measured with a caliper. */
+  readonly diameter?: number;
+  readonly cuttingLength?: number;
+  readonly overallLength?: number;
+  readonly shank?: number;
+  /** Width of a slot it cut as a test, in face grain and in end grain, measured. */
+  readonly slotInFace?: number;
+  readonly slotInEnd?: number;
+}
+
+export interface BushAtHand {
+  readonly outside: number;
+  readonly bore: number;
+  readonly collarLength: number;
+}
+
+export interface SheetAtHand {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  /** Measured. */
+  readonly thickness: number;
+}
+
+export interface LumberAtHand {
+  readonly thickness: number;
+  readonly width: number;
+  readonly length: number;
+  readonly count: number;
+}
+
+export interface ClampAtHand {
+  readonly opening: number;
+  readonly throat: number;
+  readonly count: number;
+}
+
+export interface GlueAtHand {
+  readonly openMinutes: number;
+  readonly clampMinutes: number;
+  readonly leastCelsius: number;
+}
+
+/** Passed and failed are measured; not verified names what the shop file does not say. */
+export type Verdict = 'passed' | 'failed' | 'not verified';
