@@ -1,11 +1,11 @@
 import type { Bevel, Board } from '../board/index.js';
 import { dot, type Vec2 } from '../frame/index.js';
 import { trimmed } from '../length/index.js';
-import { PARALLEL_DEG } from '../tolerances.js';
+import { PARALLEL_DEG, SAME_POINT } from '../tolerances.js';
 import type { Feature } from './feature.js';
 import { lineInside } from './line-inside.js';
-import { from, inPlane, LETTER, line, readingDeg, words } from './strokes.js';
-import type { Entity } from './template.js';
+import { from, inPlane, LETTER, LETTER_WIDTH, line, readingDeg, words } from './strokes.js';
+import type { Entity, TextEntity } from './template.js';
 
 /** Where a bevel leaves each wide face: two parallel lines, or one for a cut square to the faces. */
 export function bevelFeature(mark: string, bevel: Bevel, board: Board): Feature {
@@ -46,25 +46,34 @@ export function linesAt(bevel: Bevel, board: Board, z: number): Pieces {
   return lineInside(columns, [out[0] * distance, out[1] * distance], [-out[1], out[0]]);
 }
 
-/** @param side 1 writes away from the wood that stays, -1 toward it */
+/** @param side 1 writes away from the wood that stays, -1 toward it; the longest piece carries the words */
 function labelled(pieces: Pieces, text: string, side: number): Entity[] {
-  return pieces.flatMap(([start, end]) => {
-    const deg = readingDeg(inPlane([end[0] - start[0], end[1] - start[1], 0]));
-    const reading: Vec2 = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
-    const alongReading = (p: Vec2) => (p[0] - start[0]) * reading[0] + (p[1] - start[1]) * reading[1];
-    // pieces run with the wood on their left; letters stand left of the way they are read
-    const above = alongReading(end) < 0 === side > 0;
-    // the far end of the line, where neither the name of the reference end nor a mortise's marks are likely
-    const letters = text.length * LETTER * 0.8;
-    const far = Math.max(alongReading(start), alongReading(end));
-    const run = Math.hypot(end[0] - start[0], end[1] - start[1]);
-    const first = run > letters ? far - letters : far - (run + letters) / 2;
-    const clear = side > 0 ? LETTER : LETTER / 2;
-    return [
-      line('MARK', start, end),
-      words(from(start, reading, first, above ? clear : -clear - LETTER), text, LETTER, deg),
-    ];
-  });
+  const [longest] = [...pieces].sort((a, b) => run(b) - run(a) || middleHeight(b) - middleHeight(a));
+  const lines = pieces.map(([start, end]) => line('MARK', start, end));
+  return longest === undefined ? lines : [...lines, label(longest, text, side)];
+}
+
+type Piece = Pieces[number];
+
+/** Rounded, so that of two equal pieces the place decides and not noise. */
+const run = ([start, end]: Piece): number =>
+  Math.round(Math.hypot(end[0] - start[0], end[1] - start[1]) / SAME_POINT) * SAME_POINT;
+
+const middleHeight = ([start, end]: Piece): number => Math.round((start[1] + end[1]) / 2);
+
+function label(piece: Piece, text: string, side: number): TextEntity {
+  const [start, end] = piece;
+  const deg = readingDeg(inPlane([end[0] - start[0], end[1] - start[1], 0]));
+  const reading: Vec2 = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
+  const alongReading = (p: Vec2) => (p[0] - start[0]) * reading[0] + (p[1] - start[1]) * reading[1];
+  // pieces run with the wood on their left; letters stand left of the way they are read
+  const above = alongReading(end) < 0 === side > 0;
+  // the far end of the line, where a mortise's marks are less likely
+  const letters = text.length * LETTER * LETTER_WIDTH;
+  const far = Math.max(alongReading(start), alongReading(end));
+  const first = run(piece) > letters ? far - letters : far - (run(piece) + letters) / 2;
+  const clear = side > 0 ? LETTER : LETTER / 2;
+  return words(from(start, reading, first, above ? clear : -clear - LETTER), text, LETTER, deg);
 }
 
 function reach(onReference: Pieces, onOpposite: Pieces): string {

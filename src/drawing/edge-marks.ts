@@ -20,7 +20,7 @@ export function edgeMarks(mark: string, at: Frame, extent: number, depth: number
   const out = inPlane(at.z);
   // a slanted end hides part of the depth from above
   const seen = depth * Math.hypot(at.z[0], at.z[1]);
-  const label = from(meets, out, OUT + LETTER / 2, 0);
+  const label = from(meets, out, OUT + LETTER, 0);
   const leftwards = out[0] < -0.5 ? mark.length * LETTER : 0;
   return [
     line('MARK', from(meets, out, OUT), from(meets, out, -seen)),
@@ -40,9 +40,11 @@ export function mortiseInEdge(mark: string, mortise: Mortise, units: Units): Fea
   };
 }
 
-/** The face a row names; a bevel is named by its id. */
-export const enters = (face: FaceId): string =>
-  /^(reference|opposite)-/.test(face) ? `the ${faceName(face)}` : `face ${face}`;
+/** The face a row names: a bevel by its id, a slanted piece of the outline by the mark on it. */
+export function enters(face: FaceId): string {
+  if (/^(reference|opposite)-/.test(face)) return `the ${faceName(face)}`;
+  return /^edge-\d+$/.test(face) ? 'the slanted edge it marks' : `bevel ${face}`;
+}
 
 /** An obround's extent along the edge it enters: its straight run as seen from above, and its round ends, mm. */
 export function extentAlongEdge({ at, length, width }: Mortise | Slot): number {

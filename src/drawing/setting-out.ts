@@ -2,7 +2,7 @@ import type { Board } from '../board/index.js';
 import { printLength, type Units } from '../length/index.js';
 import { bounds } from '../profile/index.js';
 import { size } from './feature.js';
-import { LETTER, line, words } from './strokes.js';
+import { CAPITAL_WIDTH, LETTER, line, words } from './strokes.js';
 import type { Entity } from './template.js';
 import type { Follower } from './template-line.js';
 
@@ -19,14 +19,16 @@ const ROW = 7;
 /** Letters in a row: about 240 mm. */
 const LONGEST = 84;
 
-/** The reference edge and the reference end: a line just outside each, and its name. */
+const END_NAME = 'REFERENCE END';
+
+/** The reference edge and the reference end: a line just outside each, and its name at the corner where marks are rare. */
 export function referenceMarks(board: Board): readonly Entity[] {
   const { length, width } = board.blank;
   return [
     line('MARK', [0, -BESIDE], [length, -BESIDE]),
     words([BESIDE, -BESIDE - LETTER * 1.5], 'REFERENCE EDGE'),
-    line('MARK', [-BESIDE, 0], [-BESIDE, width]),
-    words([-BESIDE - LETTER / 2, BESIDE], 'REFERENCE END', LETTER, 90),
+    line('MARK', [-BESIDE, -BESIDE - LETTER * 1.5], [-BESIDE, width]),
+    words([-BESIDE - (END_NAME.length + 1) * LETTER * CAPITAL_WIDTH, -BESIDE - LETTER * 1.5], END_NAME),
   ];
 }
 

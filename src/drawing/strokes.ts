@@ -5,6 +5,10 @@ import type { CircleEntity, Layer, LineEntity, ProfileEntity, TextEntity } from 
 /** Height of the capitals beside a feature and in the list below the part, mm. */
 export const LETTER = 4;
 
+/** Mean width of a letter for each mm of a capital's height, in a plain sans-serif: a row of small letters, a row of capitals. */
+export const LETTER_WIDTH = 0.65;
+export const CAPITAL_WIDTH = 0.95;
+
 /** How far a mark reaches past what it marks, mm. */
 export const OVERRUN = 5;
 
