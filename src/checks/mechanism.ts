@@ -1,7 +1,6 @@
 import type { Pose } from '../assembly/index.js';
-import { frame, pointOut, subtract, type Vec3 } from '../frame/index.js';
-import { regionBounds } from '../profile/index.js';
-import { type Body, boxIn, gap, hit, type Solids, section } from '../solid/index.js';
+import { type Frame, pointOut, subtract, type Vec3 } from '../frame/index.js';
+import { type Body, boxIn, gap, hit, type Solids } from '../solid/index.js';
 import { CLEARANCE_SLACK } from '../tolerances.js';
 import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
@@ -93,7 +92,7 @@ export const engagements = (bench: Bench): readonly Finding[] => {
         remedy: 'use the next longer bolt, or a deeper counterbore',
       });
     }
-    const air = tipAir(nut.body, axis, thread.max[2]);
+    const air = bottom(nut.body, axis, inside.min[2]) - thread.max[2];
     if (rule.tipAir > 0 && air < rule.tipAir - CLEARANCE_SLACK) {
       found.push({
         ...shared,
@@ -109,14 +108,10 @@ export const engagements = (bench: Bench): readonly Finding[] => {
   });
 };
 
-/** Air beyond the tip along the screw's axis; without end when the hole goes through. */
-function tipAir(nut: Body, axis: { origin: Vec3; x: Vec3; y: Vec3; z: Vec3 }, tip: number): number {
-  const reach = 100;
-  const plane = frame(pointOut(axis, [0, 0, tip + 0.01]), axis.z, axis.x);
-  const solidAtTip = section(nut, plane).some((loop) => {
-    const around = regionBounds([loop]);
-    return around.minX < 0 && around.maxX > 0 && around.minY < 0 && around.maxY > 0;
-  });
-  if (!solidAtTip) return reach;
-  return hit(nut, pointOut(axis, [0, 0, tip + 0.005]), pointOut(axis, [0, 0, tip + reach])) ?? reach;
+/** Where a screw's hole ends along its axis, seen from the side it enters; without end when it goes through. */
+function bottom(nut: Body, axis: Frame, entrance: number): number {
+  const from = entrance - 1;
+  const to = entrance + 1000;
+  const met = hit(nut, pointOut(axis, [0, 0, from]), pointOut(axis, [0, 0, to]));
+  return met === undefined ? Number.POSITIVE_INFINITY : from + met;
 }

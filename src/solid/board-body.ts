@@ -1,5 +1,5 @@
 import { type Board, columnRegion, type Hole, type Mortise, type Slot } from '../board/index.js';
-import { dot, type Frame } from '../frame/index.js';
+import { dot } from '../frame/index.js';
 import { circle, obround, regionOf } from '../profile/index.js';
 import { CUTTER_LEAD } from '../tolerances.js';
 import { type Body, type Kernel, prism } from './kernel.js';
@@ -63,7 +63,7 @@ export function slotCutter(kernel: Kernel, board: Board, slot: Slot, margin: num
   return prism(kernel, regionOf(outline), -depth - margin, CUTTER_LEAD, slot.at);
 }
 
-/** What drill, counterbore and countersink sweep, the first two grown by `margin`. The caller owns them. */
+/** What drill, counterbore and countersink sweep, grown by `margin`. The caller owns them. */
 export function holeCutters(kernel: Kernel, board: Board, hole: Hole, margin: number): Body[] {
   const sunk = (diameter: number, depth: number) =>
     prism(
@@ -75,7 +75,7 @@ export function holeCutters(kernel: Kernel, board: Board, hole: Hole, margin: nu
     );
   const bodies = [sunk(hole.diameter, hole.depth === 'through' ? throughDepth(board) : hole.depth)];
   if (hole.counterbore) bodies.push(sunk(hole.counterbore.diameter, hole.counterbore.depth));
-  if (hole.countersink) bodies.push(cone(kernel, hole, hole.countersink, hole.at));
+  if (hole.countersink) bodies.push(cone(kernel, hole, hole.countersink, margin));
   return bodies;
 }
 
@@ -84,19 +84,14 @@ function cone(
   kernel: Kernel,
   hole: Hole,
   sink: { readonly diameter: number; readonly angleDeg: number },
-  at: Frame,
+  margin: number,
 ): Body {
   const slope = Math.tan((sink.angleDeg * Math.PI) / 360);
   const depth = (sink.diameter - hole.diameter) / 2 / slope;
-  const mouth = sink.diameter + 2 * CUTTER_LEAD * slope;
-  return prism(
-    kernel,
-    regionOf(circle({ diameter: hole.diameter })),
-    -depth,
-    CUTTER_LEAD,
-    at,
-    mouth / hole.diameter,
-  );
+  const narrow = hole.diameter + 2 * margin;
+  const mouth = sink.diameter + 2 * margin + 2 * CUTTER_LEAD * slope;
+  const outline = regionOf(circle({ diameter: narrow }));
+  return prism(kernel, outline, -depth, CUTTER_LEAD, hole.at, mouth / narrow);
 }
 
 /** Deep enough to leave the board from any face. */
