@@ -6,7 +6,7 @@ import { edgeMarks, enters, extentAlongEdge, lies } from './edge-marks.js';
 import { type Feature, faceName, labelOf, size, spot } from './feature.js';
 import { from, inPlane, LETTER, line, OVERRUN, words } from './strokes.js';
 import type { LineEntity } from './template.js';
-import { type Follower, standOff, windowLines } from './template-line.js';
+import { type Follower, pocketCutter, standOff, windowLines } from './template-line.js';
 
 /** A mortise in a wide face: the window, its centre line, both end marks. */
 export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower, units: Units): Feature {
@@ -21,7 +21,7 @@ export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower
       ...layoutLines(centre, along, length, width + 2 * off),
       words(from(centre, along, length / 2 + off + OVERRUN + LETTER / 2, -LETTER / 2), labelOf(mark, face)),
     ],
-    row: `${mark}: mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into the ${faceName(face)}, centre ${spot(...centre, units)}, joint ${joint}`,
+    row: `${mark}: mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into the ${faceName(face)}, centre ${spot(...centre, units)}${ownCutter(follower, width, units)}, joint ${joint}`,
   };
 }
 
@@ -39,9 +39,9 @@ export function slotWindow(mark: string, slot: Slot, follower: Follower, units: 
     entities: [
       ...windowLines(through ? 'CUT' : 'POCKET', pocket, off),
       ...layoutLines(middle, along, slot.length, width + 2 * off),
-      words(from(middle, along, OVERRUN, LETTER / 2), labelOf(mark, face)),
+      words(from(middle, along, OVERRUN, LETTER / 2), through ? mark : labelOf(mark, face)),
     ],
-    row: `${mark}: slot ${size(width, units)} x ${size(slot.length, units)}, ${through ? 'through the board' : `${size(depth, units)} deep, into the ${faceName(face)}`}${openAt === undefined ? '' : ', one end open'}, middle ${spot(...middle, units)}`,
+    row: `${mark}: slot ${size(width, units)} x ${size(slot.length, units)}, ${through ? 'through the board' : `${size(depth, units)} deep, into the ${faceName(face)}`}${openAt === undefined ? '' : ', one end open'}, middle ${spot(...middle, units)}${ownCutter(follower, width, units)}`,
   };
 }
 
@@ -54,6 +54,12 @@ export function slotInEdge(mark: string, slot: Slot, depthSeen: number, units: U
     row: `${mark}: slot ${size(width, units)} x ${size(slot.length, units)} ${into}, into ${enters(face)}, its length ${lies(at)}, middle ${spot(at.origin[0], at.origin[1], units)}`,
   };
 }
+
+/** Said where the window is made for another cutter than the outline. */
+const ownCutter = (follower: Follower, width: number, units: Units): string => {
+  const cutter = pocketCutter(follower, width);
+  return cutter === follower.cutter ? '' : `, window for a ${size(cutter, units)} cutter`;
+};
 
 const obroundAt =
   (centre: Vec2, along: Vec2, length: number, width: number) =>

@@ -31,8 +31,12 @@ export function standOff({ cutter, bush }: Follower, width = Number.POSITIVE_INF
       `template: guide bush of ${bush} mm received for a cutter of ${cutter} mm, the bush must be larger than the cutter: take a larger bush or a smaller cutter`,
     );
   }
-  return (bush - (width < bush ? width : cutter)) / 2;
+  return (bush - pocketCutter({ cutter, bush }, width)) / 2;
 }
+
+/** The cutter a pocket is routed with inside the bush: one as wide as the pocket where the bush takes it, else the outline's. */
+export const pocketCutter = ({ cutter, bush }: Follower, width: number): number =>
+  bush !== undefined && width < bush ? width : cutter;
 
 /**
  * The part's outline and openings, as the template has them, and (under a guide bush) as the part has them on MARK.

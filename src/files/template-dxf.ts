@@ -1,5 +1,6 @@
 import type { Template } from '../drawing/index.js';
 import { INCH, type Units } from '../length/index.js';
+import { bounds } from '../profile/index.js';
 import type { DxfScale } from './dxf-scale.js';
 import { arcsTemplate } from './template-dxf-arcs.js';
 import { segmentsTemplate } from './template-dxf-segments.js';
@@ -41,6 +42,13 @@ const withWarning = (template: Template): Template => ({
   ...template,
   entities: [
     ...template.entities,
-    { layer: 'NOTE', kind: 'text', at: [0, 10], height: 12, text: FAILED, rotationDeg: 0 },
+    { layer: 'NOTE', kind: 'text', at: [0, topOf(template) + 12], height: 12, text: FAILED, rotationDeg: 0 },
   ],
 });
+
+/** Height of the highest closed line, mm. */
+const topOf = (template: Template): number =>
+  template.entities.reduce(
+    (top, entity) => (entity.kind === 'profile' ? Math.max(top, bounds(entity.profile).maxY) : top),
+    0,
+  );

@@ -109,6 +109,13 @@ test('a window for a guide bush is as wide as the bush and longer by bush less c
   expect(area(window!)).toBeCloseTo(-obroundArea(40 + 9, 17), 6);
 });
 
+test('a pocket narrower than the bush but of another width than the outline cutter names its cutter', () => {
+  expect(said(bushed)).toMatch(/S1: slot 10 mm x 40 mm, .* window for a 10 mm cutter/);
+  expect(said(bushed)).not.toMatch(/window for a 8 mm cutter/);
+  expect(said(flush)).not.toContain('window for');
+  expect(area(loops(bushed, 'CUT')[2]!)).toBeCloseTo(-obroundArea(50 + 7, 17), 6);
+});
+
 test('a pocket wider than the bush is followed with the outline cutter', () => {
   const board = {
     ...makeBoard({ id: 'base', blank: { length: 200, width: 100, thickness: 18 } }),
