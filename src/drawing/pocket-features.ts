@@ -1,4 +1,4 @@
-import type { Mortise, Slot } from '../board/index.js';
+import { type Follower, type Mortise, pocketCutter, type Slot, standOff } from '../board/index.js';
 import type { Vec2 } from '../frame/index.js';
 import type { Units } from '../length/index.js';
 import { obround, type Profile } from '../profile/index.js';
@@ -6,7 +6,7 @@ import { edgeMarks, enters, extentAlongEdge, lies } from './edge-marks.js';
 import { type Feature, faceName, labelOf, size, spot } from './feature.js';
 import { from, inPlane, LETTER, line, OVERRUN, words } from './strokes.js';
 import type { LineEntity } from './template.js';
-import { type Follower, pocketCutter, standOff, windowLines } from './template-line.js';
+import { windowLines } from './template-line.js';
 
 /** A mortise in a wide face: the window, its centre line, both end marks. */
 export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower, units: Units): Feature {

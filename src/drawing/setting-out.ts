@@ -1,10 +1,9 @@
-import type { Board } from '../board/index.js';
+import type { Board, Follower } from '../board/index.js';
 import { printLength, type Units } from '../length/index.js';
 import { bounds } from '../profile/index.js';
 import { size } from './feature.js';
 import { CAPITAL_WIDTH, LETTER, line, words } from './strokes.js';
 import type { Entity } from './template.js';
-import type { Follower } from './template-line.js';
 
 /** Length of the bar a printed or plotted template is checked with, mm. */
 const BAR = 100;
@@ -28,7 +27,7 @@ export function referenceMarks(board: Board): readonly Entity[] {
     line('MARK', [0, -BESIDE], [length, -BESIDE]),
     words([BESIDE, -BESIDE - LETTER * 1.5], 'REFERENCE EDGE'),
     line('MARK', [-BESIDE, -BESIDE - LETTER * 1.5], [-BESIDE, width]),
-    words([-BESIDE - (END_NAME.length + 1) * LETTER * CAPITAL_WIDTH, -BESIDE - LETTER * 1.5], END_NAME),
+    words([-BESIDE - (END_NAME.length + 4) * LETTER * CAPITAL_WIDTH, -BESIDE - LETTER * 1.5], END_NAME),
   ];
 }
 

@@ -1,4 +1,4 @@
-import type { Board, Hole, Slot } from '../board/index.js';
+import type { Board, Follower, Hole, Slot } from '../board/index.js';
 import type { Vec2 } from '../frame/index.js';
 import type { Units } from '../length/index.js';
 import { bevelFeature } from './bevel-lines.js';
@@ -10,7 +10,7 @@ import { mortiseWindow, slotInEdge, slotWindow } from './pocket-features.js';
 import { captions, referenceMarks } from './setting-out.js';
 import { inPlane } from './strokes.js';
 import type { Template } from './template.js';
-import { type Follower, partLines } from './template-line.js';
+import { partLines } from './template-line.js';
 
 /** What the template is made for. */
 export interface TemplateOptions extends Follower {

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { makeBoard } from '../../src/board/index.js';
-import { tightTemplateCorners } from '../../src/drawing/index.js';
+import { makeBoard, tightTemplateCorners } from '../../src/board/index.js';
 import { polygon, rectangle } from '../../src/profile/index.js';
 import { disc, sampleBoard } from './sample-board.js';
 

@@ -1,8 +1,8 @@
-import type { Board } from '../board/index.js';
 import type { Vec2 } from '../frame/index.js';
 import { arcs, counterClockwise, pointAlong, tightCorners } from '../profile/index.js';
 import { SAME_POINT } from '../tolerances.js';
-import { type Follower, standOff } from './template-line.js';
+import type { Board } from './board.js';
+import { type Follower, standOff } from './follower.js';
 
 /** A corner of the part that cannot be routed to size along its template. */
 export interface TightTemplateCorner {
