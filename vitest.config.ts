@@ -1,5 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/build.ts'],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    allowOnly: false,
+  },
 });

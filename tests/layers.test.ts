@@ -1,0 +1,140 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+
+const root = path.resolve(import.meta.dirname, '..');
+
+/** Folders of src in the order they are built on each other; `models` is the folder beside src. */
+const ORDER: readonly (readonly string[])[] = [
+  ['src/errors.ts', 'src/tolerances.ts'],
+  // lengths as text and frames in space know nothing of each other
+  ['length', 'frame'],
+  ['tables'],
+  ['profile'],
+  ['board'],
+  ['joinery'],
+  ['assembly'],
+  ['model'],
+  ['models'],
+  ['solid'],
+  ['shop'],
+  ['checks'],
+  ['drawing'],
+  ['files'],
+  ['cli'],
+];
+
+const rank = (layer: string): number => ORDER.findIndex((level) => level.includes(layer));
+
+/** Where a source file stands: its folder in src, `models`, or the two files that are everybody's. */
+function layerOf(file: string): string {
+  const parts = path.relative(root, file).split(path.sep);
+  if (parts[0] === 'models') return 'models';
+  return parts.length === 2 ? parts.join('/') : parts[1]!;
+}
+
+interface Import {
+  readonly from: string;
+  readonly what: string;
+}
+
+const sources: readonly string[] = ['src', 'models'].flatMap((folder) =>
+  readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => path.join(root, folder, name)),
+);
+
+/** Source without comments, so that words about an import are not taken for one. */
+const codeOf = (file: string): string =>
+  readFileSync(file, 'utf8')
+    .replace(/\/\*[\s\S]*?\*\//g, '')
+    .replace(/(^|\s)\/\/.*$/gm, '$1');
+
+const imports: readonly Import[] = sources.flatMap((from) =>
+  [
+    ...codeOf(from).matchAll(/(?:\bfrom|\bimport)\s*\(?\s*['"]([^'"]+)['"]/g),
+    ...codeOf(from).matchAll(/new URL\(\s*['"](\.[^'"]+)['"]/g),
+  ].map(([, what]) => ({ from, what: what! })),
+);
+
+const ours = imports
+  .filter(({ what }) => what.startsWith('.') && /\.[jt]s$/.test(what))
+  .map(({ from, what }) => ({ from, to: path.resolve(path.dirname(from), what.replace(/\.js$/, '.ts')) }));
+
+const shown = (from: string, what: string) =>
+  `${path.relative(root, from)} imports ${path.isAbsolute(what) ? path.relative(root, what) : what}`;
+
+test('every source file stands in a known layer, and every import of ours leads to a file', () => {
+  expect(sources.filter((file) => rank(layerOf(file)) < 0).map((file) => path.relative(root, file))).toEqual(
+    [],
+  );
+  expect(ours.length).toBeGreaterThan(sources.length);
+  expect(ours.filter(({ to }) => !existsSync(to)).map(({ from, to }) => shown(from, to))).toEqual([]);
+});
+
+test('a folder imports only from folders before it', () => {
+  const wrong = ours.filter(({ from, to }) => {
+    const [mine, other] = [layerOf(from), layerOf(to)];
+    return mine !== other && rank(other) >= rank(mine);
+  });
+  expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);
+});
+
+test('a folder shows others only its index', () => {
+  const wrong = ours.filter(
+    ({ from, to }) =>
+      layerOf(from) !== layerOf(to) && rank(layerOf(to)) > 0 && path.basename(to) !== 'index.ts',
+  );
+  expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);
+});
+
+test('no folder of src imports a model: the command line finds them by their files', () => {
+  const wrong = ours.filter(({ from, to }) => layerOf(to) === 'models' && layerOf(from) !== 'models');
+  expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);
+});
+
+test('what a browser page must run uses nothing of Node, no clock and no chance', () => {
+  const inPage = sources.filter((file) => !['files', 'cli'].includes(layerOf(file)));
+  const banned = /\bprocess\s*[?.[]|\bDate\.now\b|\bnew Date\b|\bMath\.random\b|\brandomUUID\b/;
+  const words = inPage.flatMap((file) => {
+    const found = banned.exec(codeOf(file));
+    return found ? [`${path.relative(root, file)}: ${found[0]}`] : [];
+  });
+  const modules = imports
+    .filter(({ from, what }) => inPage.includes(from) && isBuiltin(what))
+    .map(({ from, what }) => shown(from, what));
+  expect([...words, ...modules]).toEqual([]);
+});
+
+test('each kernel is known to one folder only', () => {
+  const users = (library: string) => [
+    ...new Set(imports.filter(({ what }) => what === library).map(({ from }) => layerOf(from))),
+  ];
+  expect(users('manifold-3d')).toEqual(['solid']);
+  expect(users('clipper2-ts')).toEqual(['profile']);
+});
+
+test('no committed file names a path of another machine or a paper that is not here', () => {
+  // written in pieces, so that this file does not find itself
+  const words = [
+    ['seed', ' document'],
+    ['/wo', 'rk/'],
+    ['../shared/', 'design'],
+    ['design', '.md'],
+    ['style', '.md'],
+    ['reference', '-facts'],
+    ['practice', '.md'],
+    ['drawing', '-tech'],
+  ].map((pieces) => pieces.join(''));
+  const files = execFileSync('git', ['ls-files', '-z'], { cwd: root, encoding: 'utf8' })
+    .split('\0')
+    .filter((file) => file !== '' && file !== 'package-lock.json' && existsSync(path.join(root, file)));
+  expect(files.length).toBeGreaterThan(100);
+  const found = files.flatMap((file) => {
+    const text = readFileSync(path.join(root, file), 'utf8').toLowerCase();
+    return words.filter((word) => text.includes(word)).map((word) => `${file}: ${word}`);
+  });
+  expect(found).toEqual([]);
+});
