@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { makeBoard, tightTemplateCorners } from '../../src/board/index.js';
 import { polygon, rectangle } from '../../src/profile/index.js';
-import { disc, sampleBoard } from './sample-board.js';
+import { disc, sampleBoard } from '../drawing/sample-board.js';
 
 test('a cutter of twice the corner radius just fits into the grip, a thicker one does not', () => {
   expect(tightTemplateCorners(sampleBoard, { cutter: 20 })).toEqual([]);
