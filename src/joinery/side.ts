@@ -100,7 +100,9 @@ function allows(side: Side, foot: Footprint, depth: number): boolean {
   const wallAtMouth = (mouth.to - mouth.from - foot.width) / 2;
   const shared = common([mouth, bottom]);
   if (!shared) return false;
-  const wall = (shared.to - shared.from - foot.width) / 2;
+  // a leaning wall is thinner across its face than along the seat
+  const lean = Math.atan2(Math.abs(bottom.from - mouth.from), depth);
+  const wall = ((shared.to - shared.from - foot.width) / 2) * Math.cos(lean);
   // a board too thin for the usual wall may still give up a fifth of what it has
   return wall >= Math.min(PRACTICE.wall, 0.8 * wallAtMouth);
 }
