@@ -4,7 +4,7 @@ import { describeParameters, didYouMean, type Model, type ParameterRow } from '.
 import type { Command } from './command.js';
 import { loadModel } from './find-models.js';
 import { type KnownOptions, plainArgv, positionals } from './plain-argv.js';
-import { PROGRAM, readPlain } from './program.js';
+import { PROGRAM, toldText } from './program.js';
 import type { Surroundings } from './surroundings.js';
 
 /** What was asked for: help or the version as text, or a command. */
@@ -47,13 +47,15 @@ export async function parseArgv(
   refuseClashes(model, own, parameters);
   const onlyTold = plain.includes('--help=true') || plain.includes('--version=true');
   if (!onlyTold) refuseWords(command, model, subject, more);
-  const { parsed, text } = await readPlain(plain, { commands, version, parameters, own, around });
-  if (onlyTold || command === undefined) return { text: `${text}\n` };
+  if (onlyTold || command === undefined) {
+    return { text: `${await toldText(plain, { commands, version, parameters, own, around })}\n` };
+  }
+  const given = valuesIn(plain);
   return {
     command,
     ...(model && { model }),
-    options: picked(parsed, own),
-    raw: picked(parsed, parameters),
+    options: picked(given, own),
+    raw: picked(given, parameters),
   };
 }
 
@@ -102,10 +104,24 @@ function refuseWords(
     );
 }
 
+/** Values by option name, from arguments as `plainArgv` returns them. */
+const valuesIn = (plain: readonly string[]): ReadonlyMap<string, string> =>
+  new Map(
+    plain
+      .filter((word) => word.startsWith('--'))
+      .map((word) => {
+        const equals = word.indexOf('=');
+        return [word.slice(2, equals), word.slice(equals + 1)];
+      }),
+  );
+
 const picked = (
-  parsed: Readonly<Record<string, unknown>>,
+  given: ReadonlyMap<string, string>,
   rows: readonly ParameterRow[],
 ): Readonly<Record<string, string>> =>
   Object.fromEntries(
-    rows.flatMap(({ option }) => (typeof parsed[option] === 'string' ? [[option, parsed[option]]] : [])),
+    rows.flatMap(({ option }) => {
+      const value = given.get(option);
+      return value === undefined ? [] : [[option, value]];
+    }),
   );

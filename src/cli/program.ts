@@ -1,11 +1,11 @@
-import yargs from 'yargs';
+import type { Argv } from 'yargs';
 import type { ParameterRow } from '../model/index.js';
 import type { Command } from './command.js';
 import { columnsOf, type Surroundings } from './surroundings.js';
 
 export const PROGRAM = 'tenonwright';
 
-/** What the parser must know to read arguments and to print help. */
+/** What must be known to print help. */
 export interface ProgramText {
   readonly commands: readonly Command[];
   readonly version: string;
@@ -15,28 +15,26 @@ export interface ProgramText {
 }
 
 /**
- * Parses plain arguments, or has help or the version as text; nothing is printed and the process goes on.
+ * Help or the version as text; nothing is printed and the process goes on. The library that lays help out is loaded only here.
  *
  * @param plain as `plainArgv` returns them: known options only, each with its value
  */
-export async function readPlain(
-  plain: readonly string[],
-  of: ProgramText,
-): Promise<{ readonly parsed: Readonly<Record<string, unknown>>; readonly text: string }> {
-  const parser = program(of.commands, of.version, of.around);
+export async function toldText(plain: readonly string[], of: ProgramText): Promise<string> {
+  const { default: yargs } = await import('yargs');
+  const parser = program(yargs([]), of);
   for (const row of of.parameters) parser.option(row.option, { ...optionOf(row), group: 'Parameters:' });
   for (const row of of.own) parser.option(row.option, optionOf(row));
   let text = '';
   let failure: Error | undefined | null;
-  const parsed = await parser.parseAsync([...plain], {}, (error, _argv, output) => {
+  await parser.parseAsync([...plain], {}, (error, _argv, output) => {
     failure = error;
     text = output;
   });
   if (failure) throw failure;
-  return { parsed, text };
+  return text;
 }
 
-const program = (commands: readonly Command[], version: string, around: Surroundings) =>
+const program = (empty: Argv, { commands, version, around }: ProgramText) =>
   commands
     .reduce(
       (parser, { name, summary, about }) =>
@@ -46,7 +44,7 @@ const program = (commands: readonly Command[], version: string, around: Surround
           () => {},
           () => {},
         ),
-      yargs([]).scriptName(PROGRAM).locale('en'),
+      empty.scriptName(PROGRAM).locale('en'),
     )
     .usage('$0 <command> [options]')
     .epilogue(
