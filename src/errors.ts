@@ -1,14 +1,43 @@
+/** The part of a person's voice that error texts need: src/length makes one for each unit. Takes mm and degrees. */
+export interface Voice {
+  /** As read off a rule: `57.5 mm`. */
+  length(mm: number): string;
+  /** Finer than a rule: `0.05 mm`. */
+  fine(mm: number): string;
+  angle(degrees: number): string;
+}
+
+/** What an error says; lengths and angles are put into words by the person's voice. */
+export type ErrorText = string | ((say: Voice) => string);
+
+/** Words of the millimetre voice for stack traces and logs: the lowest layer cannot ask src/length for it. */
+const IN_MM: Voice = {
+  length: (mm) => `${plain(mm.toFixed(1))} mm`,
+  fine: (mm) => `${plain(mm.toFixed(3)).replace(/\.?0+$/, '')} mm`,
+  angle: (degrees) => `${plain(degrees.toFixed(2)).replace(/\.?0+$/, '')}°`,
+};
+
+const plain = (digits: string): string => digits.replace(/^-(0\.?0*)$/, '$1');
+
 /**
  * The errors a person can cause. `code` is stable; the text says what, where, received, allowed and the remedy.
  * Anything that is not a TenonwrightError is a fault of the program.
  */
 export class TenonwrightError extends Error {
   readonly code: string;
+  readonly #text: ErrorText;
 
-  constructor(code: string, message: string) {
-    super(message);
+  /** @param text plain words, or words made of lengths and angles for {@link explain} */
+  constructor(code: string, text: ErrorText) {
+    super(typeof text === 'string' ? text : text(IN_MM));
     this.name = new.target.name;
     this.code = code;
+    this.#text = text;
+  }
+
+  /** The text in the person's units; `message` is the same in mm. */
+  explain(say: Voice): string {
+    return typeof this.#text === 'string' ? this.#text : this.#text(say);
   }
 }
 

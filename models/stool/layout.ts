@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { InputError } from '../../src/errors.js';
+import { type ErrorText, InputError } from '../../src/errors.js';
 import type { parameters } from './parameters.js';
 
 export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
@@ -61,8 +61,8 @@ export function layOut(v: StoolValues): Layout {
   const topOuter = v.treadLength / 2 - v.overhang;
   const outerAt = (z: number) => topOuter + (under - z) * Math.tan(rake);
   const innerAt = (z: number) => outerAt(z) - v.sideThickness / Math.cos(rake);
-  require(innerAt(under) >=
-    40, `tread-length ${v.treadLength} mm with overhang ${v.overhang} mm and side-thickness ${v.sideThickness} mm leaves ${(2 * innerAt(under)).toFixed(1)} mm between the sides at the top; at least 80 mm is needed: lengthen the tread or shorten the overhang`);
+  require(innerAt(under) >= 40, (say) =>
+    `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.length(2 * innerAt(under))} between the sides at the top; at least ${say.fine(80)} is needed: lengthen the tread or shorten the overhang`);
 
   const topFront = -v.treadDepth / 2 + v.setback;
   const topBack = v.treadDepth / 2 - v.setback;
@@ -79,11 +79,10 @@ export function layOut(v: StoolValues): Layout {
 
   const arch = archOf(v, footFront, footBack, bevelRun);
   const lowest = lower ? lower.tread.under : under;
-  require(v.stretcherHeight + v.stretcherWidth <=
-    under, `stretcher-height ${v.stretcherHeight} mm and stretcher-width ${v.stretcherWidth} mm reach ${(v.stretcherHeight + v.stretcherWidth).toFixed(1)} mm above the floor; the tread's underside is at ${under.toFixed(1)} mm: lower or narrow the stretcher`);
-  require(lowest >=
-    (arch?.height ?? 0) +
-      30, `the arch, ${v.archHeight} mm high, comes within 30 mm of a tread's underside at ${lowest.toFixed(1)} mm: lower arch-height`);
+  require(v.stretcherHeight + v.stretcherWidth <= under, (say) =>
+    `stretcher-height ${say.fine(v.stretcherHeight)} and stretcher-width ${say.fine(v.stretcherWidth)} reach ${say.length(v.stretcherHeight + v.stretcherWidth)} above the floor; the tread's underside is at ${say.length(under)}: lower or narrow the stretcher`);
+  require(lowest >= (arch?.height ?? 0) + 30, (say) =>
+    `the arch, ${say.fine(v.archHeight)} high, comes within ${say.fine(30)} of a tread's underside at ${say.length(lowest)}: lower arch-height`);
   return {
     material: v.wood,
     rake,
@@ -116,9 +115,8 @@ function stepOf(
 ): { step: Step; tread: Tread } {
   const lowerHeight = v.lowerHeight ?? height / 2;
   const under = lowerHeight - v.treadThickness;
-  require(height - lowerHeight >= v.treadThickness + 60 &&
-    under >=
-      60, `lower-height ${lowerHeight} mm leaves ${(height - lowerHeight - v.treadThickness).toFixed(1)} mm between the treads and ${under.toFixed(1)} mm below the lower one; each must be at least 60 mm: change height or lower-height`);
+  require(height - lowerHeight >= v.treadThickness + 60 && under >= 60, (say) =>
+    `lower-height ${say.fine(lowerHeight)} leaves ${say.length(height - lowerHeight - v.treadThickness)} between the treads and ${say.length(under)} below the lower one; each must be at least ${say.fine(60)}: change height or lower-height`);
   const back = topFront - v.notchRadius - CORNER_AIR;
   const front = back - v.treadDepth;
   const seat = under / Math.cos((v.rake * Math.PI) / 180) + bevelRun;
@@ -132,18 +130,15 @@ function archOf(v: StoolValues, footFront: number, footBack: number, bevelRun: n
   if (v.archHeight === 0) return undefined;
   const from = footFront + v.footLength;
   const to = footBack - v.footLength;
-  require(to - from >=
-    Math.max(
-      2 * v.archRadius,
-      20,
-    ), `foot-length ${v.footLength} mm leaves ${Math.max(to - from, 0).toFixed(1)} mm between the feet; the arch needs ${Math.max(2 * v.archRadius, 20).toFixed(1)} mm for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`);
-  require(v.archRadius <=
-    v.archHeight, `arch-radius ${v.archRadius} mm is more than arch-height ${v.archHeight} mm: make it smaller or the arch higher`);
-  require(v.archHeight >
-    bevelRun, `arch-height ${v.archHeight} mm is less than the ${bevelRun.toFixed(1)} mm the foot's bevel takes: raise it, or set it to 0`);
+  require(to - from >= Math.max(2 * v.archRadius, 20), (say) =>
+    `foot-length ${say.fine(v.footLength)} leaves ${say.length(Math.max(to - from, 0))} between the feet; the arch needs ${say.length(Math.max(2 * v.archRadius, 20))} for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`);
+  require(v.archRadius <= v.archHeight, (say) =>
+    `arch-radius ${say.fine(v.archRadius)} is more than arch-height ${say.fine(v.archHeight)}: make it smaller or the arch higher`);
+  require(v.archHeight > bevelRun, (say) =>
+    `arch-height ${say.fine(v.archHeight)} is less than the ${say.length(bevelRun)} the foot's bevel takes: raise it, or set it to 0`);
   return { height: v.archHeight, radius: v.archRadius, from, to };
 }
 
-function require(sound: boolean, text: string): void {
+function require(sound: boolean, text: ErrorText): void {
   if (!sound) throw new InputError('sizes-disagree', text);
 }

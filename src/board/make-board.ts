@@ -1,5 +1,6 @@
 import { BoardError } from '../errors.js';
 import { bounds, type Profile, rectangle } from '../profile/index.js';
+import { SAME_POINT } from '../tolerances.js';
 import type { Bevel, Blank, Board, Hole, Opening, Slot } from './board.js';
 
 /** What is needed to make a board; the outline defaults to the whole blank. */
@@ -27,17 +28,19 @@ export function makeBoard(spec: BoardSpec): Board {
     if (!(Number.isFinite(size) && size > 0)) {
       throw new BoardError(
         'blank-size',
-        `board ${id}: its blank has a ${side} of ${size} mm; a size must be more than 0: change the dimension it comes from`,
+        (say) =>
+          `board ${id}: its blank has a ${side} of ${Number.isFinite(size) ? say.fine(size) : size}; allowed is more than 0: change the dimension it comes from`,
       );
     }
   }
   const outline = spec.outline ?? rectangle({ length: blank.length, width: blank.width });
   const box = bounds(outline);
   const out = Math.max(-box.minX, -box.minY, box.maxX - blank.length, box.maxY - blank.width);
-  if (out > 1e-6) {
+  if (out > SAME_POINT) {
     throw new BoardError(
       'outline-off-blank',
-      `board ${id}: its outline leaves the blank of ${blank.length} × ${blank.width} mm by ${out.toFixed(3)} mm: enlarge the blank or move the outline`,
+      (say) =>
+        `board ${id}: its outline leaves the blank, ${say.length(blank.length)} long and ${say.length(blank.width)} wide, by ${say.fine(out)}; allowed is none: enlarge the blank or move the outline`,
     );
   }
   return {

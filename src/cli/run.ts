@@ -1,4 +1,5 @@
 import { TenonwrightError } from '../errors.js';
+import { speaker, type Units } from '../length/index.js';
 import { readParameters } from '../model/index.js';
 import { check } from './check.js';
 import { BAD_INPUT, type Command, DONE, FAULT } from './command.js';
@@ -18,6 +19,7 @@ const COMMANDS: readonly Command[] = [list, describe, make, check] as readonly C
  * @returns exit status: 0 done; 2 bad input; 3 the design has error findings; 1 a fault of the program
  */
 export async function run(argv: readonly string[], around: Surroundings): Promise<number> {
+  let units: Units = 'mm';
   try {
     const current = await version();
     const asked = await parseArgv(argv, COMMANDS, current, around);
@@ -26,7 +28,8 @@ export async function run(argv: readonly string[], around: Surroundings): Promis
       return DONE;
     }
     const { command, model, options, raw } = asked;
-    const values = readParameters(command, options, options.units === 'in' ? 'in' : 'mm');
+    units = options.units === 'in' ? 'in' : 'mm';
+    const values = readParameters(command, options, units);
     return await command.act(values, {
       around,
       version: current,
@@ -37,13 +40,13 @@ export async function run(argv: readonly string[], around: Surroundings): Promis
       },
     });
   } catch (error) {
-    return report(error, around);
+    return report(error, units, around);
   }
 }
 
-function report(error: unknown, { err }: Surroundings): number {
+function report(error: unknown, units: Units, { err }: Surroundings): number {
   if (error instanceof TenonwrightError) {
-    err.write(`${error.message.replace(/^/gm, 'tenonwright: ')}\n`);
+    err.write(`${error.explain(speaker(units)).replace(/^/gm, 'tenonwright: ')}\n`);
     return BAD_INPUT;
   }
   const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);

@@ -137,3 +137,11 @@ describe('values reach the pipeline as they were written', () => {
     expect(request).not.toHaveProperty('bush');
   });
 });
+
+test('an error that comes from the design says its lengths in the units of the run', async () => {
+  const fault = new InputError('too-tight', (say) => `the seat is ${say.length(63.5)} long: lengthen it`);
+  const told = async (...more: string[]) => (await atDesk(['make', 'small', ...more], { fault })).err;
+  expect(await told()).toContain('tenonwright: the seat is 63.5 mm long');
+  // 63.5 / 25.4 = 2.5
+  expect(await told('--units', 'in')).toContain('tenonwright: the seat is 2-1/2" long');
+});

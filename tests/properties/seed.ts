@@ -1,0 +1,8 @@
+/** The seed of every property test: fixed, so that a run can be repeated; `TENONWRIGHT_SEED` chooses another. */
+export const SEED = Number(process.env.TENONWRIGHT_SEED ?? 20_240_611);
+
+/** Parameters of fast-check; a failing property prints the seed and the smallest case itself. */
+export const seed = (numRuns = 100): { readonly seed: number; readonly numRuns: number } => ({
+  seed: SEED,
+  numRuns,
+});
