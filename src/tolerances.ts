@@ -9,6 +9,12 @@ export const COPLANAR = 0.001;
 /** Two faces count as parallel within this angle: 0.001 mm over 60 mm. */
 export const PARALLEL_DEG = 0.001;
 
+/** A plane that leans out of square to a board's faces by less than this (rise over run) is taken as square: 0.001 mm through 50 mm. */
+export const SQUARE = 2e-5;
+
+/** Two unit vectors run one way when their dot product falls short of 1 by less than this: 1.4e-6 rad, noise of arithmetic. */
+export const SAME_DIRECTION = 1e-12;
+
 /** Points nearer than this are one point of an outline. */
 export const SAME_POINT = 1e-6;
 

@@ -1,6 +1,6 @@
-import { type Frame, frame, type Vec3 } from '../frame/index.js';
-import { type Region, regionArea, type Vertex } from '../profile/index.js';
-import { PATCH_MM2, SAME_POINT } from '../tolerances.js';
+import { dot, type Frame, frame, pointIn, subtract, type Vec3 } from '../frame/index.js';
+import { intersectRegion, type Region, regionArea, type Vertex } from '../profile/index.js';
+import { PATCH_MM2, SAME_DIRECTION, SAME_POINT } from '../tolerances.js';
 import type { Board, FaceId } from './board.js';
 import { columnRegion, planeRegion } from './plane-region.js';
 
@@ -22,8 +22,10 @@ export interface Face {
 export function faces(board: Board): readonly Face[] {
   const column = columnRegion(board);
   return facePlanes(board)
-    .map((plane): Face => {
-      const region = planeRegion(board, plane.frame, column);
+    .map(({ runs, ...plane }): Face => {
+      const wood = planeRegion(board, plane.frame, column);
+      // where the outline turns away from the plane it goes on as a section, which is no face
+      const region = runs ? intersectRegion(wood, strips(runs, board.blank.thickness)) : wood;
       return { ...plane, region };
     })
     .filter((face) => regionArea(face.region) > PATCH_MM2);
@@ -37,8 +39,21 @@ export function faces(board: Board): readonly Face[] {
 export const faceFrame = (board: Board, id: FaceId): Frame | undefined =>
   facePlanes(board).find((plane) => plane.id === id)?.frame;
 
-function facePlanes(board: Board): Omit<Face, 'region'>[] {
-  const planes: Omit<Face, 'region'>[] = [
+interface FacePlane extends Omit<Face, 'region'> {
+  /** Of an edge or end: where the outline runs in the plane, along its x. */
+  readonly runs?: (readonly [from: number, to: number])[];
+}
+
+const strips = (runs: NonNullable<FacePlane['runs']>, thickness: number): Region =>
+  runs.map(([from, to]) => [
+    [from, -thickness],
+    [to, -thickness],
+    [to, 2 * thickness],
+    [from, 2 * thickness],
+  ]);
+
+function facePlanes(board: Board): FacePlane[] {
+  const planes: FacePlane[] = [
     { id: 'reference-face', grain: 'face', frame: frame([0, 0, 0], [0, 0, -1], [1, 0, 0]) },
     {
       id: 'opposite-face',
@@ -51,13 +66,18 @@ function facePlanes(board: Board): Omit<Face, 'region'>[] {
     const run = Math.hypot(to.x - from.x, to.y - from.y);
     if (from.bulge !== 0 || run < SAME_POINT) return;
     const out: Vec3 = [(to.y - from.y) / run, (from.x - to.x) / run, 0];
-    const id = edgeName(board, from, to, i);
     // the feet on both sides of an arch are one face
-    if (planes.some((plane) => plane.id === id)) return;
+    const same = planes.find((plane) => plane.runs && inPlane(plane.frame, out, from));
+    if (same) {
+      const start = pointIn(same.frame, [from.x, from.y, 0])[0];
+      same.runs!.push([start, start + run]);
+      return;
+    }
     planes.push({
-      id,
+      id: edgeName(board, from, to, i),
       grain: Math.abs(out[0]) > Math.SQRT1_2 ? 'end' : 'edge',
       frame: frame([from.x, from.y, 0], out, [to.x - from.x, to.y - from.y, 0]),
+      runs: [[0, run]],
     });
   });
   for (const bevel of board.bevels) {
@@ -69,6 +89,10 @@ function facePlanes(board: Board): Omit<Face, 'region'>[] {
   }
   return planes;
 }
+
+const inPlane = (plane: Frame, out: Vec3, at: Vertex): boolean =>
+  dot(plane.z, out) > 1 - SAME_DIRECTION &&
+  Math.abs(dot(plane.z, subtract([at.x, at.y, 0], plane.origin))) < SAME_POINT;
 
 const grainOf = (nx: number, ny: number): 'edge' | 'end' => (Math.abs(nx) > Math.abs(ny) ? 'end' : 'edge');
 

@@ -1,10 +1,10 @@
 import { dot, type Frame, subtract, type Vec2, type Vec3 } from '../frame/index.js';
 import { intersectRegion, type Region, regionOf, subtractRegion, unite } from '../profile/index.js';
-import { COPLANAR, SAME_POINT } from '../tolerances.js';
+import { COPLANAR, SAME_DIRECTION, SAME_POINT, SQUARE } from '../tolerances.js';
 import type { Bevel, Board } from './board.js';
 
-/** Below this slope a plane counts as square to the board's faces. */
-const SQUARE = 1e-9;
+/** Below this slope a function over the board counts as level: noise of arithmetic. */
+const LEVEL = 1e-9;
 
 /** Outline less openings, board XY: the wood seen through the thickness, arcs as polygons. */
 export function columnRegion(board: Board): Region {
@@ -32,7 +32,7 @@ function leaningPlane(board: Board, plane: Frame, column: Region): Region {
   const [nx, ny, nz] = plane.z;
   const height = (x: number, y: number) =>
     plane.origin[2] - (nx * (x - plane.origin[0]) + ny * (y - plane.origin[1])) / nz;
-  const flat = Math.hypot(nx, ny) < SQUARE;
+  const flat = Math.hypot(nx, ny) < LEVEL;
   let wood = column;
   if (flat) {
     const z = height(0, 0);
@@ -65,7 +65,7 @@ function leaningPlane(board: Board, plane: Frame, column: Region): Region {
 /** The part of board XY a bevel takes away from a surface over it; nothing when it runs in the bevel's own plane. */
 function removedBy(board: Board, bevel: Bevel, kept: (x: number, y: number) => number): Region {
   const gradient = Math.hypot(kept(1, 0) - kept(0, 0), kept(0, 1) - kept(0, 0));
-  if (gradient < SQUARE) {
+  if (gradient < LEVEL) {
     if (kept(0, 0) > -COPLANAR) return [];
     return bevel.within ? regionOf(bevel.within) : halfPlane(board, () => 1);
   }
@@ -131,7 +131,7 @@ const handedness = (plane: Frame, along: Vec2): number => {
 const above = (bevel: Bevel, p: Vec3): number => dot(bevel.normal, subtract(p, bevel.point));
 
 const liesIn = (bevel: Bevel, plane: Frame): boolean =>
-  dot(bevel.normal, plane.z) > 1 - 1e-12 && Math.abs(above(bevel, plane.origin)) < COPLANAR;
+  dot(bevel.normal, plane.z) > 1 - SAME_DIRECTION && Math.abs(above(bevel, plane.origin)) < COPLANAR;
 
 /** The part of board XY, a little beyond the blank, where a linear function is positive. */
 function halfPlane(board: Board, positive: (x: number, y: number) => number): Region {

@@ -1,8 +1,11 @@
-import { frame } from '../frame/index.js';
-import { area, type Profile, perimeter, regionArea } from '../profile/index.js';
-import { SAGITTA, VOLUME_RELATIVE } from '../tolerances.js';
+import { add, cross, dot, frame, length, scale, type Vec3 } from '../frame/index.js';
+import { area, type Profile, perimeter, type Region, regionArea, regionOf } from '../profile/index.js';
+import { SAGITTA, SAME_POINT, VOLUME_RELATIVE } from '../tolerances.js';
 import type { Board } from './board.js';
 import { columnRegion, planeRegion } from './plane-region.js';
+
+/** Planes whose unit normals make less than this with each other meet nowhere near the board. */
+const PARALLEL = 1e-9;
 
 /** A volume worked out from data with true arcs, and how far a body with facets may be off it; mm³. */
 export interface ExpectedVolume {
@@ -41,20 +44,73 @@ export function stockVolume(board: Board): ExpectedVolume {
   return { volume, allowance: facets + volume * VOLUME_RELATIVE };
 }
 
-/** Heights at which a bevel's plane passes over a corner of the outline or of its own strip, with both faces. */
+/**
+ * Heights at which a bevel's plane passes over a corner of the outline or of its own strip, or the line in which two bevels
+ * meet passes over an edge of either or through a third bevel; with both faces.
+ */
 function levels(board: Board): readonly number[] {
   const { thickness } = board.blank;
   const corners = columnRegion(board).flat();
   const heights = board.bevels.flatMap(({ point, normal, within }) => {
     const [nx, ny, nz] = normal;
-    if (Math.abs(nz) < 1e-9) return [];
+    if (Math.abs(nz) < PARALLEL) return [];
     const strip = (within ?? []).map(({ x, y }): readonly [number, number] => [x, y]);
     return [...corners, ...strip].map(
       ([x, y]) => point[2] - (nx * (x - point[0]) + ny * (y - point[1])) / nz,
     );
   });
-  const inside = heights.filter((z) => z > 1e-6 && z < thickness - 1e-6).toSorted((a, b) => a - b);
-  return [0, ...inside.filter((z, i) => i === 0 || z - inside[i - 1]! > 1e-6), thickness];
+  heights.push(...crossings(board));
+  const inside = heights
+    .filter((z) => z > SAME_POINT && z < thickness - SAME_POINT)
+    .toSorted((a, b) => a - b);
+  return [0, ...inside.filter((z, i) => i === 0 || z - inside[i - 1]! > SAME_POINT), thickness];
+}
+
+/** A plane as `normal · p = offset`. */
+interface Plane {
+  readonly normal: Vec3;
+  readonly offset: number;
+}
+
+/** Heights of the points in which the line of two bevels meets a third plane, where that point can matter. */
+function crossings(board: Board): number[] {
+  const { bevels, blank } = board;
+  if (bevels.length < 2) return [];
+  const planes = bevels.map(({ point, normal }): Plane => ({ normal, offset: dot(normal, point) }));
+  const strips: Region = bevels.flatMap(({ within }) => (within ? regionOf(within) : []));
+  const edges = [...columnRegion(board), ...strips].flatMap((loop) =>
+    loop.map((from, i) => ({ from, to: loop[(i + 1) % loop.length]! })),
+  );
+  const found: number[] = [];
+  planes.forEach((a, i) => {
+    planes.slice(i + 1).forEach((b, j) => {
+      for (const c of planes.slice(i + j + 2)) {
+        const p = meeting(a, b, c);
+        if (p) found.push(p[2]);
+      }
+      for (const { from, to } of edges) {
+        const upright: Vec3 = [to[1] - from[1], from[0] - to[0], 0];
+        const p = meeting(a, b, { normal: upright, offset: dot(upright, [from[0], from[1], 0]) });
+        if (!p || p[2] < 0 || p[2] > blank.thickness) continue;
+        const run = Math.hypot(to[0] - from[0], to[1] - from[1]);
+        const along = ((p[0] - from[0]) * (to[0] - from[0]) + (p[1] - from[1]) * (to[1] - from[1])) / run;
+        if (along > -SAME_POINT && along < run + SAME_POINT) found.push(p[2]);
+      }
+    });
+  });
+  return found;
+}
+
+/** The point three planes share; undefined when two of them are parallel or all hold one line. */
+function meeting(a: Plane, b: Plane, c: Plane): Vec3 | undefined {
+  const line = cross(a.normal, b.normal);
+  const rise = dot(line, c.normal);
+  if (Math.abs(rise) < PARALLEL * length(c.normal)) return undefined;
+  const sum = add(
+    add(scale(cross(b.normal, c.normal), a.offset), scale(cross(c.normal, a.normal), b.offset)),
+    scale(line, c.offset),
+  );
+  return scale(sum, 1 / rise);
 }
 
 /** Length of all arcs, an upper bound of what facets can lose beside them. */
