@@ -1,5 +1,6 @@
 import serializer from '@jscad/stl-serializer';
 import type { Mesh } from '../solid/index.js';
+import { correctNormals, withCorrectNormals } from './facet-normals.js';
 import { geom3Of } from './geom3-of.js';
 
 /** Bytes before the triangle count of a binary file. */
@@ -22,7 +23,9 @@ export function stl(name: string, mesh: Mesh, format: 'binary' | 'ascii'): Uint8
   if (format === 'ascii') {
     const [text = ''] = serializer.serialize({ binary: false }, body);
     return new TextEncoder().encode(
-      text.replace(/^solid .*$/m, `solid ${title}`).replace(/^endsolid .*$/m, `endsolid ${title}`),
+      withCorrectNormals(text)
+        .replace(/^solid .*$/m, `solid ${title}`)
+        .replace(/^endsolid .*$/m, `endsolid ${title}`),
     );
   }
   const pieces = serializer.serialize({ binary: true }, body).map((piece) => new Uint8Array(piece));
@@ -36,6 +39,7 @@ export function stl(name: string, mesh: Mesh, format: 'binary' | 'ascii'): Uint8
   const header = /^solid/i.test(title) ? `part ${title}` : title;
   bytes.fill(0, 0, HEADER);
   bytes.set(new TextEncoder().encode(header), 0);
+  correctNormals(bytes);
   return bytes;
 }
 

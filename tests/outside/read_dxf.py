@@ -1,6 +1,6 @@
-"""Reads a DXF file with ezdxf and prints what it found as JSON.
+"""Reads DXF files with ezdxf and prints what it found as JSON, a line for each file.
 
-    python3 tests/outside/read_dxf.py FILE
+    python3 tests/outside/read_dxf.py FILE...
 
 audit errors, version, units, layers (declared and used), and for every entity its layer; for polylines also whether
 they are closed, repeated vertices, the radius of every arc and the area by the bulge formula.
@@ -74,7 +74,9 @@ def main(path):
         },
         sys.stdout,
     )
+    print()
 
 
 if __name__ == "__main__":
-    main(sys.argv[1])
+    for path in sys.argv[1:]:
+        main(path)

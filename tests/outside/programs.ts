@@ -1,0 +1,77 @@
+import { spawnSync } from 'node:child_process';
+import process from 'node:process';
+import { test } from 'vitest';
+
+/** A program of other makers that reads our files. */
+export interface Program {
+  /** The Debian package it comes in. */
+  readonly package: string;
+  /** How it is started; undefined when it is not on this machine. */
+  readonly command: readonly [string, ...string[]] | undefined;
+  /** What is not known without it. */
+  readonly checks: string;
+}
+
+declare module 'vitest' {
+  interface TaskMeta {
+    /** Why a test was left out; `npm test` prints it. */
+    leftOut?: string;
+  }
+}
+
+/** The first of several ways to start a program that answers. */
+const found = (
+  ways: readonly (readonly [string, ...string[]])[],
+  ask: readonly string[],
+): readonly [string, ...string[]] | undefined =>
+  ways.find(([command, ...args]) => spawnSync(command, [...args, ...ask], { stdio: 'ignore' }).status === 0);
+
+export const ADMESH: Program = {
+  package: 'admesh',
+  command: found([['admesh']], ['--version']),
+  checks: 'whether a repairer of STL files finds nothing to repair',
+};
+
+// Debian's own python has the library when another one comes first on the path
+export const EZDXF: Program = {
+  package: 'python3-ezdxf',
+  command: found([['python3'], ['/usr/bin/python3'], ['python']], ['-c', 'import ezdxf']),
+  checks: 'whether a second reader of DXF files finds no error and the same outlines',
+};
+
+export const PDFTOTEXT: Program = {
+  package: 'poppler-utils',
+  command: found([['pdftotext']], ['-v']),
+  checks: 'whether a reader of PDF files finds the words of the sheets',
+};
+
+/**
+ * A test that needs a program of others: left out with a reason when it is not here, failed when
+ * `TENONWRIGHT_REQUIRE_OUTSIDE=1` says that it must be.
+ */
+export const testWith = (program: Program, name: string, body: () => void | Promise<void>): void =>
+  test(name, async ({ task, skip }) => {
+    if (program.command === undefined && process.env.TENONWRIGHT_REQUIRE_OUTSIDE !== '1') {
+      const reason = `${program.package} is not on this machine, so it is not known ${program.checks}: apt-get install ${program.package}`;
+      task.meta.leftOut = reason;
+      skip(reason);
+    }
+    await body();
+  });
+
+/**
+ * What a program prints.
+ *
+ * @throws Error when it is not here or ends with a fault
+ */
+export function printed(program: Program, ...args: readonly string[]): string {
+  if (program.command === undefined) throw new Error(`${program.package} is not on this machine`);
+  const [command, ...first] = program.command;
+  const { status, stdout, stderr, error } = spawnSync(command, [...first, ...args], {
+    encoding: 'utf8',
+    maxBuffer: 2 ** 28,
+  });
+  if (status !== 0)
+    throw new Error(`${command} ${args.join(' ')} ended with ${status}: ${error?.message ?? stderr}`);
+  return stdout;
+}
