@@ -170,7 +170,7 @@ function report(
     const template = files.find((file) => file.path === `templates/${id}.${request.units}.dxf`)?.path;
     return [id, { ...(solid && { solid }), ...(template && { template }) }] as const;
   });
-  return summaryOf({
+  const summary = summaryOf({
     design: solids.design,
     version: request.version,
     parameters: parameterValues(request.model, request.values),
@@ -180,6 +180,8 @@ function report(
     files: files.map(listed),
     boardFiles: new Map(boardFiles),
   });
+  // what is told is what is written, to the last digit
+  return JSON.parse(json(summary)) as Summary;
 }
 
 const listed = (file: OutputFile): WrittenFile => ({

@@ -1,0 +1,91 @@
+// The built program, started as a person starts it.
+
+import { existsSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { filesIn, ownFolder, run } from './program.js';
+
+const out = ownFolder();
+
+/** A stretcher thinner than its mortise needs: the walls beside a 14 mm mortise in 15 mm of wood are too thin. */
+const BROKEN = ['stool', '--cutter', '14', '--stretcher-thickness', '15'] as const;
+
+const templatesIn = (folder: string): readonly string[] =>
+  filesIn(folder).filter((file) => file.startsWith('templates/'));
+
+test('a sound stool ends with 0, and everything it tells of is there', async () => {
+  const { status, err } = await run('make', 'stool', '--out', path.join(out, 'sound'), '--quiet');
+  expect({ status, err }).toEqual({ status: 0, err: '' });
+  expect(templatesIn(path.join(out, 'sound/stool'))).toHaveLength(4);
+});
+
+test('a size out of its range ends with 2, one message on standard error and no stack trace', async () => {
+  const {
+    status,
+    out: said,
+    err,
+  } = await run('make', 'stool', '--height', '12', '--out', path.join(out, 'no'));
+  expect(status).toBe(2);
+  expect(said).toBe('');
+  expect(err).toMatch(/^tenonwright: .*height/);
+  expect(err).not.toMatch(/^\s+at /m);
+  expect(existsSync(path.join(out, 'no'))).toBe(false);
+});
+
+test('an option that does not exist ends with 2 and names the nearest one', async () => {
+  const { status, err } = await run('check', 'stool', '--heigth', '230');
+  expect(status).toBe(2);
+  expect(err).toContain('--height');
+});
+
+test('an output folder that is a file ends with 2', async () => {
+  const { status, err } = await run('make', 'frame', '--out', import.meta.filename, '--quiet');
+  expect(status).toBe(2);
+  expect(err).toMatch(/^tenonwright: /);
+  expect(err).not.toMatch(/^\s+at /m);
+});
+
+test('a design with an error finding ends with 3 and holds back every template, solids and report stay', async () => {
+  const folder = path.join(out, 'broken');
+  const { status, out: said } = await run('make', ...BROKEN, '--out', folder);
+  expect(status).toBe(3);
+  const files = filesIn(path.join(folder, 'stool'));
+  expect(templatesIn(path.join(folder, 'stool'))).toEqual([]);
+  expect(files).toEqual(expect.arrayContaining(['stl/stretcher.mm.stl', 'summary.json', 'files.sha256']));
+  expect(said).toContain('--force');
+  const { findings } = JSON.parse(readFileSync(path.join(folder, 'stool/summary.json'), 'utf8')) as {
+    findings: { level: string; subjects: string[] }[];
+  };
+  const errors = findings.filter(({ level }) => level === 'error');
+  expect(errors.length).toBeGreaterThan(0);
+  expect(errors.flatMap(({ subjects }) => subjects)).toContain('stretcher');
+});
+
+test('--force writes the templates of a failed design, each with the words FAILED CHECKS, and still ends with 3', async () => {
+  const folder = path.join(out, 'forced');
+  const { status } = await run('make', ...BROKEN, '--force', '--out', folder);
+  expect(status).toBe(3);
+  const templates = templatesIn(path.join(folder, 'stool'));
+  expect(templates).toHaveLength(4);
+  for (const file of templates)
+    expect(readFileSync(path.join(folder, 'stool', file), 'utf8'), file).toContain('FAILED CHECKS');
+  for (const file of templatesIn(path.join(out, 'sound/stool')))
+    expect(readFileSync(path.join(out, 'sound/stool', file), 'utf8'), file).not.toContain('FAILED CHECKS');
+});
+
+test('check ends with 3 for the same design', async () => {
+  expect((await run('check', ...BROKEN, '--quiet')).status).toBe(3);
+});
+
+test('--json prints one JSON text on standard output and nothing else, the same as summary.json', async () => {
+  const folder = path.join(out, 'json');
+  const { status, out: said, err } = await run('make', 'frame', '--json', '--out', folder);
+  expect({ status, err }).toEqual({ status: 0, err: '' });
+  expect(JSON.parse(said)).toEqual(JSON.parse(readFileSync(path.join(folder, 'frame/summary.json'), 'utf8')));
+});
+
+test('--json of a failed design is JSON too', async () => {
+  const { status, out: said } = await run('check', ...BROKEN, '--json');
+  expect(status).toBe(3);
+  expect(JSON.parse(said)).toMatchObject({ design: 'stool' });
+});

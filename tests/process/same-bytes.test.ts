@@ -1,0 +1,34 @@
+// Two processes, one result: no clock, no chance and no address of memory is in any file.
+
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { hashes, listed, ownFolder, run } from './program.js';
+
+const out = ownFolder();
+
+for (const model of ['jig', 'frame', 'stool']) {
+  test(`two runs write the same bytes for the ${model}, in whatever folder and with arguments in any order`, async () => {
+    const [one, two] = [path.join(out, `${model}-one`), path.join(out, model, 'deep', 'two')];
+    const first = await run('make', model, '--force', '--out', one);
+    const second = await run('make', '--out', two, '--quiet', '--force', model);
+    expect(second.status).toBe(first.status);
+    const made = hashes(path.join(one, model));
+    expect(Object.keys(made).length).toBeGreaterThan(8);
+    expect(hashes(path.join(two, model))).toEqual(made);
+  });
+
+  test(`the list of the ${model}'s files holds the hash of every one`, async () => {
+    const folder = path.join(out, `${model}-one`, model);
+    const { 'files.sha256': list, ...others } = hashes(folder);
+    expect(list).toMatch(/^[0-9a-f]{64}$/);
+    expect(listed(folder)).toEqual(others);
+  });
+}
+
+test('a run over an older set of another size leaves what a fresh run writes', async () => {
+  const [over, fresh] = [path.join(out, 'over'), path.join(out, 'fresh')];
+  expect((await run('make', 'frame', '--tenons', '2', '--out', over, '--quiet')).status).toBe(0);
+  expect((await run('make', 'frame', '--out', over, '--quiet')).status).toBe(0);
+  expect((await run('make', 'frame', '--out', fresh, '--quiet')).status).toBe(0);
+  expect(hashes(over)).toEqual(hashes(fresh));
+});
