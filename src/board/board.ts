@@ -58,7 +58,12 @@ interface OnFace {
   readonly at: Frame;
 }
 
-/** An obround pocket: width = cutter diameter across, length along `at.x` over the round ends, depth along -`at.z`. */
+/**
+ * An obround pocket: width = cutter diameter across, length along `at.x` over the round ends, both square to the axis `at.z`.
+ *
+ * `depth` runs along -`at.z` from `at.origin`, the middle of the mouth on the face, to the flat bottom. When the axis leans
+ * from the face the mouth is an oblique section: it is shallowest at its short point, see `mouthOf`.
+ */
 export interface Mortise extends OnFace {
   readonly width: number;
   readonly length: number;
@@ -66,6 +71,8 @@ export interface Mortise extends OnFace {
   /** The joint and the tenon it was cut for. */
   readonly joint: string;
   readonly tenon: string;
+  /** Unit normal of the face out of the wood, board frame, when the axis leans from it; absent when the axis is square to it. */
+  readonly faceNormal?: Vec3;
 }
 
 export interface Hole extends OnFace {

@@ -1,5 +1,5 @@
-import { type Board, columnRegion, type Hole, type Mortise, type Slot } from '../board/index.js';
-import { dot } from '../frame/index.js';
+import { type Board, columnRegion, type Hole, type Mortise, mouthOf, type Slot } from '../board/index.js';
+import { dot, type Vec3 } from '../frame/index.js';
 import { circle, obround, regionOf } from '../profile/index.js';
 import { CUTTER_LEAD } from '../tolerances.js';
 import { type Body, type Kernel, prism } from './kernel.js';
@@ -44,11 +44,23 @@ function featureCutters(kernel: Kernel, board: Board): Body[] {
   ];
 }
 
-/** The obround a mortise's cutter sweeps, grown by `margin` all round and below, up to `top`. The caller owns it. */
+/** The obround a mortise's cutter sweeps, grown by `margin` all round and below, up to `top` above its face. The caller owns it. */
 export function mortiseCutter(kernel: Kernel, mortise: Mortise, margin: number, top = CUTTER_LEAD): Body {
-  const outline = obround({ length: mortise.length + 2 * margin, width: mortise.width + 2 * margin });
-  return prism(kernel, regionOf(outline), -mortise.depth - margin, top, mortise.at);
+  const outline = regionOf(
+    obround({ length: mortise.length + 2 * margin, width: mortise.width + 2 * margin }),
+  );
+  if (!mortise.faceNormal) return prism(kernel, outline, -mortise.depth - margin, top, mortise.at);
+  // an oblique mouth: long enough for its long point, then cut off along the face
+  const { drop, normal } = mouthOf(mortise);
+  const long = prism(kernel, outline, -mortise.depth - margin, 2 * (drop + margin + CUTTER_LEAD), mortise.at);
+  const cutter = belowFace(long, mortise.at.origin, normal, top);
+  long.delete();
+  return cutter;
 }
+
+/** What of a body lies below a plane `height` above a face. The caller owns it. */
+export const belowFace = (body: Body, onFace: Vec3, normal: Vec3, height: number): Body =>
+  body.trimByPlane([-normal[0], -normal[1], -normal[2]], -dot(normal, onFace) - height);
 
 /** What a slot's cutter sweeps, grown by `margin` all round; an open end runs out past the blank. The caller owns it. */
 export function slotCutter(kernel: Kernel, board: Board, slot: Slot, margin: number): Body {
