@@ -1,8 +1,9 @@
-import type { Hole, Mortise, Slot } from '../board/index.js';
-import { type Frame, pointOut } from '../frame/index.js';
-import { holeCutters, mortiseCutter, slotCutter } from './board-body.js';
-import { type Body, type Kernel, matrix } from './kernel.js';
-import { type Box, boxIn } from './measure.js';
+import { type Mortise, mouthOf } from '../board/index.js';
+import { angleDeg, dot, pointOut, subtract } from '../frame/index.js';
+import { COPLANAR, PARALLEL_DEG } from '../tolerances.js';
+import { belowFace, mortiseCutter } from './board-body.js';
+import type { Body, Kernel } from './kernel.js';
+import { box, gap } from './measure.js';
 import type { BoardSolid } from './solids.js';
 
 /** How far round a cavity other wood and air are looked for, mm. */
@@ -12,7 +13,7 @@ export const WALL_REACH = 20;
 const LOOK = 1;
 
 /** Measuring bodies stay this far off the board's own surfaces: coinciding faces leave slivers, mm. */
-const SKIN = 0.01;
+export const SKIN = 0.01;
 
 /** The thinnest wood beside a cavity. */
 export interface Wall {
@@ -20,94 +21,101 @@ export interface Wall {
   readonly least: number;
 }
 
+/** The air a mortise's cutter left in the finished board. */
+export interface Cavity {
+  /** Board frame, from just below the mouth down; the kernel owns it. */
+  readonly body: Body;
+  /** To every outer face but the mouth's, and to every other cavity. */
+  readonly wall: Wall;
+}
+
 /**
- * The air a mortise's cutter left in the finished board, found on the solids: what is not wood round the cutter's path,
- * less any air beyond a wall. Board frame, from just below the mouth down; the kernel owns it.
+ * The cavities of a board's mortises, found on the solids.
+ *
+ * Below the plane of its mouth a sound cavity is a piece of air by itself: its wall is the gap to all other air in and round
+ * the board. One that is in one piece with other air has no wall there.
  */
-export function mortiseCavity(kernel: Kernel, board: BoardSolid, mortise: Mortise): Body {
-  const around = mortiseCutter(kernel, mortise, LOOK, -SKIN);
-  const air = around.subtract(board.own);
-  around.delete();
-  const parts = air.decompose();
-  if (parts.length === 1) {
-    parts[0]!.delete();
-    return kernel.keep(air);
+export function mortiseCavities(kernel: Kernel, board: BoardSolid): ReadonlyMap<Mortise, Cavity> {
+  const air = airOf(kernel, board);
+  const cavities = new Map<Mortise, Cavity>();
+  for (const mortises of byMouth(board.board.mortises)) {
+    const first = mortises[0]!;
+    const below = belowFace(air, first.at.origin, mouthOf(first).normal, -SKIN);
+    const parts = below.decompose();
+    for (const mortise of mortises) {
+      const own = partOf(kernel, parts, mortise);
+      cavities.set(mortise, own ? soundCavity(kernel, parts, own) : brokenCavity(kernel, board, mortise));
+    }
+    for (const body of [below, ...parts]) body.delete();
   }
   air.delete();
-  const middle = pointOut(mortise.at, [0, 0, -mortise.depth / 2]);
-  const holds = (part: Body) => {
-    const { min, max } = part.boundingBox();
-    return middle.every((at, i) => at >= min[i]! && at <= max[i]!);
-  };
-  const cavity = parts.find(holds) ?? parts[0] ?? air;
-  for (const part of parts) if (part !== cavity) part.delete();
-  return kernel.keep(cavity);
+  return cavities;
 }
 
-/** The thinnest wall round a mortise's cavity: to every outer face but its mouth, and to every other cavity. */
-export function mortiseWall(kernel: Kernel, board: BoardSolid, mortise: Mortise, cavity: Body): Wall {
-  const fill = mortiseCutter(kernel, mortise, SKIN);
-  const room = boxIn(cavity, mortise.at);
-  const wall = wallOf(kernel, board, mortise.at, cavity, fill, {
-    min: [room.min[0] - WALL_REACH, room.min[1] - WALL_REACH, room.min[2] - WALL_REACH],
-    max: [room.max[0] + WALL_REACH, room.max[1] + WALL_REACH, -SKIN],
+/** What is not wood, from inside every cavity to a little beyond the reach all round the blank. */
+function airOf(kernel: Kernel, board: BoardSolid): Body {
+  const { length, width, thickness } = board.board.blank;
+  const beyond = WALL_REACH + LOOK;
+  const cube = kernel.wasm.Manifold.cube([length + 2 * beyond, width + 2 * beyond, thickness + 2 * beyond]);
+  const room = cube.translate([-beyond, -beyond, -beyond]);
+  const air = room.subtract(board.own);
+  cube.delete();
+  room.delete();
+  return air;
+}
+
+/** Mortises whose mouths lie in one plane. */
+function byMouth(mortises: readonly Mortise[]): readonly (readonly Mortise[])[] {
+  const groups: Mortise[][] = [];
+  for (const mortise of mortises) {
+    const group = groups.find(([first]) => inOnePlane(first!, mortise));
+    if (group) group.push(mortise);
+    else groups.push([mortise]);
+  }
+  return groups;
+}
+
+function inOnePlane(a: Mortise, b: Mortise): boolean {
+  const between = subtract(b.at.origin, a.at.origin);
+  const [one, other] = [mouthOf(a).normal, mouthOf(b).normal];
+  const off = Math.max(Math.abs(dot(one, between)), Math.abs(dot(other, between)));
+  return off < COPLANAR && angleDeg(one, other) < PARALLEL_DEG;
+}
+
+/** The piece of air that is this mortise's alone: about its middle, nowhere beyond its cutter's path. */
+function partOf(kernel: Kernel, parts: readonly Body[], mortise: Mortise): Body | undefined {
+  const around = mortiseCutter(kernel, mortise, LOOK);
+  const path = box(around);
+  around.delete();
+  const middle = middleOf(mortise);
+  const own = parts.filter((part) => {
+    const { min, max } = box(part);
+    return middle.every(
+      (at, i) => min[i]! <= at && at <= max[i]! && path.min[i]! <= min[i]! && max[i]! <= path.max[i]!,
+    );
   });
-  fill.delete();
-  return wall;
+  return own.length === 1 ? own[0] : undefined;
 }
 
-/** The thinnest bridge beside a slot, between both faces; an open end is left out. */
-export function slotWall(kernel: Kernel, board: BoardSolid, slot: Slot): Wall {
-  const open = slot.openAt;
-  const end = boxIn(board.stock, slot.at);
-  const from = open === 'start' ? end.min[0] + SKIN : Number.NEGATIVE_INFINITY;
-  const to = open === 'end' ? end.max[0] - SKIN : Number.POSITIVE_INFINITY;
-  const cutters = (margin: number) => [slotCutter(kernel, board.board, slot, margin)];
-  return sideWall(kernel, board, slot, cutters, { from, to });
+const middleOf = (mortise: Mortise) => pointOut(mortise.at, [0, 0, -mortise.depth / 2]);
+
+function soundCavity(kernel: Kernel, parts: readonly Body[], own: Body): Cavity {
+  const others = parts.filter((part) => part !== own);
+  const least = others.reduce((nearest, part) => gap(own, part, nearest), WALL_REACH);
+  return { body: kernel.keep(own.translate([0, 0, 0])), wall: { least: least <= 2 * SKIN ? 0 : least } };
 }
 
-/** The thinnest wood beside a hole and its counterbore, between both faces. */
-export function holeWall(kernel: Kernel, board: BoardSolid, hole: Hole): Wall {
-  const anywhere = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
-  return sideWall(kernel, board, hole, (margin) => holeCutters(kernel, board.board, hole, margin), anywhere);
-}
-
-function sideWall(
-  kernel: Kernel,
-  board: BoardSolid,
-  feature: Hole | Slot,
-  cutters: (margin: number) => Body[],
-  along: { from: number; to: number },
-): Wall {
-  const swept = cutters(0);
-  const grown = cutters(SKIN);
-  const { Manifold } = kernel.wasm;
-  const [cutter, fill] = [Manifold.union(swept), Manifold.union(grown)];
-  const cavity = board.stock.intersect(cutter);
-  const whole = boxIn(board.stock, feature.at);
-  const room = boxIn(cavity, feature.at);
-  const through = feature.depth === 'through';
-  const wall = wallOf(kernel, board, feature.at, cavity, fill, {
-    min: [
-      Math.max(room.min[0] - WALL_REACH, along.from),
-      room.min[1] - WALL_REACH,
-      through ? whole.min[2] + SKIN : room.min[2] - WALL_REACH,
-    ],
-    max: [Math.min(room.max[0] + WALL_REACH, along.to), room.max[1] + WALL_REACH, whole.max[2] - SKIN],
+/** A cavity that is in one piece with other air: what lies near its cutter's path. */
+function brokenCavity(kernel: Kernel, board: BoardSolid, mortise: Mortise): Cavity {
+  const around = mortiseCutter(kernel, mortise, LOOK, -SKIN);
+  const air = kernel.keep(around.subtract(board.own));
+  around.delete();
+  const middle = middleOf(mortise);
+  const parts = air.decompose();
+  const own = parts.find((part) => {
+    const { min, max } = box(part);
+    return middle.every((at, i) => min[i]! <= at && at <= max[i]!);
   });
-  for (const body of [...swept, ...grown, cutter, fill, cavity]) body.delete();
-  return wall;
-}
-
-/** Air in a box round the cavity, less the cavity itself: how near does it come? */
-function wallOf(kernel: Kernel, board: BoardSolid, at: Frame, cavity: Body, fill: Body, room: Box): Wall {
-  const size = room.max.map((most, i) => most - room.min[i]!) as [number, number, number];
-  if (cavity.isEmpty() || size.some((one) => !(one > 0))) return { least: WALL_REACH };
-  const cube = kernel.wasm.Manifold.cube(size);
-  const placed = cube.translate([...room.min]);
-  const searched = placed.transform(matrix(at));
-  const outside = kernel.wasm.Manifold.difference([searched, board.own, fill]);
-  const least = outside.isEmpty() ? WALL_REACH : cavity.minGap(outside, WALL_REACH);
-  for (const body of [cube, placed, searched, outside]) body.delete();
-  return { least: least <= 2 * SKIN ? 0 : least };
+  for (const part of parts) if (part !== own) part.delete();
+  return { body: own ? kernel.keep(own) : air, wall: { least: 0 } };
 }

@@ -6,4 +6,5 @@ export * from './joint-measures.js';
 export * from './kernel.js';
 export * from './measure.js';
 export * from './mesh.js';
+export * from './side-wall.js';
 export * from './solids.js';

@@ -1,8 +1,20 @@
-import type { Mortise } from '../board/index.js';
-import { type Frame, frameIn, pointOut, type Vec3 } from '../frame/index.js';
+import { type Mortise, mouthOf } from '../board/index.js';
+import {
+  add,
+  dot,
+  type Frame,
+  frameIn,
+  pointOut,
+  scale,
+  subtract,
+  unit,
+  type Vec3,
+  WORLD,
+} from '../frame/index.js';
 import type { Joint, Tenon } from '../joinery/index.js';
 import { type Moments, regionMoments } from '../profile/index.js';
-import { mortiseCavity, mortiseWall } from './cavity.js';
+import { SAME_POINT } from '../tolerances.js';
+import { type Cavity, mortiseCavities } from './cavity.js';
 import type { Body } from './kernel.js';
 import { matrix } from './kernel.js';
 import { type Box, box, boxIn, gap, hit, section } from './measure.js';
@@ -21,8 +33,10 @@ export interface MortiseMeasure {
   readonly depth: number;
   /** Air between the tenon's end and the mortise's bottom; negative when the tenon goes deeper. */
   readonly bottomClearance: number;
-  /** Least air round the tenon's flanks; 0 when it touches or overlaps. */
+  /** Least air beside the tenon's flat cheeks; 0 when it touches or overlaps. */
   readonly cheekClearance: number;
+  /** Least air all round the tenon but at its ends, its round edges included; 0 when it touches or overlaps. */
+  readonly flankClearance: number;
   /** Thinnest wood round the cavity; 0 when it breaks through or meets another cavity. */
   readonly wall: number;
   /** Wood past the nearer end of the mortise, along its length, just below its mouth. */
@@ -46,11 +60,14 @@ export interface TenonMeasure {
 
 /** Measures every joint on the solids, by ways that do not use the sizes the mortises were cut with. */
 export function measureJoints(solids: Solids): readonly TenonMeasure[] {
+  const cavities = new Map(
+    [...solids.boards.values()].map((board) => [board.id, mortiseCavities(solids.kernel, board)]),
+  );
   return solids.design.joints.flatMap((joint) =>
     joint.tenons.map((tenon) => {
       const extent = boxIn(solids.tenons.get(tenon.id)!.body, tenon.place);
-      const a = measureMortise(solids, joint.a, tenon, extent, -1);
-      const b = measureMortise(solids, joint.b, tenon, extent, 1);
+      const a = measureMortise(solids, joint.a, cavities.get(joint.a)!, tenon, extent, -1);
+      const b = measureMortise(solids, joint.b, cavities.get(joint.b)!, tenon, extent, 1);
       return {
         joint,
         tenon,
@@ -74,13 +91,14 @@ interface Axis {
 function measureMortise(
   solids: Solids,
   boardId: string,
+  cavities: ReadonlyMap<Mortise, Cavity>,
   tenon: Tenon,
   extent: Box,
   into: 1 | -1,
 ): { measure: MortiseMeasure; axis: Axis } {
   const board = solids.boards.get(boardId)!;
   const mortise = board.board.mortises.find((one) => one.tenon === tenon.id)!;
-  const cavity = mortiseCavity(solids.kernel, board, mortise);
+  const { body: cavity, wall } = cavities.get(mortise)!;
   const seen = cavity.transform(matrix(frameIn(tenon.place, board.place)));
   const room = box(seen);
   const axis = axisOf(seen, into);
@@ -96,35 +114,56 @@ function measureMortise(
       length: own.max[0] - own.min[0],
       depth: -own.min[2],
       bottomClearance,
-      cheekClearance: flankClearance(solids, board, tenon, bottomClearance),
-      wall: mortiseWall(solids.kernel, board, mortise, cavity).least,
-      endWood: endWood(board, mortise.at, own),
-      boardDepth: depthOf(board, mortise.at),
+      ...clearances(board, solids.tenons.get(tenon.id)!.body, tenon, extent, bottomClearance),
+      wall: wall.least,
+      endWood: endWood(board, mortise, own),
+      boardDepth: depthOf(board, mortise),
     },
   };
 }
 
-/** The gap round the flanks; the tenon's ends are trimmed when they come nearer than its flanks. */
-function flankClearance(solids: Solids, board: BoardSolid, tenon: Tenon, bottom: number): number {
-  const body = solids.tenons.get(tenon.id)!.body;
-  const least = gap(body, board.body, CHEEK_REACH);
-  if (least < bottom - 1e-6) return least;
-  const { z, origin } = tenon.place;
+/** The gaps beside the cheeks and round the flanks; the tenon's ends are trimmed when they come nearer than its flanks. */
+function clearances(
+  board: BoardSolid,
+  tenonBody: Body,
+  tenon: Tenon,
+  extent: Box,
+  bottom: number,
+): { cheekClearance: number; flankClearance: number } {
+  // seen from the board, whose large faces then have flat boxes: fewer facets come near each other
+  const body = tenonBody.transform(matrix(frameIn(board.place, WORLD)));
+  const place = frameIn(board.place, tenon.place);
+  const whole = gap(body, board.own, CHEEK_REACH);
   const trim = Math.min(tenon.intoA, tenon.intoB) / 4 + Math.max(0, -bottom);
-  const along = z[0] * origin[0] + z[1] * origin[1] + z[2] * origin[2];
-  const first = body.trimByPlane([...z], along - tenon.intoA + trim);
-  const flanks = first.trimByPlane([-z[0], -z[1], -z[2]], -(along + tenon.intoB - trim));
-  const found = gap(flanks, board.body, CHEEK_REACH);
+  const flanks = between(body, place, 'z', extent.min[2] + trim, extent.max[2] - trim);
+  const flankClearance = whole < bottom - SAME_POINT ? whole : gap(flanks, board.own, CHEEK_REACH);
+  // the round edges are as wide as half the thickness
+  const edge = (extent.max[1] - extent.min[1]) / 2;
+  const middle = (extent.min[0] + extent.max[0]) / 2;
+  const half = Math.max(extent.max[0] - middle - edge, edge / 4);
+  const cheeks = between(flanks, place, 'x', middle - half, middle + half);
+  const cheekClearance = gap(cheeks, board.own, CHEEK_REACH);
+  for (const one of [body, flanks, cheeks]) one.delete();
+  return { cheekClearance, flankClearance };
+}
+
+/** The slice of a body between two planes across an axis of a frame. The caller owns it. */
+function between(body: Body, place: Frame, axis: 'x' | 'z', from: number, to: number): Body {
+  const along = place[axis];
+  const start = dot(along, place.origin);
+  const first = body.trimByPlane([...along], start + from);
+  const slice = first.trimByPlane([-along[0], -along[1], -along[2]], -(start + to));
   first.delete();
-  flanks.delete();
-  return found;
+  return slice;
 }
 
 function axisOf(cavity: Body, into: 1 | -1): Axis {
   const room = box(cavity);
-  const depth = room.max[2] - room.min[2];
+  const [reach, above] = into > 0 ? [room.max[2], -room.min[2]] : [-room.min[2], room.max[2]];
+  // an oblique mouth stands above the seat on one side and as far below it on the other: look below both
+  const mouth = Math.max(above, 0);
   const at = (share: number): { z: number; moments: Moments } => {
-    const z = into * depth * share;
+    const z = into * (mouth + (reach - mouth) * share);
     const plane: Frame = { origin: [0, 0, z], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
     return { z, moments: regionMoments(section(cavity, plane)) };
   };
@@ -149,19 +188,32 @@ function offLine(a: Axis, b: Axis): { offLine: number; offLineDeg: number } {
   };
 }
 
-function endWood(board: BoardSolid, at: Frame, room: Box): number {
-  const below = Math.max(room.min[2] / 2, -0.5);
+function endWood(board: BoardSolid, mortise: Mortise, room: Box): number {
+  const { at } = mortise;
   const across = (room.min[1] + room.max[1]) / 2;
+  const { normal } = mouthOf(mortise);
+  // along the face, also when the mortise leans from it
+  const along = subtract(at.x, scale(at.z, dot(at.x, normal) / dot(at.z, normal)));
   const past = (side: 1 | -1): number => {
     const end = side > 0 ? room.max[0] : room.min[0];
-    const from: Vec3 = pointOut(at, [end + side * 0.01, across, below]);
-    const to: Vec3 = pointOut(at, [end + side * END_REACH, across, below]);
-    return (hit(board.own, from, to) ?? END_REACH) + 0.01;
+    const middle = pointOut(at, [0, across, 0]);
+    const below = Math.max(room.min[2] / 2, -0.5);
+    const start = add(add(middle, scale(along, end)), scale(normal, below));
+    const out = scale(unit(along), side);
+    return (
+      (hit(board.own, add(start, scale(out, 0.01)), add(start, scale(out, END_REACH))) ?? END_REACH) + 0.01
+    );
   };
   return Math.min(past(1), past(-1));
 }
 
-function depthOf(board: BoardSolid, at: Frame): number {
-  const whole = boxIn(board.stock, at);
+/** How far the wood goes along the mortise's axis, from its mouth. */
+function depthOf(board: BoardSolid, mortise: Mortise): number {
+  if (mortise.faceNormal) {
+    const reach = Math.hypot(board.board.blank.length, board.board.blank.width, board.board.blank.thickness);
+    const along = (depth: number): Vec3 => pointOut(mortise.at, [0, 0, -depth]);
+    return (hit(board.stock, along(0.01), along(reach)) ?? reach) + 0.01;
+  }
+  const whole = boxIn(board.stock, mortise.at);
   return whole.max[2] - whole.min[2];
 }
