@@ -36,3 +36,12 @@ export const IN_LINE_DEG = 0.01;
 
 /** Relative volume difference allowed between a body and the polygonised outline it was made from. */
 export const VOLUME_RELATIVE = 1e-6;
+
+/** In a view, a line this far behind a surface is hidden: less, and edges of boards that touch would vanish in each other's faces; more, and a tenon in its mortise would shine through. */
+export const BEHIND = 0.01;
+
+/** In a view, triangles reach this far beyond their sides, so that no line leaks between two of one face. */
+export const CLOSED_SIDE = 1e-5;
+
+/** In a view, lines nearer than this are one line, and ends nearer than this meet. */
+export const SAME_LINE = 0.01;

@@ -1,5 +1,6 @@
 export * from './board-body.js';
 export * from './cavity.js';
+export * from './edges.js';
 export * from './expected-volume.js';
 export * from './gate.js';
 export * from './joint-measures.js';
