@@ -89,7 +89,11 @@ function joints(l: Layout, v: StoolValues): readonly JoinRequest[] {
     ...HANDS.map((hand) => ({
       a: 'stretcher',
       b: `${hand}-side`,
-      options: { ...shared, tenons: v.stretcherTenons },
+      options: {
+        ...shared,
+        tenons: v.stretcherTenons,
+        axis: v.stretcherAxis === 'along-stretcher' ? ('along a' as const) : ('face' as const),
+      },
     })),
   ];
 }

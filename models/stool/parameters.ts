@@ -70,6 +70,10 @@ export const parameters = {
   handLength: length({ min: 80, max: 140, default: 100, help: 'Length of the hand opening.' }),
   handWidth: length({ min: 25, max: 45, default: 30, help: 'Width of the hand opening.' }),
   treadTenons: count({ min: 1, max: 4, default: 2, help: 'Loose tenons between a tread and each side.' }),
+  stretcherAxis: choice(['square-to-side', 'along-stretcher'], {
+    default: 'square-to-side',
+    help: 'Which way the mortises of the stretcher run: square to the raked sides, or along its own grain.',
+  }),
   stretcherTenons: count({ min: 1, max: 3, default: 1, help: 'Loose tenons in each end of the stretcher.' }),
   cutter: length({
     min: 4,

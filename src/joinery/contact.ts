@@ -1,5 +1,5 @@
 import type { Face } from '../board/index.js';
-import { JoinError } from '../errors.js';
+import { type ErrorText, JoinError } from '../errors.js';
 import {
   angleDeg,
   directionIn,
@@ -56,15 +56,14 @@ export function contact(a: Standing, b: Standing): Contact {
         }),
       );
       if (!boxesMeet(faceA.region, seen)) continue;
-      const gap = dot(subtract(planeB.origin, planeA.origin), planeA.z);
-      const touching = angle <= PARALLEL_DEG && Math.abs(gap) <= COPLANAR;
       const shared = intersectRegion(
         faceA.region,
         seen.map((loop) => loop.toReversed()),
       );
       const area = regionArea(shared);
       if (area < PATCH_MM2) continue;
-      if (!touching) {
+      const gap = widestGap(shared, planeA, planeB);
+      if (angle > PARALLEL_DEG || Math.abs(gap) > COPLANAR) {
         const worse = (m: { gap: number; angle: number }) => Math.abs(m.gap) + 10 * m.angle;
         if (!miss || worse({ gap, angle }) < worse(miss)) miss = { gap, angle, faceA, faceB };
       } else if (!best || area > best.area) {
@@ -95,6 +94,15 @@ export const regionIn = (from: Frame, to: Frame, region: Region): Region => {
   return directionIn(to, from.z)[2] > 0 ? loops : loops.map((loop) => loop.toReversed());
 };
 
+/** How far b's plane stands off a's, over the patch's corners: more than 0 where air is between. */
+function widestGap(patch: Region, planeA: Frame, planeB: Frame): number {
+  const rise = dot(planeA.z, planeB.z);
+  return patch.flat().reduce((widest, [x, y]) => {
+    const gap = dot(subtract(planeB.origin, pointOut(planeA, [x, y, 0])), planeB.z) / rise;
+    return Math.abs(gap) > Math.abs(widest) ? gap : widest;
+  }, 0);
+}
+
 function boxesMeet(p: Region, q: Region): boolean {
   if (p.length === 0 || q.length === 0) return false;
   const one = regionBounds(p);
@@ -106,13 +114,17 @@ function missText(
   a: Standing,
   b: Standing,
   miss: { gap: number; angle: number; faceA: Face; faceB: Face } | undefined,
-): string {
+): ErrorText {
   const pair = `${a.id} and ${b.id} do not touch`;
   if (!miss) return `${pair}: no face of one looks at a face of the other: move a board until they meet`;
   const where = `${miss.faceA.id} of ${a.id} and ${miss.faceB.id} of ${b.id}`;
   if (miss.angle > PARALLEL_DEG) {
-    return `${pair}: ${where} miss each other by ${miss.angle.toFixed(3)}°: bevel one to the other`;
+    const angle = miss.angle;
+    return (say) =>
+      `${pair}: ${where} are ${angle < 0.01 ? `${angle.toFixed(4)}°` : say.angle(angle)} out of parallel; allowed is none: bevel or turn one to the other`;
   }
-  const side = miss.gap > 0 ? 'apart' : 'into each other';
-  return `${pair}: ${where} are ${Math.abs(miss.gap).toFixed(3)} mm ${side}: move one board until they meet`;
+  const gap = miss.gap;
+  const side = gap > 0 ? 'apart' : 'into each other';
+  return (say) =>
+    `${pair}: ${where} are ${say.fine(Math.abs(gap))} ${side}; allowed is none: move one board until they meet`;
 }

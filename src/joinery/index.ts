@@ -1,3 +1,4 @@
+export { type AxisConsequence, type AxisOption, axisConsequence } from './axis.js';
 export * from './contact.js';
 export * from './join.js';
 export * from './joint.js';

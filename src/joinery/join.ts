@@ -1,12 +1,25 @@
 import { type Board, type Face, faces, type Mortise } from '../board/index.js';
-import { JoinError } from '../errors.js';
-import { type Frame, frameIn, pointOut, scale, turnedOver, type Vec2 } from '../frame/index.js';
+import { type ErrorText, JoinError } from '../errors.js';
+import {
+  directionIn,
+  directionOut,
+  type Frame,
+  frame,
+  frameIn,
+  pointOut,
+  scale,
+  turnedOver,
+  type Vec2,
+} from '../frame/index.js';
 import { minimumRectangle, regionArea } from '../profile/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import { dropOf, type Lean, leanOf } from './axis.js';
 import type { Span } from './clear-span.js';
 import { contact, planeAlong, regionIn } from './contact.js';
 import type { Fit, Joint, Tenon } from './joint.js';
 import { checkedOptions, type JoinOptions } from './options.js';
 import { PRACTICE } from './practice.js';
+import { layOut } from './row.js';
 import { type Footprint, type Side, sideOf, spanAcross, spanAlong, usualDepth } from './side.js';
 
 /** A board, where it stands, and its faces when they are known already. */
@@ -27,13 +40,10 @@ export interface Joined {
 /** Cutters most shops have, mm. Common practice, no source. */
 const USUAL_CUTTERS: readonly number[] = [6, 8, 10, 12];
 
-/** A mortise shorter than its width plus this is a hole, not a mortise. */
-const LEAST_RUN = 4;
-
 /**
  * Joins two boards that touch with loose tenons.
  *
- * The seat is the patch on which they touch; the axis is normal to it; the mortises run along its longer side. Both
+ * The seat is the patch on which they touch; the axis is normal to it unless asked otherwise; the mortises run along its longer side. Both
  * mortises and the tenon come from the same seat, so they are in line by construction.
  *
  * @param a one board, standing in the assembly frame
@@ -50,9 +60,10 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
   const across: Vec2 = [-box.along[1], box.along[0]];
   const seat = readable(planeAlong(touch.plane, box.centre, options.turned ? across : box.along));
   const patch = regionIn(touch.plane, seat, touch.patch);
+  const lean = leanOf(id, options.axis, seat, [a.place.x, b.place.x]);
   const sides = [
-    sideOf('a', a.board, a.place, touch.faceA, seat),
-    sideOf('b', b.board, b.place, touch.faceB, seat),
+    sideOf('a', a.board, a.place, touch.faceA, seat, lean.axis),
+    sideOf('b', b.board, b.place, touch.faceB, seat, lean.axis),
   ] as const;
 
   const thinner = Math.min(a.board.blank.thickness, b.board.blank.thickness);
@@ -63,20 +74,32 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
   };
   const cutter = options.cutter ?? nearest(options.cutters ?? USUAL_CUTTERS, thinner * PRACTICE.tenonShare);
   const thickness = options.tenonThickness ?? cutter - 2 * fit.cheek;
-  const refuse = (text: string): never => {
-    throw new JoinError('no-room', `joint ${id}: ${text}`);
+  const refuse = (text: ErrorText): never => {
+    throw new JoinError('no-room', (say) => `joint ${id}: ${typeof text === 'string' ? text : text(say)}`);
   };
-  if (thickness <= 0)
-    refuse(`a ${cutter} mm cutter leaves no tenon between two cheek clearances of ${fit.cheek} mm`);
+  if (thickness <= 0) {
+    refuse(
+      (say) =>
+        `a cutter of ${say.fine(cutter)} leaves no tenon between two cheek clearances of ${say.fine(fit.cheek)}: use a wider cutter or less clearance`,
+    );
+  }
+  if (thickness > cutter) {
+    refuse(
+      (say) =>
+        `its tenon is ${say.fine(thickness)} thick and the cutter, which makes the mortise, ${say.fine(cutter)}: use a wider cutter or a thinner tenon`,
+    );
+  }
 
+  // what the cutter takes of the seat across: more when it leans
+  const swath = cutter * lean.across;
   const patchSide: Side = { ...sides[0], section: () => patch };
   const inset = options.endInset ?? PRACTICE.endInset;
   const half = (options.turned ? box.width : box.length) / 2;
-  const inner = Math.max(half - inset, cutter / 2);
+  const inner = Math.max(half - inset, swath / 2);
   let foot: Footprint = {
     along: { from: -inner, to: inner },
     across: options.shiftAcross ?? 0,
-    width: cutter,
+    width: swath,
   };
   let depths: readonly number[] = [];
   let room: Span | undefined;
@@ -85,27 +108,42 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
     const now = foot;
     depths = sides.map((side) => options.depths?.[side.board.id] ?? usualDepth(side, now, thickness));
     const mouth = spanAcross([patchSide], [0], foot);
-    if (!mouth || mouth.to - mouth.from < cutter) {
+    if (!mouth || mouth.to - mouth.from < swath) {
+      refuse((say) =>
+        mouth
+          ? `its seat is ${say.length(mouth.to - mouth.from)} wide; allowed is at least the cutter, ${say.fine(swath)}: use a thinner cutter or thicker boards`
+          : `no straight mortise fits round the middle of its seat, ${say.length(box.length)} long and ${say.length(box.width)} wide: shift it across, or keep openings out of the seat`,
+      );
+    }
+    if (
+      mouth &&
+      (foot.across - swath / 2 < mouth.from - SAME_POINT || foot.across + swath / 2 > mouth.to + SAME_POINT)
+    ) {
+      const most = (mouth.to - mouth.from - swath) / 2;
       refuse(
-        `its seat is ${(mouth ? mouth.to - mouth.from : 0).toFixed(1)} mm wide and the cutter ${cutter} mm: use a thinner cutter or thicker boards`,
+        (say) =>
+          `shiftAcross puts its mortises ${say.fine(foot.across)} off the middle of its seat; allowed is ${say.fine(most)} each way: shift them less`,
       );
     }
     const walls = spanAcross([...sides, patchSide], [...depths, 0], foot);
     if (options.shiftAcross === undefined && walls) foot = { ...foot, across: (walls.from + walls.to) / 2 };
     room = spanAlong([...sides, patchSide], [...depths, 0], foot) ?? spanAlong([patchSide], [0], foot);
-    if (!room) refuse('its mortises leave the seat: shift them towards its middle');
+    if (!room)
+      refuse('its mortises leave the wood at their middle: shift them towards the middle of the seat');
     if (room && room.to - room.from > 2 * inset + cutter) {
       foot = { ...foot, along: { from: room.from + inset, to: room.to - inset } };
     }
   }
   if (!room) return refuse('its seat has no room');
-  const row = layOut(id, room, inset, cutter, fit, options);
+  const row = rowAlong(id, room, { inset, cutter, fit, thickness }, options, lean);
+  // a depth that is given counts from the short point of the mouth
+  const drop = dropOf(lean, row.length, cutter);
+  depths = sides.map((side, i) => depths[i]! + (options.depths?.[side.board.id] === undefined ? 0 : drop));
 
   const tenons = row.centres.map((centre, i): Tenon => {
-    const place: Frame = {
-      ...seat,
-      origin: pointOut(seat, [centre + (options.shiftAlong ?? 0), foot.across, 0]),
-    };
+    const origin = pointOut(seat, [centre, foot.across, 0]);
+    const place: Frame =
+      drop === 0 ? { ...seat, origin } : frame(origin, directionOut(seat, lean.axis), seat.x);
     const intoA = depths[0]! - fit.end;
     const intoB = depths[1]! - fit.end;
     return {
@@ -118,9 +156,10 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
       intoB,
     };
   });
-  if (tenons.some((tenon) => tenon.intoA <= 0 || tenon.intoB <= 0)) {
+  if (tenons.some((tenon) => tenon.intoA <= drop || tenon.intoB <= drop)) {
     refuse(
-      `its mortises are ${depths.map((depth) => depth.toFixed(1)).join(' and ')} mm deep and the tenon keeps ${fit.end} mm from each bottom: no tenon is left`,
+      (say) =>
+        `its mortises are ${depths.map((depth) => say.length(depth)).join(' and ')} deep and the tenon keeps ${say.fine(fit.end)} from each bottom, so no tenon is left: deepen the mortises or lower the end gap`,
     );
   }
   const joint: Joint = {
@@ -154,9 +193,11 @@ function readable(seat: Frame): Frame {
 /** The mortise for a tenon, in its board's own frame. */
 function mortise(side: Side, tenon: Tenon, joint: Joint, length: number, depth: number): Mortise {
   const mouth = side.board.id === joint.a ? tenon.place : turnedOver(tenon.place);
+  const leaning = tenon.place.z !== joint.seat.z;
   return {
     id: tenon.id,
     face: side.face.id,
+    ...(leaning ? { faceNormal: directionIn(side.place, side.out.z) } : {}),
     at: frameIn(side.place, mouth),
     width: joint.cutter,
     length,
@@ -166,41 +207,28 @@ function mortise(side: Side, tenon: Tenon, joint: Joint, length: number, depth: 
   };
 }
 
-/** Mortises of one length in a row, the outer ones against the insets. */
-function layOut(
+/** The row of mortises on the seat; for an oblique one it is laid out square to the axis and seen along it. */
+function rowAlong(
   id: string,
   room: Span,
-  inset: number,
-  cutter: number,
-  fit: Fit,
+  of: Parameters<typeof layOut>[2],
   options: JoinOptions,
-): { length: number; centres: readonly number[] } {
-  const web = options.web ?? PRACTICE.web;
-  const whole = room.to - room.from;
-  const usable = Math.max(whole - 2 * inset, 0);
-  const usual = (options.tenonWidth ?? PRACTICE.tenonWidth) + fit.edge;
-  const count = options.tenons ?? Math.max(1, Math.round((usable + web) / (usual + web)));
-  const widest = Math.floor(((usable - (count - 1) * web) / count) * 2) / 2;
-  const length = options.tenonWidth === undefined ? widest : options.tenonWidth + fit.edge;
-  if (length < cutter + (options.tenonWidth === undefined ? LEAST_RUN : 0)) {
-    throw new JoinError(
-      'no-room',
-      `joint ${id}: its seat is ${whole.toFixed(1)} mm long; with ${inset} mm kept at each end and ${count} tenon${count > 1 ? 's' : ''} a mortise would be ${Math.max(length, 0).toFixed(1)} mm long, shorter than the ${cutter} mm cutter needs: use fewer tenons, a smaller inset, a thinner cutter or wider boards`,
-    );
-  }
-  const needed = count * length + (count - 1) * (options.tenonWidth === undefined ? web : 0);
-  if (needed > whole) {
-    throw new JoinError(
-      'no-room',
-      `joint ${id}: ${count} mortise${count > 1 ? 's' : ''} of ${length.toFixed(1)} mm need ${needed.toFixed(1)} mm and its seat is ${whole.toFixed(1)} mm long: use narrower or fewer tenons`,
-    );
-  }
-  const middle = (room.from + room.to) / 2;
-  if (count === 1) return { length, centres: [middle] };
-  // wider than the insets allow: keep them on the seat, the end-inset check speaks
-  const spread = Math.min(Math.max(usable - length, (count - 1) * length), whole - length);
-  const centres = Array.from({ length: count }, (_, i) => middle - spread / 2 + (spread * i) / (count - 1));
-  return { length, centres };
+  { along, skew }: Lean,
+): ReturnType<typeof layOut> {
+  if (along === 1 && skew === 0) return layOut(id, room, of, options);
+  const ends = (of.cutter * skew) / 2;
+  const seen = { from: room.from / along + ends, to: room.to / along - ends };
+  const row = layOut(
+    id,
+    seen,
+    { ...of, inset: of.inset / along },
+    {
+      ...options,
+      web: (options.web ?? PRACTICE.web) / along,
+      shiftAlong: (options.shiftAlong ?? 0) / along,
+    },
+  );
+  return { ...row, centres: row.centres.map((centre) => centre * along) };
 }
 
 const standing = (j: Joinable) => ({ id: j.board.id, place: j.place, faces: j.faces ?? faces(j.board) });

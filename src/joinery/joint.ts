@@ -29,14 +29,14 @@ export interface Joint {
   /** Board ids. */
   readonly a: string;
   readonly b: string;
-  /** Assembly frame: origin in the middle of the layout, x along the mortises' length, z from a into b. */
+  /** Assembly frame: origin in the middle of the patch on which the boards touch, x along the mortises' length, z from a into b. */
   readonly seat: Frame;
   readonly contactAreaMm2: number;
   readonly cutter: number;
   readonly fit: Fit;
   /** Least wood asked for between a mortise's end and the edge of the seat. */
   readonly endInset: number;
-  /** Thickness of the thinner board, measured across the mortises. */
+  /** Thickness of the thinner board. */
   readonly thinner: number;
   readonly tenons: readonly Tenon[];
 }

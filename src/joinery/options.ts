@@ -1,4 +1,6 @@
-import { JoinError } from '../errors.js';
+import { JoinError, type Voice } from '../errors.js';
+
+import { type AxisOption, checkedAxis } from './axis.js';
 
 /** How two boards are to be joined; lengths mm. Whatever is left out follows common practice. */
 export interface JoinOptions {
@@ -14,7 +16,9 @@ export interface JoinOptions {
   readonly tenonWidth?: number;
   /** Thickness of the tenon; cutter less both cheek clearances when left out. */
   readonly tenonThickness?: number;
-  /** Mortise depth in each board, by board id. */
+  /** The way the mortises run; square to the seat, `face`, when left out. */
+  readonly axis?: AxisOption;
+  /** Mortise depth in each board, by board id; along the axis, from the short point of an oblique mouth. */
   readonly depths?: Readonly<Record<string, number>>;
   readonly cheekClearance?: number;
   readonly edgeClearance?: number;
@@ -38,6 +42,7 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
   'tenons',
   'tenonWidth',
   'tenonThickness',
+  'axis',
   'depths',
   'cheekClearance',
   'edgeClearance',
@@ -51,8 +56,11 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
 
 /** @throws JoinError for an option that does not exist or a size that is not a usable number */
 export function checkedOptions(joint: string, boards: readonly string[], options: JoinOptions): JoinOptions {
-  const refuse = (text: string): never => {
-    throw new JoinError('join-option', `joint ${joint}: ${text}`);
+  const refuse = (text: string | ((say: Voice) => string)): never => {
+    throw new JoinError(
+      'join-option',
+      (say) => `joint ${joint}: ${typeof text === 'string' ? text : text(say)}`,
+    );
   };
   for (const [name, value] of Object.entries(options)) {
     if (!KNOWN.has(name)) refuse(`there is no option ${name}: use one of ${[...KNOWN].join(', ')}`);
@@ -60,19 +68,26 @@ export function checkedOptions(joint: string, boards: readonly string[], options
   }
   for (const name of ['cutter', 'tenonWidth', 'tenonThickness'] as const) {
     const value = options[name];
-    if (value !== undefined && value <= 0) refuse(`${name} is ${value} mm: give more than 0`);
+    if (value !== undefined && value <= 0)
+      refuse((say) => `${name} is ${say.fine(value)}; allowed is more than 0: give more`);
   }
   for (const name of ['cheekClearance', 'edgeClearance', 'endGap', 'endInset', 'web'] as const) {
     const value = options[name];
-    if (value !== undefined && value < 0) refuse(`${name} is ${value} mm: give 0 or more`);
+    if (value !== undefined && value < 0)
+      refuse((say) => `${name} is ${say.fine(value)}; allowed is 0 or more: give more`);
   }
+  checkedAxis(joint, options.axis);
   const { tenons, depths = {} } = options;
   if (tenons !== undefined && !(Number.isInteger(tenons) && tenons >= 1)) {
     refuse(`${tenons} tenons are asked for: give a whole number from 1`);
   }
   for (const [board, depth] of Object.entries(depths)) {
-    if (!boards.includes(board)) refuse(`a depth is given for ${board}, which is not in this joint`);
-    if (!(depth > 0)) refuse(`the depth in ${board} is ${depth} mm: give more than 0`);
+    if (!boards.includes(board)) {
+      refuse(`a depth is given for ${board}, which is not in this joint: name ${boards.join(' or ')}`);
+    }
+    if (!Number.isFinite(depth)) refuse(`the depth in ${board} is ${depth}: give a number`);
+    if (depth <= 0)
+      refuse((say) => `the depth in ${board} is ${say.fine(depth)}; allowed is more than 0: give more`);
   }
   return options;
 }

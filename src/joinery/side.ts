@@ -1,7 +1,17 @@
 import { type Board, columnRegion, type Face, planeRegion } from '../board/index.js';
-import { type Frame, frameIn, moved, scale, turnedOver, type Vec2 } from '../frame/index.js';
+import {
+  type Frame,
+  frameIn,
+  frameOut,
+  moved,
+  scale,
+  turnedOver,
+  type Vec2,
+  type Vec3,
+} from '../frame/index.js';
 import type { Region } from '../profile/index.js';
 import { clearSpan, type Span } from './clear-span.js';
+import { regionIn } from './contact.js';
 import { PRACTICE } from './practice.js';
 
 /** One board of a joint, seen from the seat. */
@@ -11,26 +21,43 @@ export interface Side {
   readonly face: Face;
   /** The seat, assembly frame, z out of this board's wood. */
   readonly out: Frame;
-  /** Wood in the plane a depth below the seat, in the seat's x and y. */
+  /** Cosine of the axis's lean from the seat's normal; 1 when square to it. */
+  readonly upright: number;
+  /** Wood in the plane parallel to the seat that the axis meets at a depth, in the seat's x and y as seen along the axis. */
   readonly section: (depth: number) => Region;
 }
 
-/** @param seat assembly frame, z from a into b */
-export function sideOf(which: 'a' | 'b', board: Board, place: Frame, face: Face, seat: Frame): Side {
+/**
+ * @param seat assembly frame, z from a into b
+ * @param axis of the mortises, in the seat's frame, unit, z from a into b
+ */
+export function sideOf(
+  which: 'a' | 'b',
+  board: Board,
+  place: Frame,
+  face: Face,
+  seat: Frame,
+  axis: Vec3,
+): Side {
   const out = which === 'a' ? seat : turnedOver(seat);
   const column = columnRegion(board);
   const known = new Map<number, Region>();
   const cut = (depth: number): Region => {
-    const plane = frameIn(place, moved(out, scale(out.z, -depth)));
+    const plane = frameIn(place, moved(out, scale(out.z, -depth * axis[2])));
     const region = planeRegion(board, plane, column);
-    return which === 'a' ? region : region.map((loop) => loop.map(([x, y]): Vec2 => [x, -y]).toReversed());
+    const [dx, dy] = [depth * axis[0], depth * axis[1]];
+    return which === 'a'
+      ? region.map((loop) => loop.map(([x, y]): Vec2 => [x + dx, y + dy]))
+      : region.map((loop) => loop.map(([x, y]): Vec2 => [x - dx, -y - dy]).toReversed());
   };
+  // the seat may stand a hair off this board's face, where a section would find air
+  const mouth = (): Region => regionIn(frameOut(place, face.frame), seat, face.region);
   const section = (depth: number): Region => {
-    const region = known.get(depth) ?? cut(depth);
+    const region = known.get(depth) ?? (depth === 0 ? mouth() : cut(depth));
     known.set(depth, region);
     return region;
   };
-  return { board, place, face, out, section };
+  return { board, place, face, out, upright: axis[2], section };
 }
 
 /** The footprint a mortise needs on the seat. */
@@ -74,12 +101,15 @@ export function spanAlong(
  * The usual mortise depth in one board.
  *
  * Into a wide face: half the thickness. Into an edge or end: as deep as the stock allows, at most four tenon thicknesses;
- * the stock allows a depth while a balanced mortise keeps its walls there and the wood behind its bottom. Common practice,
- * no source.
+ * the stock allows a depth while a balanced mortise keeps its walls there and the wood behind its bottom, and into an end
+ * while another one as deep may come from the other end. Common practice, no source.
  */
 export function usualDepth(side: Side, foot: Footprint, tenonThickness: number): number {
-  if (side.face.grain === 'face') return side.board.blank.thickness * PRACTICE.faceDepthShare;
-  const most = PRACTICE.edgeDepthThicknesses * tenonThickness;
+  if (side.face.grain === 'face')
+    return (side.board.blank.thickness * PRACTICE.faceDepthShare) / side.upright;
+  const deepest = PRACTICE.edgeDepthThicknesses * tenonThickness;
+  const half = (side.board.blank.length - PRACTICE.wall) / 2;
+  const most = side.face.grain === 'end' ? Math.min(deepest, half) : deepest;
   if (allows(side, foot, most)) return most;
   const step = 0.5;
   let sound = 0;

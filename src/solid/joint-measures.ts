@@ -198,7 +198,7 @@ function endWood(board: BoardSolid, mortise: Mortise, room: Box): number {
     const end = side > 0 ? room.max[0] : room.min[0];
     const middle = pointOut(at, [0, across, 0]);
     const below = Math.max(room.min[2] / 2, -0.5);
-    const start = add(add(middle, scale(along, end)), scale(normal, below));
+    const start = add(add(middle, scale(along, end)), scale(at.z, below));
     const out = scale(unit(along), side);
     return (
       (hit(board.own, add(start, scale(out, 0.01)), add(start, scale(out, END_REACH))) ?? END_REACH) + 0.01
