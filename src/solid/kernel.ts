@@ -11,6 +11,8 @@ export type Body = Manifold;
 export interface Kernel {
   readonly wasm: ManifoldToplevel;
   readonly keep: (body: Body) => Body;
+  /** Upright prisms made so far, by height and outline: mortises and tenons of one size are one shape. */
+  readonly prisms: Map<string, Body>;
   readonly dispose: () => void;
 }
 
@@ -27,15 +29,18 @@ export async function startKernel(): Promise<Kernel> {
   loaded ??= load();
   const wasm = await loaded;
   const kept = new Set<Body>();
+  const prisms = new Map<string, Body>();
   return {
     wasm,
     keep: (body) => {
       kept.add(body);
       return body;
     },
+    prisms,
     dispose: () => {
-      for (const body of kept) body.delete();
+      for (const body of [...kept, ...prisms.values()]) body.delete();
       kept.clear();
+      prisms.clear();
     },
   };
 }
@@ -61,9 +66,11 @@ export function prism(
   if (loops.some((loop) => loop.some(([x, y]) => !Number.isFinite(x) || !Number.isFinite(y)))) {
     throw new SolidError('prism-outline', 'an outline holds a coordinate that is not a number');
   }
-  const upright = kernel.wasm.Manifold.extrude(loops, to - from, 0, 0, [endScale, endScale]);
+  const shape = `${to - from} ${endScale} ${loops.join(' ')}`;
+  const upright =
+    kernel.prisms.get(shape) ?? kernel.wasm.Manifold.extrude(loops, to - from, 0, 0, [endScale, endScale]);
+  kernel.prisms.set(shape, upright);
   const raised = upright.translate([0, 0, from]);
-  upright.delete();
   if (!place) return raised;
   const placed = raised.transform(matrix(place));
   raised.delete();
