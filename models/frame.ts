@@ -1,7 +1,11 @@
 import { assemble, type PlacedBoard } from '../src/assembly/index.js';
 import { makeBoard } from '../src/board/index.js';
+import { InputError } from '../src/errors.js';
 import { frame, WORLD } from '../src/frame/index.js';
 import { count, defineModel, length } from '../src/model/index.js';
+
+/** Least opening between two rails, so that a clamp and a hand pass, mm. Common practice, no source. */
+const LEAST_OPENING = 50;
 
 export default defineModel({
   name: 'frame',
@@ -21,6 +25,18 @@ export default defineModel({
     }),
   },
   build(v) {
+    for (const [option, size] of [
+      ['length', v.length],
+      ['width', v.width],
+    ] as const) {
+      if (size - 2 * v.railWidth < LEAST_OPENING) {
+        throw new InputError(
+          'frame-closed',
+          (say) =>
+            `${option} ${say.fine(size)} with rail-width ${say.fine(v.railWidth)} leaves ${say.fine(Math.max(size - 2 * v.railWidth, 0))} between the rails; allowed is at least ${say.fine(LEAST_OPENING)}: make the frame larger or the rails narrower`,
+        );
+      }
+    }
     const long = (id: string, y: number): PlacedBoard => ({
       board: makeBoard({ id, blank: { length: v.length, width: v.railWidth, thickness: v.thickness } }),
       place: { ...WORLD, origin: [0, y, 0] },

@@ -38,7 +38,7 @@ export function assemble(spec: DesignSpec): Design {
       const text = a === b ? `${a} cannot be joined to itself` : `there is no board ${one ? b : a}`;
       throw new JoinError(
         'no-board',
-        `joint ${a}/${b}: ${text}; boards are ${[...standing.keys()].join(', ')}`,
+        `joint ${a}/${b}: ${text}; boards are ${[...standing.keys()].join(', ')}: name two of them`,
       );
     }
     const joined = join(one, two, options);
@@ -46,9 +46,12 @@ export function assemble(spec: DesignSpec): Design {
     standing.set(b, { ...two, board: joined.b });
     joints.push(joined.joint);
   }
-  const names = new Set(joints.map((joint) => joint.id));
-  if (names.size < joints.length) {
-    throw new JoinError('joint-twice', 'two joints have one id: give each its own');
+  const twice = joints.find((joint, i) => joints.findIndex(({ id }) => id === joint.id) < i);
+  if (twice) {
+    throw new JoinError(
+      'joint-twice',
+      `two joints are called ${twice.id}: give one of them an id of its own`,
+    );
   }
   return {
     hardware: [],

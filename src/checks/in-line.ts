@@ -6,6 +6,8 @@ import type { Finding } from './finding.js';
 export const inLine = (bench: Bench): readonly Finding[] =>
   bench.tenons.flatMap((t): Finding[] => {
     const { say } = bench;
+    // a cavity that runs into another or out of the wood has no axis of its own: the walls say what is wrong
+    if (t.mortises.some((mortise) => mortise.wall === 0)) return [];
     const apart = t.offLine > IN_LINE_MM;
     if (!apart && t.offLineDeg <= IN_LINE_DEG) return [];
     const boards = `${t.joint.a} and ${t.joint.b}`;

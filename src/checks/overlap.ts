@@ -38,7 +38,7 @@ export function overlap(bench: Bench): readonly Finding[] {
 function clearTenons(bench: Bench): ReadonlySet<string> {
   const clear = bench.tenons.flatMap(({ tenon, mortises }) =>
     mortises
-      .filter((mortise) => mortise.cheekClearance > 0 && mortise.bottomClearance > 0)
+      .filter((mortise) => mortise.flankClearance > 0 && mortise.bottomClearance > 0)
       .map((mortise) => pairKey(tenon.id, mortise.board)),
   );
   return new Set(clear);
