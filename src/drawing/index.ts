@@ -6,3 +6,4 @@ export * from './template.js';
 export { type TemplateOptions, templateOf } from './template-of.js';
 export { type View, type ViewLine, viewOf } from './view.js';
 export { lookingFrom, VIEW_FRAMES, type ViewName } from './view-frames.js';
+export { type Colour, colourOf, woodColour } from './colours.js';
