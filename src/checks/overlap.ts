@@ -1,5 +1,5 @@
 import { add, subtract, type Vec3 } from '../frame/index.js';
-import { allSolids, type Box, box, gap, type Solid, sharedBox, sharedVolume } from '../solid/index.js';
+import { allSolids, type Box, box, type Solid, sharedBox, sharedVolume } from '../solid/index.js';
 import { OVERLAP_MM3 } from '../tolerances.js';
 import { type Bench, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
@@ -68,7 +68,7 @@ function overlapOf(bench: Bench, [p, q]: [Standing, Standing], pose: string | un
   const by = subtract(q.shift, p.shift);
   const moved = by.some((part) => part !== 0) ? q.solid.body.translate([...by]) : undefined;
   const other = moved ?? q.solid.body;
-  const shared = gap(p.solid.body, other, 1e-3) > 0 ? 0 : sharedVolume(p.solid.body, other);
+  const shared = sharedVolume(p.solid.body, other);
   if (!(shared > OVERLAP_MM3)) {
     moved?.delete();
     return [];

@@ -57,12 +57,12 @@ const SHORT_LOOK = 0.5;
 /**
  * The least distance between two bodies, mm; `reach` when they are farther apart than that; 0 when they touch or overlap.
  *
- * The kernel compares every two facets within the reach, so it looks near first and doubles its way out.
+ * The kernel compares every two facets within the reach, so it looks near first and four times as far at each further look.
  */
 export function gap(a: Body, b: Body, reach: number): number {
   const apart = boxGap(box(a), box(b));
   if (apart >= reach) return reach;
-  for (let near = Math.max(SHORT_LOOK, reach / 8, apart * 1.01); near < reach; near *= 2) {
+  for (let near = Math.max(SHORT_LOOK, reach / 8, apart * 1.01); near < reach; near *= 4) {
     const found = a.minGap(b, near);
     if (found < near) return found;
   }
