@@ -1,3 +1,4 @@
+export { type Chain, closedChain } from './chain.js';
 export { fixed, trimmed } from './fixed.js';
 export { parseAngle } from './parse-angle.js';
 export { type LengthOptions, parseLength, type Sign } from './parse-length.js';
