@@ -20,7 +20,10 @@ export function exploded(design: Design): ReadonlyMap<string, Vec3> {
   const wishes = design.joints.map((joint) => ({
     a: joint.a,
     b: joint.b,
-    apart: scale(joint.seat.z, Math.max(...joint.tenons.map((tenon) => tenon.length)) + AIR),
+    apart: scale(
+      joint.tenons[0]?.place.z ?? joint.seat.z,
+      Math.max(...joint.tenons.map((tenon) => tenon.length)) + AIR,
+    ),
   }));
   const byBoard = new Map<string, { other: string; apart: Vec3 }[]>();
   for (const { a, b, apart } of wishes) {
