@@ -112,7 +112,7 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
       refuse((say) =>
         mouth
           ? `its seat is ${say.length(mouth.to - mouth.from)} wide; allowed is at least the cutter, ${say.fine(swath)}: use a thinner cutter or thicker boards`
-          : `no straight mortise fits round the middle of its seat, ${say.length(box.length)} long and ${say.length(box.width)} wide: shift it across, or keep openings out of the seat`,
+          : `no straight mortise fits ${foot.across === 0 ? 'round' : `${say.fine(foot.across)} off`} the middle of its seat, ${say.length(box.length)} long and ${say.length(box.width)} wide: change shiftAcross, or keep openings out of the seat`,
       );
     }
     if (

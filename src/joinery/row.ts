@@ -53,7 +53,7 @@ export function layOut(
     throw new JoinError(
       'no-room',
       (say) =>
-        `joint ${joint}: ${mortises} of ${say.length(length)} need ${say.length(needed)} and its seat is ${say.length(whole)} long: use narrower or fewer tenons`,
+        `joint ${joint}: ${mortises} of ${say.length(length)} ${count === 1 ? 'needs' : 'need'} ${say.length(needed)} and its seat is ${say.length(whole)} long: use narrower or fewer tenons`,
     );
   }
   // wider than the insets allow: keep them on the seat, the end-inset check speaks
