@@ -1,0 +1,46 @@
+export { type BoardEnds, boardEnds, type EndsWord } from './board-ends.js';
+export { boardFeet, type WoodVolume, woodVolume } from './board-feet.js';
+export { boardMarks } from './board-marks.js';
+export { builtInShop } from './built-in-shop.js';
+export { type CutListRequest, type CutRow, type CutWhen, cutList, cutWords } from './cut-list.js';
+export type {
+  Cut,
+  CuttingPlan,
+  LaidPart,
+  LaidStock,
+  Outcome,
+  PartToCut,
+  Rect,
+  Sawing,
+  Stock,
+  Unplaced,
+} from './cutting.js';
+export { guillotine } from './guillotine.js';
+export { type HardwareRow, hardwareList } from './hardware-list.js';
+export { type LayoutPart, layoutParts } from './layout-parts.js';
+export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
+export { type OutlineTemplate, outlineTemplates } from './outline-templates.js';
+export { readShop, shopUnits } from './read-shop.js';
+export { type Allowance, type RoughSize, roughSize } from './rough-size.js';
+export { type BoardKind, boardKinds } from './same-boards.js';
+export { type StockLayout, sheetLayouts } from './sheet-layout.js';
+export type {
+  BushAtHand,
+  ClampAtHand,
+  CutterAtHand,
+  GlueAtHand,
+  LumberAtHand,
+  RouterAtHand,
+  SheetAtHand,
+  Shop,
+  Verdict,
+} from './shop.js';
+export { shopExample } from './shop-example.js';
+export { type SlotGrain, type SlotWidth, slotWidthOf } from './slot-width.js';
+export { STOCK_PRACTICE } from './stock-practice.js';
+export { type EdgeStyle, type TenonEdge, tenonEdges } from './tenon-edges.js';
+export { type Grooves, groovesOf, type Relief, reliefOf } from './tenon-relief.js';
+export { type AlignmentSlack, type TenonKind, tenonSchedule } from './tenon-schedule.js';
+export { type Strip, type StripPlan, tenonStrips } from './tenon-strips.js';
+export { type TestBlank, testBlanks } from './test-blanks.js';
+export { type BillItem, type WoodBill, woodBill } from './wood-bill.js';

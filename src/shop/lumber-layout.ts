@@ -1,0 +1,181 @@
+import type { Say } from '../length/index.js';
+import { sheetNames } from '../tables/index.js';
+import { type WoodVolume, woodVolume } from './board-feet.js';
+import type { PartToCut, Stock, Unplaced } from './cutting.js';
+import { guillotine } from './guillotine.js';
+import type { LayoutPart } from './layout-parts.js';
+import type { StockLayout } from './sheet-layout.js';
+import type { LumberAtHand, Shop } from './shop.js';
+import { STOCK_PRACTICE } from './stock-practice.js';
+
+/** What to buy of one wood and thickness when no lumber is at hand. mm */
+export interface ToBuy extends WoodVolume {
+  readonly material: string;
+  /** Rough thickness of the parts: the lumber must be at least this thick. */
+  readonly thickness: number;
+  readonly widest: number;
+  readonly longest: number;
+  readonly count: number;
+  /** Rough parts and waste. */
+  readonly volumeMm3: number;
+}
+
+/** Solid wood laid out on the lumber at hand, or what to buy where there is none. */
+export interface LumberPlan {
+  readonly layouts: readonly StockLayout[];
+  readonly toBuy: readonly ToBuy[];
+}
+
+/**
+ * Boards onto lumber: each on the thinnest that is thick enough, the grain along it.
+ *
+ * The shop file does not say which wood its lumber is: it is taken for the design's.
+ *
+ * @param waste share bought beyond the rough parts when no lumber is at hand
+ */
+export function lumberLayouts(
+  parts: readonly LayoutPart[],
+  shop: Shop,
+  say: Say,
+  waste: number = STOCK_PRACTICE.waste,
+): LumberPlan {
+  const solid = parts.filter(({ material }) => !sheetNames.includes(material));
+  if (shop.lumber.length === 0) return { layouts: [], toBuy: buying(solid, waste) };
+  const thicknesses = [...new Set(shop.lumber.map(({ thickness }) => thickness))].toSorted((a, b) => a - b);
+  const on = (part: LayoutPart) => thicknesses.find((one) => one >= part.thickness - 1e-6);
+  const thick = solid.filter((part) => on(part) === undefined);
+  const left = [...onePerSize(shop.lumber)];
+  const layouts: StockLayout[] = [];
+  for (const material of new Set(solid.map((part) => part.material))) {
+    for (const thickness of thicknesses) {
+      const group = solid.filter((part) => part.material === material && on(part) === thickness);
+      if (group.length === 0) continue;
+      layouts.push(layoutOf(group, thickness, left, shop, say));
+      takeOff(left, layouts.at(-1)!, thickness);
+    }
+  }
+  return { layouts, toBuy: buying(thick, waste) };
+}
+
+function layoutOf(
+  parts: readonly LayoutPart[],
+  thickness: number,
+  lumber: readonly LumberAtHand[],
+  shop: Shop,
+  say: Say,
+): StockLayout {
+  const { material } = parts[0]!;
+  const kerf = shop.sawKerf ?? STOCK_PRACTICE.kerf;
+  const stocks = lumber
+    .filter((one) => one.thickness === thickness && one.count > 0)
+    .map(
+      ({ length, width, count }): Stock => ({ name: stockName(length, width, say), length, width, count }),
+    );
+  const plan = guillotine(
+    parts.map(({ mark, length, width }): PartToCut => ({ id: mark, length, width, grain: 'along' })),
+    stocks,
+    {
+      kerf,
+      trim: { ends: STOCK_PRACTICE.lumberEndTrim, edges: STOCK_PRACTICE.lumberEdgeTrim },
+      first: 'crosscut',
+    },
+  );
+  const known = shop.sawKerf !== undefined && shop.roughAllowance !== undefined;
+  return {
+    title: `${material} lumber, ${say.fine(thickness)} thick`,
+    material,
+    thickness,
+    kerf,
+    verdict: known ? 'passed' : 'not verified',
+    parts,
+    plan,
+    notes: [
+      ...(shop.sawKerf === undefined
+        ? [`the shop file gives no saw kerf; ${say.fine(kerf)} is assumed`]
+        : []),
+      ...(shop.roughAllowance === undefined
+        ? ['the shop file gives no rough allowance: the parts are laid out in their finished sizes']
+        : []),
+      ...plan.unplaced.map((one) => wanting(one, thickness, stocks, say)),
+    ],
+  };
+}
+
+const stockName = (length: number, width: number, say: Say): string =>
+  `${say.length(length)} × ${say.length(width)}`;
+
+/** What is missing, and the strips a wide board could be glued up from. */
+function wanting(
+  { part, because, needed }: Unplaced,
+  thickness: number,
+  stocks: readonly Stock[],
+  say: Say,
+): string {
+  const what = `${part.id}, ${say.length(part.length)} × ${say.length(part.width)} rough`;
+  const least = `lumber at least ${say.length(needed.length)} long, ${say.length(needed.width)} wide and ${say.length(thickness)} thick`;
+  if (because === 'used up') return `${what}, finds no room on the lumber at hand: get more, ${least}`;
+  const widest = Math.max(
+    0,
+    ...stocks
+      .filter((stock) => stock.length >= needed.length)
+      .map((stock) => stock.width - 2 * STOCK_PRACTICE.lumberEdgeTrim),
+  );
+  const strips = glueUp(part.width, widest);
+  const glued =
+    strips === undefined
+      ? ''
+      : `, or glue it up from ${strips.count} strips of at least ${say.length(strips.width)}`;
+  return `${what}, fits no lumber at hand: get ${least}${glued}`;
+}
+
+/** Strips for a wide board, each jointed along its glue lines; undefined when it would take more than four. */
+export function glueUp(width: number, widest: number): { count: number; width: number } | undefined {
+  for (let count = 2; count <= 4; count += 1) {
+    const each = (width + (count - 1) * STOCK_PRACTICE.glueLine) / count;
+    if (each <= widest) return { count, width: each };
+  }
+  return undefined;
+}
+
+/** Lumber of one size on one line, so that each is counted once. */
+function onePerSize(lumber: readonly LumberAtHand[]): readonly LumberAtHand[] {
+  const sizes: LumberAtHand[] = [];
+  for (const one of lumber) {
+    const at = sizes.findIndex(
+      (other) =>
+        other.thickness === one.thickness && other.width === one.width && other.length === one.length,
+    );
+    if (at < 0) sizes.push(one);
+    else sizes[at] = { ...one, count: one.count + sizes[at]!.count };
+  }
+  return sizes;
+}
+
+/** Lumber that one wood has used is not there for the next. */
+function takeOff(left: LumberAtHand[], { plan }: StockLayout, thickness: number): void {
+  left.forEach((one, i) => {
+    const used = plan.pieces.filter(
+      ({ stock }) => one.thickness === thickness && stock.length === one.length && stock.width === one.width,
+    ).length;
+    left[i] = { ...one, count: Math.max(0, one.count - used) };
+  });
+}
+
+function buying(parts: readonly LayoutPart[], waste: number): readonly ToBuy[] {
+  const keys = [...new Set(parts.map(({ material, thickness }) => `${material} ${thickness}`))];
+  return keys.map((key) => {
+    const group = parts.filter(({ material, thickness }) => `${material} ${thickness}` === key);
+    const { material, thickness } = group[0]!;
+    const volumeMm3 =
+      (1 + waste) * group.reduce((sum, part) => sum + part.length * part.width * thickness, 0);
+    return {
+      material,
+      thickness,
+      widest: Math.max(...group.map((part) => part.width)),
+      longest: Math.max(...group.map((part) => part.length)),
+      count: group.length,
+      volumeMm3,
+      ...woodVolume(volumeMm3),
+    };
+  });
+}

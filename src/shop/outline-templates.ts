@@ -1,0 +1,56 @@
+import type { Board } from '../board/index.js';
+import { traitsOf } from './board-traits.js';
+import { boardKinds } from './same-boards.js';
+
+/** A template to rout the outline or the openings of a board along; a left and a right board share one, turned over. mm */
+export interface OutlineTemplate {
+  readonly id: string;
+  readonly boards: readonly string[];
+  readonly material: string;
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+}
+
+/** Sheet taken for templates, and what it stands beyond the part: common practice, no source. mm */
+export const TEMPLATE_PRACTICE = {
+  material: 'medium density fibreboard',
+  thickness: 6,
+  /** Beyond each end, for the router to run in and out. */
+  beyondEnds: 50,
+  /** Beyond each edge, for screws and clamps. */
+  beyondEdges: 20,
+} as const;
+
+/** A template for every shape of board that is not cut with straight saw cuts alone. */
+export function outlineTemplates(boards: readonly Board[]): readonly OutlineTemplate[] {
+  const kinds = boardKinds(boards);
+  const order = kinds.map((kind) => kind.boards[0]!.id);
+  const { material, thickness, beyondEnds, beyondEdges } = TEMPLATE_PRACTICE;
+  return kinds
+    .filter(({ mirrorOf }, i) => mirrorOf === undefined || order.indexOf(mirrorOf) > i)
+    .filter(({ boards: [first] }) => isRouted(first!))
+    .map((kind): OutlineTemplate => {
+      const { id, blank } = kind.boards[0]!;
+      const mirrored = kinds.find((other) => other.boards[0]!.id === kind.mirrorOf)?.boards ?? [];
+      return {
+        id: `${id}-template`,
+        boards: [...kind.boards, ...mirrored].map((board) => board.id),
+        material,
+        thickness,
+        length: blank.length + 2 * beyondEnds,
+        width: blank.width + 2 * beyondEdges,
+      };
+    });
+}
+
+/** An arc, an opening, or an inner corner: what a saw cannot cut from edge to edge. */
+const isRouted = (board: Board): boolean =>
+  board.openings.length > 0 ||
+  traitsOf(board).some(({ kind }) => kind === 'outline arc') ||
+  board.outline.some((corner, i) => {
+    const before = board.outline.at(i - 1)!;
+    const after = board.outline[(i + 1) % board.outline.length]!;
+    const turn = (corner.x - before.x) * (after.y - corner.y) - (corner.y - before.y) * (after.x - corner.x);
+    return turn < -1e-9;
+  });
