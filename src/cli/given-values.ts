@@ -15,15 +15,33 @@ export async function givenValues(
   options: Readonly<Record<string, unknown>>,
   cwd: string,
 ): Promise<Readonly<Record<string, unknown>>> {
-  const inFile = from === undefined ? [] : Object.entries(await readYaml(resolve(cwd, from), from));
+  const inFile = from === undefined ? [] : Object.entries(await readParametersFile(from, cwd));
   return Object.fromEntries([
     ...inFile.filter(([name]) => !Object.hasOwn(options, optionName(name))),
     ...Object.entries(options),
   ]);
 }
 
-async function readYaml(path: string, shown: string): Promise<object> {
-  const text = await readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
+async function readParametersFile(shown: string, cwd: string): Promise<object> {
+  const values = await readYaml(shown, cwd, 'write a parameter a line, like seat-length: 230');
+  if (values === null) return {};
+  if (typeof values !== 'object' || Array.isArray(values))
+    throw new InputError(
+      'from-not-a-list-of-values',
+      `${shown} holds no parameters: write one a line, like seat-length: 230`,
+    );
+  return values;
+}
+
+/**
+ * A YAML file as plain values; null when it is empty.
+ *
+ * @param shown its path as the person gave it, from `cwd`
+ * @param remedy what to write instead, for the message
+ * @throws InputError `from-unreadable`, `from-not-yaml`
+ */
+export async function readYaml(shown: string, cwd: string, remedy: string): Promise<unknown> {
+  const text = await readFile(resolve(cwd, shown), 'utf8').catch((error: NodeJS.ErrnoException) => {
     throw new InputError(
       'from-unreadable',
       `${shown} cannot be read (${error.code}): give the path of a YAML file`,
@@ -35,14 +53,7 @@ async function readYaml(path: string, shown: string): Promise<object> {
   if (problem !== undefined)
     throw new InputError(
       'from-not-yaml',
-      `${shown} is not YAML: ${problem.message.split('\n')[0]!.replace(/:$/, '')}; write a parameter a line, like seat-length: 230`,
+      `${shown} is not YAML: ${problem.message.split('\n')[0]!.replace(/:$/, '')}; ${remedy}`,
     );
-  const values: unknown = document.toJS();
-  if (values === null) return {};
-  if (typeof values !== 'object' || Array.isArray(values))
-    throw new InputError(
-      'from-not-a-list-of-values',
-      `${shown} holds no parameters: write one a line, like seat-length: 230`,
-    );
-  return values;
+  return document.toJS() as unknown;
 }

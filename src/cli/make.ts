@@ -2,11 +2,12 @@ import { z } from 'zod';
 import { choice, flag, text } from '../model/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
-import { bush, from, json, quiet, units } from './shared-options.js';
+import { bush, from, json, quiet, shop, units } from './shared-options.js';
 import { showResult } from './show-result.js';
 
 const options = {
   from,
+  shop,
   out: text({ default: 'out', help: "folder the design's own folder is written in" }),
   units,
   only: text({

@@ -2,11 +2,15 @@ import type { Design } from '../assembly/index.js';
 import type { Finding } from '../checks/index.js';
 import type { Units } from '../length/index.js';
 import type { Model } from '../model/index.js';
+import type { Shop } from '../shop/index.js';
 
 /** A design to be made: what the command line asks of src/files. Lengths mm. */
 export interface MakeRequest {
   readonly model: Model;
   readonly values: Readonly<Record<string, unknown>>;
+  /** What is at hand, and its two-rail jig. */
+  readonly shop: Shop;
+  readonly jig: Design;
   readonly units: Units;
   /** Absolute path of the folder the design's own folder is written in. */
   readonly out: string;

@@ -3,6 +3,7 @@ import { InputError } from '../errors.js';
 import type { Units } from '../length/index.js';
 import { readParameters } from '../model/index.js';
 import type { Call } from './command.js';
+import { atHand } from './given-shop.js';
 import { givenValues } from './given-values.js';
 import type { MakeResult, Pipeline } from './pipeline.js';
 import { NO_PROGRESS, progressLine } from './progress-line.js';
@@ -10,6 +11,7 @@ import { NO_PROGRESS, progressLine } from './progress-line.js';
 /** Options of `make` and `check` that reach the pipeline. */
 export interface PipelineOptions {
   readonly from?: string | undefined;
+  readonly shop?: string | undefined;
   readonly units: Units;
   readonly bush?: number | undefined;
   readonly json: boolean;
@@ -33,6 +35,7 @@ export async function runPipeline(
 ): Promise<MakeResult> {
   const given = await givenValues(options.from, raw, around.cwd);
   const values = readParameters(model, given, options.units);
+  const { shop, jig } = await atHand(options.shop, options.units, around);
   const only = options.only === undefined ? undefined : readKinds(options.only);
   const pipeline: Pipeline = around.pipeline ?? (await import('../files/index.js'));
   const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);
@@ -40,6 +43,8 @@ export async function runPipeline(
     return await pipeline[which]({
       model,
       values,
+      shop,
+      jig,
       units: options.units,
       out: resolve(around.cwd, options.out ?? 'out'),
       ...(only && { only }),

@@ -7,10 +7,11 @@ import { describe } from './describe.js';
 import { list } from './list.js';
 import { make } from './make.js';
 import { parseArgv } from './parse-argv.js';
+import { shopCommand } from './shop-command.js';
 import type { Surroundings } from './surroundings.js';
 import { version } from './version.js';
 
-const COMMANDS: readonly Command[] = [list, describe, make, check] as readonly Command[];
+const COMMANDS: readonly Command[] = [list, describe, make, check, shopCommand] as readonly Command[];
 
 /**
  * Runs one command line.

@@ -19,6 +19,11 @@ export const bush = length({
   help: 'outer diameter of the guide bush that template lines are offset for',
 });
 
+export const shop = text({
+  derived: 'the built-in shop',
+  help: 'YAML file that says what is at hand in the shop',
+});
+
 export const json = flag({
   default: false,
   help: 'print the summary as JSON on standard output, and nothing else there',

@@ -1,0 +1,143 @@
+import { expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { z } from 'zod';
+import { InputError } from '../../src/errors.js';
+import { optionName } from '../../src/model/index.js';
+import { builtInShop, readShop, shopExample } from '../../src/shop/index.js';
+import { shopFile } from '../../src/shop/shop-file.js';
+
+const BASE = { router: { base: { shape: 'round', along: 150 } } };
+
+const read = (more: object, units: 'mm' | 'in' = 'mm') => readShop({ ...BASE, ...more }, 'shop.yaml', units);
+
+const refusal = (raw: unknown): string => {
+  try {
+    readShop(raw, 'shop.yaml', 'mm');
+  } catch (error) {
+    if (error instanceof InputError) return error.message;
+    throw error;
+  }
+  return 'read';
+};
+
+test.each(['mm', 'in'] as const)(
+  'the documented example is the built-in shop, word for word: %s',
+  (units) => {
+    const shop = builtInShop(units);
+    // written in inches and read in a run of mm: the file says its own units
+    for (const run of ['mm', 'in'] as const)
+      expect(readShop(parse(shopExample(units)), shop.name, run)).toEqual(shop);
+  },
+);
+
+test('a shop with every value there is survives being written and read', () => {
+  const full = {
+    ...builtInShop('mm'),
+    name: 'shop.yaml',
+    router: { ...builtInShop('mm').router, eccentricity: 0.15 },
+    cutters: [
+      {
+        nominal: 8,
+        diameter: 7.98,
+        cuttingLength: 32,
+        overallLength: 80,
+        shank: 8,
+        slotInFace: 8.05,
+        slotInEnd: 8.1,
+      },
+    ],
+    jig: { plateThickness: 9, workMin: 15 },
+  };
+  expect(readShop(parse(shopExample('mm', full)), 'shop.yaml', 'mm')).toEqual(full);
+});
+
+test('the example tells the help of every name there is', () => {
+  const text = shopExample('mm');
+  // the comments without their marks, in one line
+  const said = text.replace(/\n *#? */g, ' ').replace(/\s+/g, ' ');
+  const names: string[] = [];
+  const walk = (schema: z.ZodType): void => {
+    const inner = schema instanceof z.ZodOptional ? (schema.unwrap() as z.ZodType) : schema;
+    if (inner instanceof z.ZodArray) walk(inner.element as z.ZodType);
+    if (!(inner instanceof z.ZodObject)) return;
+    for (const [name, field] of Object.entries(inner.shape) as [string, z.ZodType][]) {
+      names.push(name);
+      const { help } = field.meta() as { help: string };
+      expect(said).toContain(help);
+      expect(text).toMatch(new RegExp(`(^|[ #{])${optionName(name)}:`, 'm'));
+      walk(field);
+    }
+  };
+  walk(shopFile);
+  expect(names.length).toBeGreaterThan(40);
+});
+
+test('what a file leaves out stays unknown: nothing comes from the built-in shop', () => {
+  const shop = read({ cutters: [{ nominal: 8 }] });
+  expect(shop.cutters).toEqual([{ nominal: 8 }]);
+  expect(shop.router).toEqual({ base: { shape: 'round', along: 150, across: 150 } });
+  expect(shop).not.toHaveProperty('sawKerf');
+  expect(shop).not.toHaveProperty('glue');
+  expect([shop.bushes, shop.sheets, shop.lumber, shop.clamps]).toEqual([[], [], [], []]);
+});
+
+test('lengths are in the units of the file, then of the run, and may carry their own', () => {
+  expect(read({ sawKerf: '1/8', router: { base: { along: 6 } } }, 'in').sawKerf).toBe(3.175);
+  expect(read({ units: 'mm', sawKerf: 3 }, 'in').sawKerf).toBe(3);
+  expect(read({ 'saw-kerf': '1/8 in' }).sawKerf).toBe(3.175);
+  expect(read({ cutters: [{ nominal: '5/16 in', shank: '1/4"' }] }).cutters).toEqual([
+    { nominal: 7.9375, shank: 6.35 },
+  ]);
+});
+
+test('an empty list and an empty value count as left out', () => {
+  const shop = readShop(
+    parse('router: { base: { along: 150 } }\ncutters:\nsaw-kerf:\nshortest:\n'),
+    'f',
+    'mm',
+  );
+  expect(shop.cutters).toEqual([]);
+  expect(shop.shortest).toEqual({});
+  expect(shop).not.toHaveProperty('sawKerf');
+});
+
+test.each([
+  [{ ...BASE, cuters: [] }, /shop\.yaml: there is no 'cuters' here: did you mean cutters\?/],
+  [
+    { router: { base: { along: 150, acros: 3 } } },
+    /router\.base: there is no 'acros' here: did you mean across\?/,
+  ],
+  [
+    { ...BASE, cutters: [{ nominal: 8 }, { nominal: 10, shnk: 8 }] },
+    /cutters\[1\]: there is no 'shnk' here: did you mean shank\?/,
+  ],
+  [{}, /router is missing/],
+  [null, /router is missing/],
+  [{ router: { plungeTravel: 60 } }, /router\.base is missing/],
+  [
+    { router: { base: { shape: 'round' } } },
+    /router\.base\.along is missing; it is needed: Size of the base/,
+  ],
+  [{ ...BASE, cutters: [{ shank: 8 }] }, /cutters\[0\]\.nominal is missing/],
+  [{ ...BASE, cutters: [{ nominal: 800 }] }, /cutters\[0\]\.nominal is 800 mm; allowed is 2 mm to 30 mm/],
+  [
+    { ...BASE, cutters: [{ nominal: 'eight' }] },
+    /cutters\[0\]\.nominal cannot be read: 'eight' is not a length/,
+  ],
+  [{ ...BASE, cutters: { nominal: 8 } }, /cutters holds a group; allowed is a list/],
+  [{ ...BASE, cutters: [8] }, /cutters\[0\] holds '8'; allowed is a group/],
+  [{ ...BASE, paper: 'A3' }, /paper is 'A3'; allowed is A4, Letter/],
+  [{ ...BASE, glue: { openMinutes: 10 } }, /glue\.clamp-minutes is missing/],
+  [{ ...BASE, jig: [] }, /jig holds a list; allowed is a group/],
+  [{ router: { base: { along: 150 }, turretSteps: [0, 12, 6] } }, /router\.turret-steps are 0, 12, 6/],
+  [{ router: { base: { along: 150 }, turretSteps: [6, 12] } }, /router\.turret-steps are 6, 12/],
+  [{ ...BASE, sawKerf: 3, 'saw-kerf': 3 }, /saw-kerf is given twice/],
+])('%j is refused with its place in the file', (raw, message) => {
+  expect(refusal(raw)).toMatch(message);
+});
+
+test('all problems of a file are told at once, a line each', () => {
+  const lines = refusal({ ...BASE, cuters: [], paper: 'A3', cutters: [{}] }).split('\n');
+  expect(lines).toHaveLength(3);
+  for (const line of lines) expect(line).toMatch(/^shop\.yaml: /);
+});
