@@ -82,11 +82,12 @@ function putInPlace(fresh: string, folder: string, out: string, name: string): v
     try {
       renameSync(fresh, folder);
     } catch (error) {
-      if (!present(folder)) {
-        if (replaced) renameSync(aside, folder);
+      // ENOTEMPTY and EEXIST say that a set stood there, even when the run that put it there has moved it aside since
+      const taken = isTaken(error) && (present(folder) || ['ENOTEMPTY', 'EEXIST'].includes(codeOf(error)!));
+      if (!taken || tries === TRIES) {
+        if (replaced && !present(folder)) renameSync(aside, folder);
         throw error;
       }
-      if (tries === TRIES || !isTaken(error)) throw error;
       // another run put its set here first: it is replaced in the next round
     }
     if (replaced) discard(aside, out, name);
