@@ -15,9 +15,8 @@ import type { Joint, Tenon } from '../joinery/index.js';
 import { type Moments, regionMoments } from '../profile/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import { type Cavity, mortiseCavities } from './cavity.js';
-import type { Body } from './kernel.js';
-import { matrix } from './kernel.js';
-import { type Box, box, boxIn, gap, hit, section } from './measure.js';
+import { type Body, type Kernel, matrix } from './kernel.js';
+import { type Box, box, boxIn, gap, grown, hit, section, withinBox } from './measure.js';
 import type { BoardSolid, Solids } from './solids.js';
 
 /** How far a cheek clearance and the wood past a mortise's end are looked for, mm. */
@@ -114,7 +113,7 @@ function measureMortise(
       length: own.max[0] - own.min[0],
       depth: -own.min[2],
       bottomClearance,
-      ...clearances(board, solids.tenons.get(tenon.id)!.body, tenon, extent, bottomClearance),
+      ...clearances(solids.kernel, board, solids.tenons.get(tenon.id)!.body, tenon, extent, bottomClearance),
       wall: wall.least,
       endWood: endWood(board, mortise, own),
       boardDepth: depthOf(board, mortise),
@@ -124,35 +123,35 @@ function measureMortise(
 
 /** The gaps beside the cheeks and round the flanks; the tenon's ends are trimmed when they come nearer than its flanks. */
 function clearances(
+  kernel: Kernel,
   board: BoardSolid,
   tenonBody: Body,
   tenon: Tenon,
   extent: Box,
   bottom: number,
 ): { cheekClearance: number; flankClearance: number } {
-  // seen from the board, whose large faces then have flat boxes: fewer facets come near each other
-  const body = tenonBody.transform(matrix(frameIn(board.place, WORLD)));
-  const place = frameIn(board.place, tenon.place);
-  const whole = gap(body, board.own, CHEEK_REACH);
+  // along the tenon's axes and near it only: facets have flat boxes there, and few come near each other
+  const body = tenonBody.transform(matrix(frameIn(tenon.place, WORLD)));
+  const seen = board.own.transform(matrix(frameIn(tenon.place, board.place)));
+  const wood = withinBox(kernel, seen, grown(extent, CHEEK_REACH + 1));
+  const whole = gap(body, wood, CHEEK_REACH);
   const trim = Math.min(tenon.intoA, tenon.intoB) / 4 + Math.max(0, -bottom);
-  const flanks = between(body, place, 'z', extent.min[2] + trim, extent.max[2] - trim);
-  const flankClearance = whole < bottom - SAME_POINT ? whole : gap(flanks, board.own, CHEEK_REACH);
+  const flanks = between(body, [0, 0, 1], extent.min[2] + trim, extent.max[2] - trim);
+  const flankClearance = whole < bottom - SAME_POINT ? whole : gap(flanks, wood, CHEEK_REACH);
   // the round edges are as wide as half the thickness
   const edge = (extent.max[1] - extent.min[1]) / 2;
   const middle = (extent.min[0] + extent.max[0]) / 2;
   const half = Math.max(extent.max[0] - middle - edge, edge / 4);
-  const cheeks = between(flanks, place, 'x', middle - half, middle + half);
-  const cheekClearance = gap(cheeks, board.own, CHEEK_REACH);
-  for (const one of [body, flanks, cheeks]) one.delete();
+  const cheeks = between(flanks, [1, 0, 0], middle - half, middle + half);
+  const cheekClearance = gap(cheeks, wood, CHEEK_REACH);
+  for (const one of [body, seen, wood, flanks, cheeks]) one.delete();
   return { cheekClearance, flankClearance };
 }
 
-/** The slice of a body between two planes across an axis of a frame. The caller owns it. */
-function between(body: Body, place: Frame, axis: 'x' | 'z', from: number, to: number): Body {
-  const along = place[axis];
-  const start = dot(along, place.origin);
-  const first = body.trimByPlane([...along], start + from);
-  const slice = first.trimByPlane([-along[0], -along[1], -along[2]], -(start + to));
+/** The slice of a body between two planes across an axis. The caller owns it. */
+function between(body: Body, [x, y, z]: Vec3, from: number, to: number): Body {
+  const first = body.trimByPlane([x, y, z], from);
+  const slice = first.trimByPlane([-x, -y, -z], -to);
   first.delete();
   return slice;
 }

@@ -1,4 +1,4 @@
-import { type Frame, frameIn, type Vec2, type Vec3, WORLD } from '../frame/index.js';
+import { add, type Frame, frameIn, subtract, type Vec2, type Vec3, WORLD } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
 import { type Body, type Kernel, matrix } from './kernel.js';
 import type { Mesh } from './mesh.js';
@@ -33,6 +33,22 @@ export function boxIn(body: Body, frame: Frame): Box {
   const found = box(seen);
   seen.delete();
   return found;
+}
+
+/** A box with so much more on every side. */
+export const grown = ({ min, max }: Box, by: number): Box => ({
+  min: subtract(min, [by, by, by]),
+  max: add(max, [by, by, by]),
+});
+
+/** What of a body lies in a box. The caller owns it. */
+export function withinBox(kernel: Kernel, body: Body, { min, max }: Box): Body {
+  const cube = kernel.wasm.Manifold.cube([...subtract(max, min)]);
+  const room = cube.translate([...min]);
+  const inside = body.intersect(room);
+  cube.delete();
+  room.delete();
+  return inside;
 }
 
 /** The wood two bodies share, mm³; 0 for an exact contact but for rounding noise. */
