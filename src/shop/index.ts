@@ -17,13 +17,31 @@ export type {
 } from './cutting.js';
 export { guillotine } from './guillotine.js';
 export { type HardwareRow, hardwareList } from './hardware-list.js';
+export { type Hold, holdOver } from './hold.js';
+export type {
+  Aid,
+  BrokenLimit,
+  FromFace,
+  Holding,
+  RailBearing,
+  Refusal,
+  Stage,
+  StageName,
+  SupportUse,
+  WedgeUse,
+} from './holding.js';
+export { HOLD } from './holding-practice.js';
+export { type Holdings, holdingsOf, unheld } from './holdings-of.js';
+export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
 export { type LayoutPart, layoutParts } from './layout-parts.js';
 export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
 export { type OutlineTemplate, outlineTemplates } from './outline-templates.js';
 export { readShop, shopUnits } from './read-shop.js';
+export { withHorn } from './resting.js';
 export { type Allowance, type RoughSize, roughSize } from './rough-size.js';
 export { type BoardKind, boardKinds } from './same-boards.js';
 export { type StockLayout, sheetLayouts } from './sheet-layout.js';
+export type * from './shop.js';
 export type {
   BushAtHand,
   ClampAtHand,
@@ -37,10 +55,13 @@ export type {
 } from './shop.js';
 export { shopExample } from './shop-example.js';
 export { type SlotGrain, type SlotWidth, slotWidthOf } from './slot-width.js';
+export { stagesOf } from './stages.js';
 export { STOCK_PRACTICE } from './stock-practice.js';
 export { type EdgeStyle, type TenonEdge, tenonEdges } from './tenon-edges.js';
 export { type Grooves, groovesOf, type Relief, reliefOf } from './tenon-relief.js';
 export { type AlignmentSlack, type TenonKind, tenonSchedule } from './tenon-schedule.js';
 export { type Strip, type StripPlan, tenonStrips } from './tenon-strips.js';
 export { type TestBlank, testBlanks } from './test-blanks.js';
+export { baseOf, plateOf, stopDistance, type Travelling } from './travelling.js';
 export { type BillItem, type WoodBill, woodBill } from './wood-bill.js';
+export { seenStage } from './work-at-stage.js';

@@ -1,0 +1,88 @@
+import type { Board } from '../board/index.js';
+import type { Vec2 } from '../frame/index.js';
+import { bounds, intersectRegion, type Profile, polygon, rectangle, type Vertex } from '../profile/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import type { Stage } from './holding.js';
+
+/**
+ * How a board looks as it is worked: milled to its blank, its ends cut, its whole outline cut.
+ *
+ * `ends cut` takes off what a straight saw cut from edge to edge takes: every straight end of the outline that has the whole
+ * outline on one side, and every bevel over the whole width. A stage that changes nothing is still listed. Holes and slots
+ * are bored later and stand in no stage.
+ *
+ * @param board the finished board
+ * @param cut ids of the mortises that are cut already; none when left out
+ */
+export function stagesOf(board: Board, cut: ReadonlySet<string> = new Set()): readonly Stage[] {
+  const { length, width } = board.blank;
+  const blank = rectangle({ length, width });
+  const sawn: Board = {
+    ...board,
+    bevels: [],
+    openings: [],
+    holes: [],
+    slots: [],
+    mortises: board.mortises.filter((mortise) => cut.has(mortise.id)),
+  };
+  return [
+    { name: 'milled blank', board: { ...sawn, outline: blank } },
+    {
+      name: 'ends cut',
+      board: {
+        ...sawn,
+        outline: endsCut(board, blank),
+        bevels: board.bevels.filter((bevel) => bevel.within === undefined),
+      },
+    },
+    {
+      name: 'outline cut',
+      board: { ...sawn, outline: board.outline, bevels: board.bevels, openings: board.openings },
+    },
+  ];
+}
+
+/** The blank less what lies beyond each through end cut; the outline itself when that is all there is to it. */
+function endsCut(board: Board, blank: Profile): Profile {
+  let left: readonly Vec2[] = blank.map(({ x, y }) => [x, y]);
+  for (const [from, to] of throughEnds(board.outline)) {
+    const kept = intersectRegion([left], [beyond(from, to, board)]);
+    left = kept[0] ?? left;
+  }
+  const same = board.outline.every(
+    (v) => v.bulge === 0 && left.some(([x, y]) => Math.hypot(x - v.x, y - v.y) < 100 * SAME_POINT),
+  );
+  // its own corners keep the names of its edges
+  if (same && left.length === board.outline.length) return board.outline;
+  return polygon(left.map(([x, y]) => ({ x, y })));
+}
+
+/** Straight end-grain runs of the outline with the whole outline on one side. */
+function throughEnds(outline: Profile): readonly (readonly [Vertex, Vertex])[] {
+  return outline
+    .map((from, i) => [from, outline[(i + 1) % outline.length]!] as const)
+    .filter(([from, to]) => {
+      const run = Math.hypot(to.x - from.x, to.y - from.y);
+      if (from.bulge !== 0 || Math.abs(to.y - from.y) <= Math.abs(to.x - from.x)) return false;
+      // seen along the run, nothing of the outline lies to its right
+      const [cx, cy] = [(to.x - from.x) / run, (to.y - from.y) / run];
+      const turned = outline.map((v) => ({
+        x: (v.x - from.x) * cx + (v.y - from.y) * cy,
+        y: (v.y - from.y) * cx - (v.x - from.x) * cy,
+        bulge: v.bulge,
+      }));
+      return bounds(turned).minY > -100 * SAME_POINT;
+    });
+}
+
+/** The side of a line on which the wood of a counter-clockwise outline stands, as a polygon larger than the blank. */
+function beyond(from: Vertex, to: Vertex, board: Board): readonly Vec2[] {
+  const run = Math.hypot(to.x - from.x, to.y - from.y);
+  const [cx, cy] = [(to.x - from.x) / run, (to.y - from.y) / run];
+  const far = 2 * (board.blank.length + board.blank.width);
+  const at = (along: number, left: number): Vec2 => [
+    from.x + cx * along - cy * left,
+    from.y + cy * along + cx * left,
+  ];
+  return [at(-far, 0), at(far, 0), at(far, far), at(-far, far)];
+}
