@@ -136,24 +136,21 @@ function clearances(
   const wood = withinBox(kernel, seen, grown(extent, CHEEK_REACH + 1));
   const whole = gap(body, wood, CHEEK_REACH);
   const trim = Math.min(tenon.intoA, tenon.intoB) / 4 + Math.max(0, -bottom);
-  const flanks = between(body, [0, 0, 1], extent.min[2] + trim, extent.max[2] - trim);
+  const { min, max } = grown(extent, 1);
+  const [from, to] = [extent.min[2] + trim, extent.max[2] - trim];
+  const flanks = withinBox(kernel, body, { min: [min[0], min[1], from], max: [max[0], max[1], to] });
   const flankClearance = whole < bottom - SAME_POINT ? whole : gap(flanks, wood, CHEEK_REACH);
   // the round edges are as wide as half the thickness
   const edge = (extent.max[1] - extent.min[1]) / 2;
   const middle = (extent.min[0] + extent.max[0]) / 2;
   const half = Math.max(extent.max[0] - middle - edge, edge / 4);
-  const cheeks = between(flanks, [1, 0, 0], middle - half, middle + half);
+  const cheeks = withinBox(kernel, body, {
+    min: [middle - half, min[1], from],
+    max: [middle + half, max[1], to],
+  });
   const cheekClearance = gap(cheeks, wood, CHEEK_REACH);
   for (const one of [body, seen, wood, flanks, cheeks]) one.delete();
   return { cheekClearance, flankClearance };
-}
-
-/** The slice of a body between two planes across an axis. The caller owns it. */
-function between(body: Body, [x, y, z]: Vec3, from: number, to: number): Body {
-  const first = body.trimByPlane([x, y, z], from);
-  const slice = first.trimByPlane([-x, -y, -z], -to);
-  first.delete();
-  return slice;
 }
 
 function axisOf(cavity: Body, into: 1 | -1): Axis {
