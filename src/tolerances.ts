@@ -45,3 +45,6 @@ export const CLOSED_SIDE = 1e-5;
 
 /** In a view, lines nearer than this are one line, and ends nearer than this meet. */
 export const SAME_LINE = 0.01;
+
+/** The last of a way to a seat that is not proved by itself: within it lies the seat, where the overlap check looks. */
+export const PATH_END = 0.01;

@@ -15,6 +15,14 @@ export type {
   Stock,
   Unplaced,
 } from './cutting.js';
+export { type GlueStep, type GlueUp, glueUp, type TenonSeating } from './glue-up.js';
+export { type Entry, entriesOf, type Freedom, freedomOf, type JointFreedom } from './glue-up-entry.js';
+export { type Blocked, bestMove, type Move } from './glue-up-move.js';
+export { type Conflict, type Order, type OrderStep, orderOf } from './glue-up-order.js';
+export { type PathBlock, pathBlocks } from './glue-up-path.js';
+export { GLUE_UP_PRACTICE } from './glue-up-practice.js';
+export { type ProvedGlueUp, provedGlueUp } from './glue-up-proved.js';
+export type { GlueStage } from './glue-up-stages.js';
 export { guillotine } from './guillotine.js';
 export { type HardwareRow, hardwareList } from './hardware-list.js';
 export { type Hold, holdOver } from './hold.js';

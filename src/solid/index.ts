@@ -9,3 +9,4 @@ export * from './measure.js';
 export * from './mesh.js';
 export * from './side-wall.js';
 export * from './solids.js';
+export * from './sweep.js';

@@ -1,0 +1,53 @@
+import { type GlueStep, type ProvedGlueUp, provedGlueUp } from '../shop/index.js';
+import { type Bench, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** The design can be put together: an order of moves brings every board to its seat with nothing in the way. */
+export const assemblyPath = (bench: Bench): readonly Finding[] => {
+  const proved = provedGlueUp(bench.solids);
+  return [...stuck(bench, proved), ...proved.glueUp.steps.flatMap((step) => sprung(bench, step))];
+};
+
+function stuck({ say }: Bench, { glueUp, inTheWay }: ProvedGlueUp): Finding[] {
+  return glueUp.conflicts.map(({ boards, joints, excess }): Finding => {
+    const met = inTheWay.filter(({ boards: pair }) => pair.every((id) => boards.includes(id)));
+    const pairs = [...new Set(met.map(({ pieces }) => pieces.toSorted().join(' and ')))];
+    const why =
+      pairs.length > 0
+        ? `on the way ${pairs.join(', ')} meet`
+        : Number.isFinite(excess)
+          ? `in the best move a tenon still stands ${say.fine(excess)} beside its mortise`
+          : 'their tenons point ways that no one move follows';
+    return {
+      code: 'no-glue-up-order',
+      level: 'error',
+      subjects: [...joints, ...boards],
+      measured: pairs.length > 0 || !Number.isFinite(excess) ? joints.length : excess,
+      limit: 0,
+      unit: pairs.length > 0 || !Number.isFinite(excess) ? '' : 'mm',
+      message: `${boards.join(', ')} cannot be put together in any order: joints ${joints.join(', ')} are in conflict; ${why}; allowed is that all joints closed by one move are entered along it`,
+      remedy:
+        'turn the axes of these joints until those closed together run one way (axis along a board), leave more clearance, or leave one out',
+      basis: MEASURED,
+    };
+  });
+}
+
+function sprung({ say }: Bench, step: GlueStep): Finding[] {
+  return step.joints
+    .filter(({ freedom }) => freedom === 'sprung')
+    .map((entered): Finding => {
+      const { joint, shift, excess, forceN = 0 } = entered;
+      return {
+        code: 'joint-sprung',
+        level: 'note',
+        subjects: [joint, ...step.moving],
+        measured: shift,
+        limit: shift - excess,
+        unit: 'mm',
+        message: `in step ${step.id} the tenons of joint ${joint} first stand ${say.fine(shift)} beside their mortises, the clearances take ${say.fine(shift - excess)}: spring a board by ${say.fine(excess)}, about ${forceN.toFixed(0)} N`,
+        remedy: 'push it over by hand while it goes in, leave more clearance, or turn the axis of the joint',
+        basis: 'elementary mechanics: a cantilever pushed aside at its end',
+      };
+    });
+}
