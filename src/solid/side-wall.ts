@@ -56,8 +56,9 @@ function wallOf(kernel: Kernel, board: BoardSolid, at: Frame, cavity: Body, fill
   const cube = kernel.wasm.Manifold.cube(size);
   const placed = cube.translate([...room.min]);
   const searched = placed.transform(matrix(at));
-  const outside = kernel.wasm.Manifold.difference([searched, board.own, fill]);
+  const air = searched.subtract(board.own);
+  const outside = air.subtract(fill);
   const least = outside.isEmpty() ? WALL_REACH : gap(cavity, outside, WALL_REACH);
-  for (const body of [cube, placed, searched, outside]) body.delete();
+  for (const body of [cube, placed, searched, air, outside]) body.delete();
   return { least: least <= 2 * SKIN ? 0 : least };
 }
