@@ -34,7 +34,7 @@ export const mortiseDepth = (bench: Bench): readonly Finding[] =>
     }),
   );
 
-/** Wood stays between a mortise's end and the edge of the board. */
+/** Wood stays between a mortise's end and the edge of the board, or the next mortise. */
 export const endInset = (bench: Bench): readonly Finding[] =>
   bench.tenons.flatMap((t) =>
     t.mortises.flatMap((m): Finding[] => {
@@ -48,8 +48,8 @@ export const endInset = (bench: Bench): readonly Finding[] =>
           measured: m.endWood,
           limit: PRACTICE.endInset,
           unit: 'mm',
-          message: `the mortise for tenon ${t.tenon.id} ends ${say.length(m.endWood)} from the edge of ${m.board}; ${say.length(PRACTICE.endInset)} is usual`,
-          remedy: 'make the tenon narrower or the board wider',
+          message: `the mortise for tenon ${t.tenon.id} in ${m.board} has ${say.length(m.endWood)} of wood past its end, to the edge or the next mortise; ${say.length(PRACTICE.endInset)} is usual`,
+          remedy: 'make the tenon narrower, use fewer tenons or a wider board',
           basis: COMMON_PRACTICE,
         },
       ];

@@ -140,8 +140,8 @@ function clearances(
   const [from, to] = [extent.min[2] + trim, extent.max[2] - trim];
   const flanks = withinBox(kernel, body, { min: [min[0], min[1], from], max: [max[0], max[1], to] });
   const flankClearance = whole < bottom - SAME_POINT ? whole : gap(flanks, wood, CHEEK_REACH);
-  // the round edges are as wide as half the thickness
-  const edge = (extent.max[1] - extent.min[1]) / 2;
+  // the round edges are as wide as half the thickness; the facets beside them are kept out as well
+  const edge = ((extent.max[1] - extent.min[1]) / 2) * 1.25;
   const middle = (extent.min[0] + extent.max[0]) / 2;
   const half = Math.max(extent.max[0] - middle - edge, edge / 4);
   const cheeks = withinBox(kernel, body, {
