@@ -14,9 +14,9 @@ import { speaker } from '../../dist/src/length/index.js';
 import { gate, solidsOf, startKernel } from '../../dist/src/solid/index.js';
 
 /** Rail section and the clear squares between rails, mm. */
-const [WIDTH, THICKNESS, CLEAR] = [60, 24, 160];
+const [WIDTH, THICKNESS, CLEAR] = [90, 24, 160];
 
-/** Short rails between two long ones; a long rail is then 1100 mm, whatever the number of joints. */
+/** Short rails between two long ones; a long rail is then 1250 mm, whatever the number of joints. */
 const BAYS = 5;
 
 function grid(joints) {
