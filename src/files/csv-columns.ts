@@ -16,7 +16,7 @@ export const tableOf = <Row>(
 ];
 
 /**
- * A length in the person's units: one column of mm to 0.01, or two of inches, as read off a rule and as a decimal to 0.001.
+ * A length in the person's units: one column of mm to 0.01, or two of inches, as read off a rule and as a decimal to 0.0001.
  *
  * @param mm the length; undefined leaves the field empty
  */
@@ -32,6 +32,6 @@ export function lengthColumns<Row>(
   if (say.units === 'mm') return [{ name: `${name} (mm)`, of: of((value) => trimmed(value, 2)) }];
   return [
     { name: `${name} (in)`, of: of((value) => printLength(value, { units: 'in' })) },
-    { name: `${name} (in decimal)`, of: of((value) => fixed(value / INCH, 3)) },
+    { name: `${name} (in decimal)`, of: of((value) => fixed(value / INCH, 4)) },
   ];
 }

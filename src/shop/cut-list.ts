@@ -4,10 +4,10 @@ import { density, materialNames } from '../tables/index.js';
 import { type BoardEnds, boardEnds } from './board-ends.js';
 import { boardMarks, markWords } from './board-marks.js';
 import type { Aid } from './holding.js';
+import type { OutlineTemplate } from './outline-templates.js';
 import { type RoughSize, roughSize } from './rough-size.js';
 import { type BoardKind, boardKinds } from './same-boards.js';
 import type { Shop } from './shop.js';
-import type { TenonKind } from './tenon-schedule.js';
 import type { StripPlan } from './tenon-strips.js';
 import type { TestBlank } from './test-blanks.js';
 
@@ -18,8 +18,8 @@ export interface CutListRequest {
   /** Of the finished boards by their ids, measured on the solids, mm³. */
   readonly volumes: ReadonlyMap<string, number>;
   readonly aids?: readonly Aid[];
+  readonly templates?: readonly OutlineTemplate[];
   readonly testBlanks?: readonly TestBlank[];
-  readonly tenons?: readonly TenonKind[];
   readonly strips?: readonly StripPlan[];
   /** Boards that are cut to fit the work, and the step after which; all others are cut now. */
   readonly fitAfter?: ReadonlyMap<string, number>;
@@ -29,12 +29,14 @@ export interface CutListRequest {
 
 /** One line of the cut list: pieces that are alike. Lengths mm, volumes mm³, mass kg, all of one piece. */
 export interface CutRow {
-  readonly kind: 'board' | 'aid' | 'test blank' | 'tenon strip';
+  readonly kind: 'board' | 'aid' | 'template' | 'test blank' | 'tenon strip';
   /** Written on the pieces, one for each. */
   readonly marks: readonly string[];
   readonly markWords: string;
   readonly name: string;
+  /** Ids, and what each is called; empty for pieces that are no boards. */
   readonly boards: readonly string[];
+  readonly names: readonly string[];
   readonly count: number;
   readonly material: string;
   readonly finished: Blank;
@@ -60,16 +62,18 @@ export const cutWords = (cut: CutWhen): string =>
   cut.when === 'cut now' ? 'cut now' : `cut to fit after step ${cut.afterStep}`;
 
 /**
- * Every piece to be cut: the boards (equal ones on one line, a board and its mirror image never), the aids, the test blanks
- * and the strips the tenons come from.
+ * Every piece to be cut: the boards (equal ones on one line, a board and its mirror image never), the aids, the templates,
+ * the test blanks and the strips the tenons come from.
  */
 export function cutList(request: CutListRequest): readonly CutRow[] {
-  const { design, aids = [], testBlanks = [], strips = [] } = request;
+  const { design, aids = [], templates = [], testBlanks = [], strips = [] } = request;
   const boards = design.boards.map(({ board }) => board);
-  const marks = boardMarks([...boards, ...aids.map(({ board }) => board)].map(({ id }) => id));
+  const pieces = [...boards, ...aids.map(({ board }) => board), ...templates];
+  const marks = boardMarks(pieces.map(({ id }) => id));
   return [
     ...boardKinds(boards).map((kind) => boardRow(kind, marks, request)),
     ...aids.map((aid) => aidRow(aid, marks, request)),
+    ...templates.map((template) => templateRow(template, marks)),
     ...testBlanks.map((blank, i) => testRow(blank, `X${i + 1}`, request)),
     ...strips.flatMap((plan) => stripRows(plan, request)),
   ];
@@ -93,6 +97,7 @@ function boardRow(
     marks: boards.map(({ id }) => marks.get(id)!),
     markWords: boards.map(({ id }) => markWords(marks.get(id)!)).join('; '),
     boards: boards.map(({ id }) => id),
+    names: boards.map(({ name }) => name),
     count: boards.length,
     rough: roughSize(board.blank, board.material, shop, { horn }),
     ends: boardEnds(board),
@@ -113,6 +118,19 @@ function aidRow({ board, purpose, count, handed }: Aid, marks: Marks, { shop }: 
     rough: roughSize(board.blank, board.material, shop),
     ends: boardEnds(board),
     handed,
+  };
+}
+
+function templateRow({ id, boards, material, ...size }: OutlineTemplate, marks: Marks): CutRow {
+  const { length, width, thickness } = size;
+  const finished = { length, width, thickness };
+  return {
+    ...plain('template', `outline template for ${boards.join(', ')}`, material, finished),
+    marks: [marks.get(id)!],
+    markWords: marks.get(id)!,
+    boards,
+    count: 1,
+    rough: { size: finished, allowances: [] },
   };
 }
 
@@ -151,6 +169,7 @@ const plain = (kind: CutRow['kind'], name: string, material: string, finished: B
     material,
     finished,
     boards: [],
+    names: [],
     ends: undefined,
     handed: false,
     mirrorOf: undefined,

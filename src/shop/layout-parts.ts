@@ -19,7 +19,7 @@ export const layoutParts = (rows: readonly CutRow[]): readonly LayoutPart[] =>
       const own = row.kind === 'board' ? row.marks[i]! : row.marks.join('+');
       return {
         mark: row.kind === 'board' || row.count === 1 ? own : `${own}.${i + 1}`,
-        name: row.name,
+        name: row.names[i] ?? row.name,
         material: row.material,
         length,
         width,

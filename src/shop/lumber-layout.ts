@@ -66,13 +66,15 @@ function layoutOf(
 ): StockLayout {
   const { material } = parts[0]!;
   const kerf = shop.sawKerf ?? STOCK_PRACTICE.kerf;
+  const glued = parts.map((part) => ({ part, strips: stripsOf(part, thickness, lumber) }));
+  const pieces = glued.flatMap(({ strips }) => strips);
   const stocks = lumber
     .filter((one) => one.thickness === thickness && one.count > 0)
     .map(
       ({ length, width, count }): Stock => ({ name: stockName(length, width, say), length, width, count }),
     );
   const plan = guillotine(
-    parts.map(({ mark, length, width }): PartToCut => ({ id: mark, length, width, grain: 'along' })),
+    pieces.map(({ mark, length, width }): PartToCut => ({ id: mark, length, width, grain: 'along' })),
     stocks,
     {
       kerf,
@@ -85,9 +87,10 @@ function layoutOf(
     title: `${material} lumber, ${say.fine(thickness)} thick`,
     material,
     thickness,
+    grainLocked: true,
     kerf,
     verdict: known ? 'passed' : 'not verified',
-    parts,
+    parts: pieces,
     plan,
     notes: [
       ...(shop.sawKerf === undefined
@@ -96,7 +99,13 @@ function layoutOf(
       ...(shop.roughAllowance === undefined
         ? ['the shop file gives no rough allowance: the parts are laid out in their finished sizes']
         : []),
-      ...plan.unplaced.map((one) => wanting(one, thickness, stocks, say)),
+      ...glued
+        .filter(({ strips }) => strips.length > 1)
+        .map(
+          ({ part, strips }) =>
+            `${part.mark} is wider than the lumber: it is glued up from ${strips.length} strips ${say.length(strips[0]!.width)} wide, edges jointed`,
+        ),
+      ...plan.unplaced.map((one) => wanting(one, thickness, say)),
     ],
   };
 }
@@ -104,37 +113,45 @@ function layoutOf(
 const stockName = (length: number, width: number, say: Say): string =>
   `${say.length(length)} × ${say.length(width)}`;
 
-/** What is missing, and the strips a wide board could be glued up from. */
-function wanting(
-  { part, because, needed }: Unplaced,
-  thickness: number,
-  stocks: readonly Stock[],
-  say: Say,
-): string {
+/** What is missing. */
+function wanting({ part, because, needed }: Unplaced, thickness: number, say: Say): string {
   const what = `${part.id}, ${say.length(part.length)} × ${say.length(part.width)} rough`;
   const least = `lumber at least ${say.length(needed.length)} long, ${say.length(needed.width)} wide and ${say.length(thickness)} thick`;
-  if (because === 'used up') return `${what}, finds no room on the lumber at hand: get more, ${least}`;
-  const widest = Math.max(
-    0,
-    ...stocks
-      .filter((stock) => stock.length >= needed.length)
-      .map((stock) => stock.width - 2 * STOCK_PRACTICE.lumberEdgeTrim),
-  );
-  const strips = glueUp(part.width, widest);
-  const glued =
-    strips === undefined
-      ? ''
-      : `, or glue it up from ${strips.count} strips of at least ${say.length(strips.width)}`;
-  return `${what}, fits no lumber at hand: get ${least}${glued}`;
+  return because === 'used up'
+    ? `${what}, finds no room on the lumber at hand: get more, ${least}`
+    : `${what}, fits no lumber at hand: get ${least}`;
 }
 
-/** Strips for a wide board, each jointed along its glue lines; undefined when it would take more than four. */
-export function glueUp(width: number, widest: number): { count: number; width: number } | undefined {
-  for (let count = 2; count <= 4; count += 1) {
-    const each = (width + (count - 1) * STOCK_PRACTICE.glueLine) / count;
-    if (each <= widest) return { count, width: each };
+/** Most strips a board is glued up from before a wider board is asked for. Common practice, no source. */
+const MOST_STRIPS = 4;
+
+/** The part itself, or the strips it is glued up from when it is wider than all lumber that is long enough. */
+function stripsOf(
+  part: LayoutPart,
+  thickness: number,
+  lumber: readonly LumberAtHand[],
+): readonly LayoutPart[] {
+  const long = lumber.filter(
+    (one) =>
+      one.thickness === thickness &&
+      one.count > 0 &&
+      one.length >= part.length + 2 * STOCK_PRACTICE.lumberEndTrim,
+  );
+  const trim = Math.max(STOCK_PRACTICE.lumberEdgeTrim, STOCK_PRACTICE.kerf);
+  const widest = Math.max(0, ...long.map((one) => one.width)) - 2 * trim;
+  if (part.width <= widest) return [part];
+  for (let count = 2; count <= MOST_STRIPS; count += 1) {
+    const width = (part.width + (count - 1) * STOCK_PRACTICE.glueLine) / count;
+    if (width <= widest) {
+      return Array.from({ length: count }, (_, i) => ({
+        ...part,
+        width,
+        mark: `${part.mark}/${i + 1}`,
+        name: `${part.name}, strip ${i + 1} of ${count}`,
+      }));
+    }
   }
-  return undefined;
+  return [part];
 }
 
 /** Lumber of one size on one line, so that each is counted once. */

@@ -1,6 +1,7 @@
 import type { Board } from '../board/index.js';
 import { traitsOf } from './board-traits.js';
 import { boardKinds } from './same-boards.js';
+import type { Shop } from './shop.js';
 
 /** A template to rout the outline or the openings of a board along; a left and a right board share one, turned over. mm */
 export interface OutlineTemplate {
@@ -13,20 +14,27 @@ export interface OutlineTemplate {
 }
 
 /** Sheet taken for templates, and what it stands beyond the part: common practice, no source. mm */
-export const TEMPLATE_PRACTICE = {
+const TEMPLATE = {
   material: 'medium density fibreboard',
   thickness: 6,
+  /** Thick enough for a bearing or a bush to run on, thin enough to leave the cutter its reach. */
+  least: 5,
+  most: 9,
   /** Beyond each end, for the router to run in and out. */
   beyondEnds: 50,
   /** Beyond each edge, for screws and clamps. */
   beyondEdges: 20,
 } as const;
 
-/** A template for every shape of board that is not cut with straight saw cuts alone. */
-export function outlineTemplates(boards: readonly Board[]): readonly OutlineTemplate[] {
+/** A template for every shape of board that is not cut with straight saw cuts alone, from the sheet at hand for it. */
+export function outlineTemplates(boards: readonly Board[], shop: Shop): readonly OutlineTemplate[] {
   const kinds = boardKinds(boards);
   const order = kinds.map((kind) => kind.boards[0]!.id);
-  const { material, thickness, beyondEnds, beyondEdges } = TEMPLATE_PRACTICE;
+  const { beyondEnds, beyondEdges } = TEMPLATE;
+  const sheet = shop.sheets.find(
+    ({ name, thickness }) =>
+      name === TEMPLATE.material && thickness >= TEMPLATE.least && thickness <= TEMPLATE.most,
+  );
   return kinds
     .filter(({ mirrorOf }, i) => mirrorOf === undefined || order.indexOf(mirrorOf) > i)
     .filter(({ boards: [first] }) => isRouted(first!))
@@ -36,8 +44,8 @@ export function outlineTemplates(boards: readonly Board[]): readonly OutlineTemp
       return {
         id: `${id}-template`,
         boards: [...kind.boards, ...mirrored].map((board) => board.id),
-        material,
-        thickness,
+        material: TEMPLATE.material,
+        thickness: sheet?.thickness ?? TEMPLATE.thickness,
         length: blank.length + 2 * beyondEnds,
         width: blank.width + 2 * beyondEdges,
       };

@@ -12,6 +12,8 @@ export interface StockLayout {
   readonly material: string;
   /** Of the stock: measured where the shop file says it. */
   readonly thickness: number;
+  /** True when every part's length lies along the stock's, for its grain. */
+  readonly grainLocked: boolean;
   readonly kerf: number;
   /** Not verified when the kerf, the sheet or the rough sizes were taken from common practice. */
   readonly verdict: Verdict;
@@ -50,13 +52,14 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
   const sheets = found.length > 0 ? found : [assumed];
   const kerf = shop.sawKerf ?? STOCK_PRACTICE.kerf;
   const known = found.length > 0 && shop.sawKerf !== undefined;
+  const grainLocked = !NO_GRAIN.has(material);
   const plan = guillotine(
     parts.map(
       ({ mark, length, width }): PartToCut => ({
         id: mark,
         length,
         width,
-        grain: NO_GRAIN.has(material) ? 'free' : 'along',
+        grain: grainLocked ? 'along' : 'free',
       }),
     ),
     sheets.map((sheet) => ({
@@ -75,6 +78,7 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
     title: `${material}, ${say.fine(measured)}`,
     material,
     thickness: measured,
+    grainLocked,
     kerf,
     verdict: known ? 'passed' : 'not verified',
     parts,
@@ -96,7 +100,7 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
       ...partSheets(plan, say),
       ...plan.unplaced.map(
         ({ part, needed }) =>
-          `${part.id}, ${say.length(part.length)} × ${say.length(part.width)}, fits no sheet: one of at least ${say.length(needed.length)} × ${say.length(needed.width)} is needed, grain along the first`,
+          `${part.id}, ${say.length(part.length)} × ${say.length(part.width)}, fits no sheet: one of at least ${say.length(needed.length)} × ${say.length(needed.width)} is needed${grainLocked ? ', grain along the first' : ''}`,
       ),
     ],
   };

@@ -38,6 +38,7 @@ export function woodBill(rows: readonly CutRow[], waste: number = STOCK_PRACTICE
 const KINDS = [
   ['board', 'boards, finished blanks'],
   ['aid', 'aids'],
+  ['template', 'templates'],
   ['test blank', 'test blanks'],
   ['tenon strip', 'tenon strips'],
 ] as const;
