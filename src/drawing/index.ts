@@ -1,9 +1,17 @@
+export { boardDrawing, type DrawingOptions } from './board-drawing.js';
+export { type MarkedFeature, markedFeatures } from './board-features.js';
+export { type Colour, colourOf, woodColour } from './colours.js';
+export type { DrawingUnits } from './drawing-units.js';
 export { lineInside } from './line-inside.js';
 export { LINE_KINDS, type LineKind } from './line-kinds.js';
+export { type Orientation, type Page, type Paper, pageOf } from './page.js';
+export type { Projection } from './projection-symbol.js';
 export type { SeenPart, Wire } from './seen-part.js';
 export * from './sheet.js';
+export { columnWidths, tableAt } from './table.js';
 export * from './template.js';
 export { type TemplateOptions, templateOf } from './template-of.js';
+export { type Box, boxesOverlap, textBox, textWidth } from './text-width.js';
+export { BLOCK_HEIGHT, type Draft, finishSheets, type SheetSet } from './title-block.js';
 export { type View, type ViewLine, viewOf } from './view.js';
 export { lookingFrom, VIEW_FRAMES, type ViewName } from './view-frames.js';
-export { type Colour, colourOf, woodColour } from './colours.js';

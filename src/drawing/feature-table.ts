@@ -1,0 +1,66 @@
+import type { Board } from '../board/index.js';
+import { markedFeatures } from './board-features.js';
+import { bevelStops } from './board-stops.js';
+import { type DrawingUnits, dimensionRows } from './drawing-units.js';
+import { STEP } from './running-steps.js';
+
+/** What is measured square to the face it enters is not measured at all. */
+const SQUARE = 0.9;
+
+const HEAD = ['', 'cut', 'size', 'depth', 'into', 'from ref. end', 'from ref. edge', 'from ref. face', 'for'];
+
+/**
+ * Everything cut into a board as rows of words: mark, what, size, depth, face, its middle from the reference end, edge and
+ * face, and the joint. A bevel's row has the angle off square and its long and short point instead.
+ *
+ * @returns the head and one row for each feature; empty when nothing is cut
+ */
+export function featureTable(board: Board, units: DrawingUnits): readonly (readonly string[])[] {
+  const say = (mm: number) =>
+    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
+  const deep = (depth: number | 'through') => (depth === 'through' ? 'through' : say(depth));
+  const rows = markedFeatures(board).map(({ mark, kind, of }): readonly string[] => {
+    if (kind === 'bevel') {
+      const angle = (Math.asin(Math.min(1, Math.abs(of.normal[2]))) * 180) / Math.PI;
+      const stops = bevelStops(board).filter((stop) => stop.what.startsWith(`${mark} `));
+      const [a, b] = stops.map((stop) => stop.value);
+      const place = a === undefined ? '' : b === undefined ? say(a) : `${say(a)} / ${say(b)}`;
+      const along = stops[0]?.axis === 0;
+      const longer = of.normal[2] > 0 ? 'reference' : 'opposite';
+      return [
+        mark,
+        `bevel ${of.id}`,
+        `${Math.round(angle * 100) / 100}°`,
+        '',
+        angle > 0.01 ? `longer on ${longer} face` : 'square',
+        along ? place : '',
+        along ? '' : place,
+        '',
+        '',
+      ];
+    }
+    const where = ([0, 1, 2] as const).map((axis) =>
+      Math.abs(of.at.z[axis]) > SQUARE ? '' : say(of.at.origin[axis]),
+    ) as [string, string, string];
+    const size =
+      'diameter' in of ? `Ø${say(of.diameter)}${widened(of, say)}` : `${say(of.width)} × ${say(of.length)}`;
+    const joint = 'joint' in of ? of.joint : of.id;
+    return [mark, kind, size, deep(of.depth), faceName(of.face), ...where, joint];
+  });
+  return rows.length === 0 ? [] : [HEAD, ...rows];
+}
+
+const faceName = (face: string): string =>
+  /^edge-\d+$/.test(face) ? 'slanted edge' : face.replaceAll('-', ' ');
+
+function widened(
+  of: {
+    readonly counterbore?: { readonly diameter: number; readonly depth: number };
+    readonly countersink?: { readonly diameter: number; readonly angleDeg: number };
+  },
+  say: (mm: number) => string,
+): string {
+  const bore = of.counterbore ? `, bore Ø${say(of.counterbore.diameter)} × ${say(of.counterbore.depth)}` : '';
+  const sink = of.countersink ? `, sink Ø${say(of.countersink.diameter)} ${of.countersink.angleDeg}°` : '';
+  return `${bore}${sink}`;
+}
