@@ -155,6 +155,21 @@ for (const design of CASES) {
   );
 }
 
+for (const design of [CASES[0]!, CASES[1]!, CASES.at(-1)!]) {
+  testWith(
+    EZDXF,
+    `every DXF file written for the ${design.called} reads back without a fault, in mm`,
+    async () => {
+      const { files } = await made(design);
+      const paths = files.map(({ path }) => path).filter((path) => path.endsWith('.dxf'));
+      expect(paths.length).toBeGreaterThan(4);
+      readDxf(paths).forEach(({ errors, fixes, insunits }, i) => {
+        expect({ errors, fixes, insunits }, paths[i]!).toEqual({ errors: [], fixes: [], insunits: 4 });
+      });
+    },
+  );
+}
+
 for (const design of [CASES[0]!, CASES.at(-1)!]) {
   testWith(
     EZDXF,

@@ -1,30 +1,31 @@
 // The built program, killed while it makes a design over an older set.
 
-import { existsSync, readdirSync } from 'node:fs';
+import type { ChildProcess } from 'node:child_process';
+import { existsSync, readdirSync, watch } from 'node:fs';
 import path from 'node:path';
-import { performance } from 'node:perf_hooks';
 import { setTimeout } from 'node:timers/promises';
 import { beforeAll, expect, test } from 'vitest';
 import { hashes, listed, ownFolder, run, start } from './program.js';
 
-const KILLS = 12;
+/** Kills when a row of progress is printed: before, while and after the design is checked. */
+const AT_ROWS = [1, 2, 5, 9, 14, 17] as const;
+
+/** Kills this long after the hidden folder of a new set is there: while it is written and put in place, ms. */
+const AFTER_FOLDER = [0, 1, 2, 4, 8, 16] as const;
 
 const out = ownFolder();
 const set = path.join(out, 'frame');
 
-/** Two sets to tell apart, and how long one takes. */
+/** Two sets to tell apart. */
 const OLD = ['make', 'frame', '--length', '500', '--out', out, '--quiet'] as const;
-const NEW = ['make', 'frame', '--length', '700', '--out', out, '--quiet'] as const;
+const NEW = ['make', 'frame', '--length', '700', '--out', out] as const;
 
 let [oldSet, newSet]: Readonly<Record<string, string>>[] = [];
-let wholeRun = 0;
 
 beforeAll(async () => {
   expect((await run(...NEW)).status).toBe(0);
   newSet = hashes(set);
-  const began = performance.now();
   expect((await run(...OLD)).status).toBe(0);
-  wholeRun = performance.now() - began;
   oldSet = hashes(set);
   expect(oldSet).not.toEqual(newSet);
 });
@@ -37,24 +38,61 @@ function standing(): string {
   return path.join(out, aside);
 }
 
-test(`a make killed at any moment leaves a whole set, old or new, and the next run succeeds (${KILLS} kills)`, async () => {
-  let killed = 0;
-  for (let kill = 0; kill < KILLS; kill++) {
+/** Settles when the run has printed so many rows of progress, or has ended. */
+const rowsPrinted = (child: ChildProcess, rows: number): Promise<void> =>
+  new Promise((resolve) => {
+    let text = '';
+    child.stderr!.on('data', (piece: string) => {
+      text += piece;
+      if (text.split('\n').length > rows) resolve();
+    });
+    child.once('close', () => resolve());
+  });
+
+/** Settles when the hidden folder of a new set is there, or the run has ended. */
+const folderMade = (child: ChildProcess): Promise<void> =>
+  new Promise((resolve) => {
+    const watching = watch(out, (_, name) => {
+      if (name?.includes('-new-')) done();
+    });
+    const done = () => {
+      watching.close();
+      resolve();
+    };
+    child.once('close', done);
+  });
+
+const MOMENTS: readonly { readonly when: string; readonly come: (child: ChildProcess) => Promise<void> }[] = [
+  ...AT_ROWS.map((rows) => ({
+    when: `at row ${rows} of its progress`,
+    come: (child: ChildProcess) => rowsPrinted(child, rows),
+  })),
+  ...AFTER_FOLDER.map((ms) => ({
+    when: `${ms} ms after its folder is made`,
+    come: async (child: ChildProcess) => {
+      await folderMade(child);
+      await setTimeout(ms);
+    },
+  })),
+];
+
+test('a make killed at any moment leaves a whole set, old or new, and the next run succeeds', async () => {
+  const killed: string[] = [];
+  for (const { when, come } of MOMENTS) {
     const { child, ended } = start(...NEW);
-    // spread over the run, half of the kills over its last third, where files are written
-    const share = kill % 2 === 0 ? kill / KILLS : 0.66 + (kill / KILLS) * 0.36;
-    await setTimeout(wholeRun * share);
+    await come(child);
     child.kill('SIGKILL');
-    if ((await ended).signal === 'SIGKILL') killed++;
+    if ((await ended).signal === 'SIGKILL') killed.push(when);
     const left = standing();
     const found = hashes(left);
     const { 'files.sha256': list, ...others } = found;
-    expect(list, `kill ${kill}`).toBeDefined();
-    expect(listed(left), `kill ${kill}`).toEqual(others);
-    expect([oldSet, newSet], `kill ${kill}`).toContainEqual(found);
-    expect((await run(...OLD)).status, `kill ${kill}`).toBe(0);
-    expect(hashes(set), `kill ${kill}`).toEqual(oldSet);
-    expect(readdirSync(out), `kill ${kill}`).toEqual(['frame']);
+    expect(list, when).toBeDefined();
+    expect(listed(left), when).toEqual(others);
+    expect([oldSet, newSet], when).toContainEqual(found);
+    expect((await run(...OLD)).status, when).toBe(0);
+    expect(hashes(set), when).toEqual(oldSet);
+    expect(readdirSync(out), when).toEqual(['frame']);
   }
-  expect(killed).toBeGreaterThan(KILLS / 2);
-});
+  // later ones may come too late on a busy machine
+  expect(killed).toEqual(expect.arrayContaining(MOMENTS.slice(0, 4).map(({ when }) => when)));
+}, 300_000);
