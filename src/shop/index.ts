@@ -2,6 +2,7 @@ export { type BoardEnds, boardEnds, type EndsWord } from './board-ends.js';
 export { boardFeet, type WoodVolume, woodVolume } from './board-feet.js';
 export { boardMarks } from './board-marks.js';
 export { builtInShop } from './built-in-shop.js';
+export { FEED } from './card-words.js';
 export { type CutListRequest, type CutRow, type CutWhen, cutList, cutWords } from './cut-list.js';
 export type {
   Cut,
@@ -15,6 +16,7 @@ export type {
   Stock,
   Unplaced,
 } from './cutting.js';
+export { faceWords } from './face-words.js';
 export { type GlueStep, type GlueUp, glueUp, type TenonSeating } from './glue-up.js';
 export { type Entry, entriesOf, type Freedom, freedomOf, type JointFreedom } from './glue-up-entry.js';
 export { type Blocked, bestMove, type Move } from './glue-up-move.js';
@@ -24,6 +26,7 @@ export { GLUE_UP_PRACTICE } from './glue-up-practice.js';
 export { type ProvedGlueUp, provedGlueUp } from './glue-up-proved.js';
 export type { GlueStage } from './glue-up-stages.js';
 export { guillotine } from './guillotine.js';
+export { type Hand, handsOf } from './handed.js';
 export { type HardwareRow, hardwareList } from './hardware-list.js';
 export { type Hold, holdOver } from './hold.js';
 export type {
@@ -40,16 +43,20 @@ export type {
 } from './holding.js';
 export { HOLD } from './holding-practice.js';
 export { type Holdings, holdingsOf, unheld } from './holdings-of.js';
+export { type Horn, hornsOf } from './horns.js';
+export { inBoth } from './in-both.js';
 export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
 export { type LayoutPart, layoutParts } from './layout-parts.js';
 export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
 export { type OutlineTemplate, outlineTemplates } from './outline-templates.js';
+export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 export { readShop, shopUnits } from './read-shop.js';
 export { withHorn } from './resting.js';
 export { type Allowance, type RoughSize, roughSize } from './rough-size.js';
 export { type BoardKind, boardKinds } from './same-boards.js';
+export type { CardCut, Figure, Pass, RailSetting, SetupCard, TestCut } from './setup-card.js';
+export { type CardRequest, setupCards } from './setup-cards.js';
 export { type StockLayout, sheetLayouts } from './sheet-layout.js';
-export type * from './shop.js';
 export type {
   BushAtHand,
   ClampAtHand,

@@ -1,0 +1,230 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { TenonwrightError } from '../../src/errors.js';
+import { angleDeg, dot, subtract } from '../../src/frame/index.js';
+import { builtInShop, type SetupCard } from '../../src/shop/index.js';
+import { readCard } from './card-reader.js';
+import { carded, made } from './made.js';
+
+/** How far every mortise of a design is off when it is cut by its card: mm along, across, out, and degrees. */
+function off({ design, cards }: ReturnType<typeof carded>, rounded = 0) {
+  return cards.flatMap((card) =>
+    card.cuts.map((cut) => {
+      const { board } = design.boards.find((placed) => placed.board.id === cut.board)!;
+      const { at, ...mortise } = board.mortises.find(({ id }) => id === cut.mortise)!;
+      const read = readCard(card, cut, board, rounded);
+      const by = subtract(read.centre, at.origin);
+      const lean = angleDeg(read.along, at.x);
+      return {
+        where: `${card.id} ${cut.board} ${cut.mortise}`,
+        along: Math.abs(dot(by, at.x)),
+        across: Math.abs(dot(by, at.y)),
+        out: Math.abs(dot(by, at.z)),
+        degrees: Math.max(angleDeg(read.out, at.z), Math.min(lean, 180 - lean)),
+        sizes: Math.max(
+          Math.abs(read.width - mortise.width),
+          Math.abs(read.length - mortise.length),
+          Math.abs(read.depth - mortise.depth),
+        ),
+      };
+    }),
+  );
+}
+
+const worst = (rows: ReturnType<typeof off>) =>
+  Math.max(...rows.flatMap(({ along, across, out, degrees, sizes }) => [along, across, out, degrees, sizes]));
+
+const DESIGNS = [
+  ['stool', {}],
+  ['stool', { treads: 2 }],
+  ['stool', { rake: 0, taper: 0 }],
+  ['stool', { rake: 17, taper: 6, stretcherTenons: 2 }],
+  ['frame', {}],
+  ['frame', { tenons: 2, railWidth: 120 }],
+] as const;
+
+describe.each(DESIGNS)('%s %j', (model, given) => {
+  const work = carded(made(model, given));
+
+  test('every mortise stands on one card', () => {
+    const mortises = work.design.boards.flatMap(({ board }) =>
+      board.mortises.map(({ id }) => `${board.id} ${id}`),
+    );
+    const told = work.cards.flatMap(({ cuts }) => cuts.map(({ board, mortise }) => `${board} ${mortise}`));
+    expect(told.toSorted()).toEqual(mortises.toSorted());
+  });
+
+  test('a stranger with the card and the board cuts every mortise where it belongs', () => {
+    expect(worst(off(work))).toBeLessThan(1e-6);
+  });
+
+  test('read off a rule to a tenth of a mm, no mortise is off by more than that rounding', () => {
+    for (const row of off(work, 0.1)) {
+      expect(row.along, row.where).toBeLessThanOrEqual(0.05 + 1e-9);
+      // a wedge adds a second rounded figure to the rail's distance
+      expect(row.across, row.where).toBeLessThanOrEqual(0.1 + 1e-9);
+    }
+  });
+});
+
+test('for all stools and frames that can be made, cutting by the cards gives the mortises', () => {
+  const stools = fc.record({
+    treads: fc.constantFrom(1, 2),
+    rake: fc.integer({ min: 0, max: 18 }),
+    taper: fc.integer({ min: 0, max: 8 }),
+    treadThickness: fc.integer({ min: 20, max: 40 }),
+    sideThickness: fc.integer({ min: 20, max: 40 }),
+    treadTenons: fc.integer({ min: 1, max: 3 }),
+    stretcherTenons: fc.integer({ min: 1, max: 2 }),
+    cutter: fc.constantFrom(6, 8, 10),
+  });
+  const frames = fc.record({
+    length: fc.integer({ min: 300, max: 900 }),
+    width: fc.integer({ min: 300, max: 900 }),
+    railWidth: fc.integer({ min: 40, max: 120 }),
+    tenons: fc.integer({ min: 1, max: 2 }),
+    cutter: fc.constantFrom(6, 8, 10),
+  });
+  let read = 0;
+  const check = (model: 'stool' | 'frame') => (given: object) => {
+    let design: ReturnType<typeof made>;
+    try {
+      design = made(model, given as Record<string, unknown>);
+    } catch (error) {
+      if (error instanceof TenonwrightError) return;
+      throw error;
+    }
+    const rows = off(carded(design));
+    read += rows.length;
+    expect(worst(rows)).toBeLessThan(0.05);
+  };
+  fc.assert(fc.property(stools, check('stool')), { seed: 31, numRuns: 12 });
+  fc.assert(fc.property(frames, check('frame')), { seed: 32, numRuns: 12 });
+  expect(read).toBeGreaterThan(100);
+});
+
+test('what is not on the card is not known: a mortise cut by a card with one wrong number is off', () => {
+  const work = carded(made('stool'));
+  const shifted: readonly SetupCard[] = work.cards.map((card) => ({
+    ...card,
+    cuts: card.cuts.map((cut) => ({ ...cut, ends: [cut.ends[0] + 0.2, cut.ends[1] + 0.2] as const })),
+  }));
+  for (const row of off({ ...work, cards: shifted })) expect(row.along).toBeCloseTo(0.2, 6);
+});
+
+test('both sides of a stool share their set-ups, and are told apart as left and right', () => {
+  const { cards } = carded(made('stool', { treads: 2 }));
+  for (const card of cards.filter(({ cuts }) => cuts.some(({ board }) => board.endsWith('-side')))) {
+    const boards = card.cuts.map(({ board, hand }) => `${board} ${hand}`);
+    expect(boards.filter((one) => one.startsWith('left-side left')).length).toBe(boards.length / 2);
+    expect(boards.filter((one) => one.startsWith('right-side right')).length).toBe(boards.length / 2);
+  }
+});
+
+test('the reference face lies against the near rail wherever a rail bears on it', () => {
+  const { cards } = carded(made('stool'));
+  const held = cards.flatMap(({ cuts }) => cuts).filter(({ nearFace }) => nearFace !== undefined);
+  expect(held.length).toBeGreaterThan(4);
+  for (const { nearFace, farFace } of held) {
+    expect(nearFace).toBe('reference-face');
+    expect(farFace).toBe('opposite-face');
+  }
+});
+
+test('set-ups come in the order of the work, and are numbered in it', () => {
+  const { cards } = carded(made('stool', { treads: 2 }));
+  const stages = cards.map(({ stage }) => ['milled blank', 'ends cut', 'outline cut'].indexOf(stage));
+  expect(stages).toEqual(stages.toSorted());
+  expect(cards.map(({ id }) => id)).toEqual(cards.map((_, i) => `S${i + 1}`));
+});
+
+test('on a bevelled end depth is zeroed at the short point', () => {
+  const { cards } = carded(made('stool'));
+  const top = cards.find(({ cuts }) => cuts.some(({ face }) => face === 'top'))!;
+  // the sides lean outwards, reference face out: their top is longer inside, so its short point is outside
+  expect(top.zeroPoint).toMatch(/bevelled end 'top', at its short point: the arris with the reference face/);
+  // the stretcher is longest at its reference edge
+  const stretcher = cards.find(({ cuts }) => cuts.some(({ board }) => board === 'stretcher'))!;
+  expect(stretcher.zeroPoint).toMatch(/short point: the arris with the opposite edge/);
+});
+
+describe('what the shop file does not say is not verified, never passed', () => {
+  const bare = {
+    ...builtInShop('mm'),
+    name: 'bare',
+    cutters: [],
+    router: { base: builtInShop('mm').router.base },
+  };
+  const full = {
+    ...builtInShop('mm'),
+    cutters: [
+      {
+        nominal: 8,
+        diameter: 8,
+        cuttingLength: 40,
+        overallLength: 90,
+        shank: 8,
+        slotInFace: 8.04,
+        slotInEnd: 8.06,
+      },
+    ],
+  };
+  const figuresWith = (shop: Parameters<typeof carded>[1]) =>
+    carded(made('stool'), shop).cards.flatMap(({ figures }) => figures);
+
+  test('with nothing but a base', () => {
+    const verdicts = figuresWith(bare)
+      .filter(({ name }) => name !== 'support under the plate')
+      .map(({ verdict }) => verdict);
+    expect(new Set(verdicts)).toEqual(new Set(['not verified']));
+  });
+
+  test('with everything measured', () => {
+    const verdicts = figuresWith(full)
+      .filter(({ name }) => name !== 'edge guide instead of the guide board')
+      .map(({ verdict }) => verdict);
+    expect(new Set(verdicts)).toEqual(new Set(['passed']));
+  });
+
+  test.each([
+    [{ overallLength: undefined }, 'cutter long enough'],
+    [{ cuttingLength: undefined }, 'cutting edges long enough'],
+    [{ shank: undefined }, 'collet fits the shank'],
+    [{ slotInEnd: undefined }, 'slot width measured'],
+  ])('with %j', (left, name) => {
+    const shop = { ...full, cutters: [JSON.parse(JSON.stringify({ ...full.cutters[0], ...left }))] };
+    const verdicts = figuresWith(shop)
+      .filter((figure) => figure.name === name)
+      .map(({ verdict }) => verdict);
+    expect(verdicts).toContain('not verified');
+    expect(verdicts).not.toContain('failed');
+  });
+});
+
+test('reach of cutter and plunge by hand: shank, base, plate and depth', () => {
+  // 2 × 8 in the collet + 10 base + 12 plate + 31.2 deep = 69.2
+  const { cards } = carded(made('stool'));
+  const { figures, depth } = cards.find(({ way }) => way === 'both rails')!;
+  expect(depth).toBeCloseTo(31.2, 9);
+  const figure = (name: string) => figures.find((one) => one.name === name)!;
+  expect(figure('cutter long enough').needed).toBeCloseTo(69.2, 9);
+  expect(figure('plunge travel').needed).toBeCloseTo(43.2, 9);
+  expect(figure('cutting edges long enough').needed).toBeCloseTo(31.2, 9);
+});
+
+test.each([
+  [69.3, 'passed'],
+  [69.1, 'failed'],
+] as const)('a cutter %d mm long over all has %s where 69.2 mm are needed', (overallLength, verdict) => {
+  const shop = {
+    ...builtInShop('mm'),
+    cutters: [{ nominal: 8, cuttingLength: 32, overallLength, shank: 8 }],
+  };
+  const design = made('stool');
+  const cards = carded(design, shop).cards;
+  const verdicts = cards
+    .filter(({ way }) => way === 'both rails')
+    .flatMap(({ figures }) => figures)
+    .filter(({ name }) => name === 'cutter long enough');
+  expect(new Set(verdicts.map((one) => one.verdict))).toEqual(new Set([verdict]));
+});
