@@ -48,3 +48,15 @@ export const SAME_LINE = 0.01;
 
 /** The last of a way to a seat that is not proved by itself: within it lies the seat, where the overlap check looks. */
 export const PATH_END = 0.01;
+
+/** In a dry run, a rail bears when it comes this near: a fifth of the air a tenon gets on its cheek. */
+export const BEARING_GAP = 0.02;
+
+/** In a dry run, what the cutter sweeps may differ from the mortise by this share of it: facets, and nothing more. */
+export const CUT_RELATIVE = 1e-3;
+
+/** A section is taken this far below the plane a plate slides on: in the plane itself it is not defined. */
+export const SECTION_BELOW = 0.01;
+
+/** What holds a plate may fall short by this much in such a section, where an edge leans. */
+export const HOLD_SLACK = 0.02;

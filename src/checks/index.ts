@@ -1,3 +1,7 @@
 export { type Bench, type Check, COMMON_PRACTICE, MEASURED } from './bench.js';
+export { dryRun } from './dry-run.js';
 export type { Finding, Level } from './finding.js';
+export { heldMortises } from './holding.js';
+export { located } from './located.js';
 export { benchOf, CHECKS, failed, runChecks } from './run-checks.js';
+export type { Held } from './set-up-on-solids.js';

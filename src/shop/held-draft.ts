@@ -1,5 +1,4 @@
 import { makeBoard } from '../board/index.js';
-import { dot } from '../frame/index.js';
 import { trimmed } from '../length/index.js';
 import type { AidDraft, HeldDraft } from './aid-draft.js';
 import type { Bearing, Lean } from './bearing.js';
@@ -145,18 +144,20 @@ const RULED: readonly string[] = ['reference-end', 'reference-edge', 'opposite-e
 
 /**
  * The distance of the mortise's centre from a face that ends the work along one axis of its frame, in the plane of the mouth.
+ *
+ * @throws RangeError when no face ends it there: a board with a mortise has four sides
  */
 function fromFace(work: Work, axis: 0 | 1, horned: string | undefined): FromFace {
-  const square = (face: SeenFace) => Math.abs(face.normal[axis]);
-  const ending = work.faces
-    .filter((face) => face.id !== horned && square(face) > Math.cos((LEANS_DEG * Math.PI) / 180))
-    .toSorted((a, b) => order(a) - order(b));
-  const face = ending[0];
-  if (!face) return { from: work.mortise.face, centre: 0 };
-  return {
-    from: face.id,
-    centre: Math.abs(face.offset / dot(face.normal, axis === 0 ? [1, 0, 0] : [0, 1, 0])),
-  };
+  const face = work.faces
+    .filter(({ id, normal, offset }) => {
+      const lean = Math.acos(Math.min(1, Math.abs(normal[axis])));
+      return id !== horned && offset > 0 && lean < (LEANS_DEG * Math.PI) / 180;
+    })
+    .toSorted((a, b) => order(a) - order(b))[0];
+  if (!face) throw new RangeError(`mortise ${work.mortise.id}: no face to measure it from`);
+  const along = face.normal[axis];
+  const side = axis === 0 ? (along > 0 ? 'end' : 'start') : along > 0 ? 'far' : 'near';
+  return { from: face.id, side, centre: face.offset / Math.abs(along) };
 }
 
 const LEANS_DEG = 30;

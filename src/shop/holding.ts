@@ -88,6 +88,8 @@ export interface Holding {
 /** A distance from a face of the board at its stage, mm. */
 export interface FromFace {
   readonly from: FaceId;
+  /** Which side of the mortise that face is on: `start` and `end` are its -x and +x, `near` and `far` its -y and +y. */
+  readonly side: 'start' | 'end' | 'near' | 'far';
   readonly centre: number;
 }
 

@@ -30,7 +30,7 @@ export function restingOf(way: Way, hand: AtHand): Resting {
     (side) => hold[side] < HOLD - SAME_POINT && !(way.way === 'both rails' && isAcross(side)),
   );
   const horn = lacking.length === 1 ? hornFor(stage, way, lacking[0]!, hold) : undefined;
-  const supports = horn ? [] : lacking.map((side) => blockFor(way, side, hand));
+  const supports = horn ? [] : needed(lacking).map((side) => blockFor(way, side, hand));
   const hornWood = horn && hornRegion(way, horn.length, lacking[0]!);
   const wood = unite(work.mouth, ...(hornWood ? [hornWood] : []), ...supports.map((block) => [block.top]));
   const whole = holdAt(wood, ENDLESS, [0, 0]);
@@ -43,6 +43,10 @@ export function restingOf(way: Way, hand: AtHand): Resting {
     stopsBeyond: onWork ? [past(whole.start), past(whole.end)] : [0, 0],
   };
 }
+
+/** Blocks on both long sides of the work reach past its ends, and hold there too. */
+const needed = (lacking: readonly SupportSide[]): readonly SupportSide[] =>
+  lacking.filter(isAcross).length === 2 ? lacking.filter(isAcross) : lacking;
 
 const isAcross = (side: SupportSide): boolean => side === 'near' || side === 'far';
 

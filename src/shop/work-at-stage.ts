@@ -1,4 +1,12 @@
-import { columnRegion, type Face, type FaceId, faces, type Mortise, planeRegion } from '../board/index.js';
+import {
+  columnRegion,
+  type Face,
+  type FaceId,
+  faces,
+  type Mortise,
+  mouthOf,
+  planeRegion,
+} from '../board/index.js';
 import {
   angleDeg,
   directionIn,
@@ -6,6 +14,7 @@ import {
   type Frame,
   frame,
   frameOut,
+  moved,
   pointIn,
   pointOut,
   scale,
@@ -65,17 +74,25 @@ export function seenStage(stage: Stage, known: readonly Face[]): SeenStage {
 /**
  * A board at a stage, seen from a mortise.
  *
- * @returns undefined when the stage has no mouth for it yet: no face in its plane, or too little wood on it
+ * A mortise whose axis leans from its face is cut from a face square to that axis, above its own mouth and before that is cut:
+ * the mortise seen here is the deeper one, from there.
+ *
+ * @returns undefined when the stage has no mouth for it: no face in its plane, or too little wood on it
  */
-export function workAtStage(seen: SeenStage, mortise: Mortise): Work | undefined {
+export function workAtStage(seen: SeenStage, finished: Mortise): Work | undefined {
   const { stage, faces: known, column } = seen;
+  const mouths = known
+    .filter((face) => angleDeg(face.frame.z, finished.at.z) < PARALLEL_DEG)
+    .map((face) => ({ face, above: dot(face.frame.z, subtract(face.frame.origin, finished.at.origin)) }))
+    .filter(({ above }) =>
+      finished.faceNormal ? above > mouthOf(finished).drop - COPLANAR : Math.abs(above) < COPLANAR,
+    )
+    .toSorted((a, b) => a.above - b.above);
+  const [lowest] = mouths;
+  if (!lowest) return undefined;
+  const mouthFace = lowest.face;
+  const mortise = finished.faceNormal ? cutFrom(mouthFace.id, finished, lowest.above) : finished;
   const { at } = mortise;
-  const mouthFace = known.find(
-    (face) =>
-      angleDeg(face.frame.z, at.z) < PARALLEL_DEG &&
-      Math.abs(dot(face.frame.z, subtract(at.origin, face.frame.origin))) < COPLANAR,
-  );
-  if (!mouthFace) return undefined;
   const section = (plane: Frame): Region => planeRegion(stage.board, frameOut(at, plane), column);
   const mouth = mouthFace.region.map((loop) =>
     loop.map(([x, y]): Vec2 => {
@@ -111,6 +128,13 @@ export function workAtStage(seen: SeenStage, mortise: Mortise): Work | undefined
       };
     }),
   };
+}
+
+/** The same cavity, cut from a face square to its axis. */
+function cutFrom(face: FaceId, finished: Mortise, above: number): Mortise {
+  const { faceNormal: _, ...square } = finished;
+  const at = moved(finished.at, scale(finished.at.z, above));
+  return { ...square, face, at, depth: finished.depth + above };
 }
 
 /** Wood a little outside a seen face, over the plane of x and z; empty when the face is outermost. */

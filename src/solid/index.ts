@@ -9,4 +9,5 @@ export * from './measure.js';
 export * from './mesh.js';
 export * from './side-wall.js';
 export * from './solids.js';
+export * from './standing.js';
 export * from './sweep.js';

@@ -42,6 +42,8 @@ export interface MortiseMeasure {
   readonly endWood: number;
   /** The board's extent along the mortise's axis. */
   readonly boardDepth: number;
+  /** Its air, from just below the mouth down; board frame, the kernel owns it. */
+  readonly cavity: Body;
 }
 
 /** What was found of one tenon and its two mortises. */
@@ -117,6 +119,7 @@ function measureMortise(
       wall: wall.least,
       endWood: endWood(board, mortise, own),
       boardDepth: depthOf(board, mortise),
+      cavity,
     },
   };
 }

@@ -1,0 +1,174 @@
+import { mouthOf } from '../board/index.js';
+import type { Vec3 } from '../frame/index.js';
+import type { Region } from '../profile/index.js';
+import { obround, regionOf, unite } from '../profile/index.js';
+import { baseOf, HOLD, type Holding, holdOver, plateOf } from '../shop/index.js';
+import { type Body, belowFace, prism, SKIN, section, sharedVolume } from '../solid/index.js';
+import {
+  BEARING_GAP,
+  CUT_RELATIVE,
+  CUTTER_LEAD,
+  HOLD_SLACK,
+  OVERLAP_MM3,
+  SECTION_BELOW,
+} from '../tolerances.js';
+import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+import { gapBetween, type Piece, pushed, sharedBy } from './piece-in-place.js';
+import { type Held, type SetUp, setUpsOnSolids } from './set-up-on-solids.js';
+
+/**
+ * Every set-up is tried on the solids: jig, router and cutter stand on the board as it is at that stage, at both stops and
+ * half way.
+ *
+ * Nothing may cut into the work or what holds it but the cutter itself; rails, guide and bush touch what they bear on; what
+ * the cutter sweeps from stop to stop is the mortise; the plate is held. A mortise no way can cut is told by
+ * {@link heldMortises} and not tried here.
+ */
+export function dryRun(bench: Bench, held: Held): readonly Finding[] {
+  const { kernel, design } = bench.solids;
+  const layOut = setUpsOnSolids(
+    kernel,
+    design.boards.map(({ board }) => board),
+    held,
+  );
+  return held.holdings
+    .filter((holding) => holding.broken.length === 0)
+    .flatMap((holding) => {
+      const setUp = layOut(holding);
+      if (!setUp) return [faceGone(holding)];
+      return [
+        ...cutsInto(bench, holding, setUp),
+        ...bearsOn(bench, holding, setUp),
+        ...sweeps(bench, holding, setUp),
+        ...rests(bench, holding, setUp, held),
+      ];
+    });
+}
+
+const nameOf = ({ mortise, board }: Holding): string => `mortise ${mortise.id} in ${board}`;
+
+const faceGone = (holding: Holding): Finding => ({
+  code: 'set-up-face-gone',
+  level: 'error',
+  subjects: [holding.board, holding.mortise.id],
+  measured: 0,
+  limit: 1,
+  unit: '',
+  message: `${nameOf(holding)} is set up from a face the board does not have when it is ${holding.stage}`,
+  remedy: 'cut it at an earlier stage',
+  basis: MEASURED,
+});
+
+function cutsInto({ say }: Bench, holding: Holding, setUp: SetUp): Finding[] {
+  const { travelling, fixed, travel } = setUp;
+  const moving = travelling.flatMap((piece) => [-travel, 0, travel].map((x) => pushed(piece, [x, 0, 0])));
+  const pairs = [
+    ...moving.flatMap((one) => fixed.map((other) => [one, other] as const)),
+    ...fixed.flatMap((one, i) => fixed.slice(i + 1).map((other) => [one, other] as const)),
+  ];
+  const worst = new Map<string, { one: Piece; other: Piece; shared: number }>();
+  for (const [one, other] of pairs) {
+    const shared = sharedBy(one, other);
+    const key = `${one.name} ${other.name}`;
+    if (shared > Math.max(OVERLAP_MM3, worst.get(key)?.shared ?? 0)) worst.set(key, { one, other, shared });
+  }
+  return [...worst.values()].map(
+    ({ one, other, shared }): Finding => ({
+      code: 'set-up-overlaps',
+      level: 'error',
+      subjects: [holding.board, holding.mortise.id, one.name, other.name],
+      measured: shared,
+      limit: 0,
+      unit: 'mm³',
+      message: `${nameOf(holding)}: set up for it, ${one.name} and ${other.name} share ${say.volume(shared)}`,
+      remedy: 'cut it at an earlier stage, or hold it another way',
+      basis: MEASURED,
+    }),
+  );
+}
+
+function bearsOn({ say }: Bench, holding: Holding, setUp: SetUp): Finding[] {
+  return setUp.bearing.flatMap(([moves, on]): Finding[] => {
+    const air = gapBetween(moves, on, 2 * BEARING_GAP);
+    if (air < BEARING_GAP) return [];
+    return [
+      {
+        code: 'set-up-off-bearing',
+        level: 'error',
+        subjects: [holding.board, holding.mortise.id, moves.name, on.name],
+        measured: air,
+        limit: BEARING_GAP,
+        unit: 'mm',
+        message: `${nameOf(holding)}: ${moves.name} stands ${say.fine(air)} or more off ${on.name}, which it must bear on`,
+        remedy: 'set it again: its distance and the face it is taken from do not agree',
+        basis: MEASURED,
+      },
+    ];
+  });
+}
+
+function below(body: Body, onFace: Vec3, normal: Vec3): Body {
+  const left = belowFace(body, onFace, normal, -SKIN);
+  body.delete();
+  return left;
+}
+
+/** What the cutter sweeps between the stops against the air the finished board has there. */
+function sweeps(bench: Bench, holding: Holding, setUp: SetUp): Finding[] {
+  const measured = bench.tenons
+    .flatMap(({ mortises }) => mortises)
+    .find((one) => one.board === holding.board && one.mortise.id === holding.mortise.id)!;
+  const { mortise, cavity } = measured;
+  const { width, at } = mortise;
+  const path = obround({ length: 2 * setUp.travel + width, width });
+  const { kernel } = bench.solids;
+  const sweep = (top: number) => prism(kernel, regionOf(path), -setUp.depth, top, setUp.place);
+  const cut = mortise.faceNormal
+    ? // what an earlier cut takes off above the mouth is not the mortise's
+      below(sweep(CUTTER_LEAD), at.origin, mouthOf(mortise).normal)
+    : sweep(-SKIN);
+  const whole = cavity.volume();
+  const off = cut.volume() + whole - 2 * sharedVolume(cut, cavity);
+  cut.delete();
+  if (off <= CUT_RELATIVE * whole) return [];
+  const { say } = bench;
+  return [
+    {
+      code: 'cut-off-mortise',
+      level: 'error',
+      subjects: [holding.board, mortise.id],
+      measured: off,
+      limit: CUT_RELATIVE * whole,
+      unit: 'mm³',
+      message: `${nameOf(holding)}: what the cutter sweeps between its stops differs from the mortise by ${say.volume(off)} of ${say.volume(whole)}`,
+      remedy: 'take the distances of rails, stops and centre line again from the model',
+      basis: MEASURED,
+    },
+  ];
+}
+
+function rests({ say }: Bench, holding: Holding, setUp: SetUp, held: Held): Finding[] {
+  const plane = { origin: [0, 0, -SECTION_BELOW], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] } as const;
+  const travelling = holding.travelling.what === 'jig plate' ? plateOf(held.jig) : baseOf(held.shop.router);
+  const blocks = setUp.fixed.filter(({ name }) => holding.supports.some(({ aid }) => aid === name));
+  const wood: Region = unite(...[setUp.work, ...blocks].map(({ body }) => section(body(), plane)));
+  const hold = holdOver(wood, travelling.outline, setUp.travel);
+  const along = Math.min(hold.start, hold.end);
+  const across = holding.near && holding.far ? Number.POSITIVE_INFINITY : Math.min(hold.near, hold.far);
+  const least = Math.min(along, across);
+  if (least >= HOLD - HOLD_SLACK) return [];
+  return [
+    {
+      code: 'plate-tips',
+      level: 'error',
+      subjects: [holding.board, holding.mortise.id],
+      measured: least,
+      limit: HOLD,
+      unit: 'mm',
+      message: `${nameOf(holding)}: what lies under the ${holding.travelling.what} reaches ${say.length(Math.max(least, 0))} beyond the cutter's centre, allowed is at least ${say.length(HOLD)}`,
+      remedy: 'clamp a support block flush with the mouth there',
+      basis: COMMON_PRACTICE,
+    },
+  ];
+}

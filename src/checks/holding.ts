@@ -1,0 +1,89 @@
+import { mouthOf } from '../board/index.js';
+import { type BrokenLimit, unheld } from '../shop/index.js';
+import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+import type { Held } from './set-up-on-solids.js';
+
+/** Mortises no way at hand can cut, with the limit each breaks, and those held a longer way because of a limit of the jig. */
+export const heldMortises = (bench: Bench, held: Held): readonly Finding[] => [
+  ...mouthless(bench, held),
+  ...uncut(held),
+  ...longerWay(held),
+];
+
+const mouthless = ({ solids, say }: Bench, held: Held): readonly Finding[] =>
+  unheld(solids.design, held.holdings).map(({ board, mortise }) => ({
+    code: 'mortise-without-mouth',
+    level: 'warning',
+    subjects: [board, mortise.id],
+    measured: 0,
+    limit: mortise.length,
+    unit: 'mm',
+    message: mortise.faceNormal
+      ? `mortise ${mortise.id} in ${board} leans ${say.angle(mouthOf(mortise).leanDeg)} from its face, and no face square to its axis is there before that face is cut: a router stands square to its cutter`
+      : `mortise ${mortise.id} in ${board} has no flat face round its mouth at any stage: neither a jig nor a router can stand on it`,
+    remedy: mortise.faceNormal
+      ? "turn the joint's axis square to the face, or clamp the board under a ramp of that angle"
+      : 'move it onto a flat face, or cut it by hand',
+    basis: MEASURED,
+  }));
+
+const uncut = (held: Held): readonly Finding[] =>
+  held.holdings.flatMap((holding) =>
+    holding.broken.map(
+      (limit): Finding => ({
+        code: `cannot-be-cut-${limit.code}`,
+        level: 'warning',
+        subjects: [holding.board, holding.mortise.id],
+        measured: limit.measured,
+        limit: limit.limit,
+        unit: 'mm',
+        message: `mortise ${holding.mortise.id} in ${holding.board} cannot be cut with the router and jig at hand: ${limit.message}`,
+        remedy: limit.remedy,
+        basis: BASIS[limit.code] ?? MEASURED,
+      }),
+    ),
+  );
+
+/** Limits that are rules of thumb; all others are measured on jig, router or board. */
+const BASIS: Readonly<Record<string, string>> = {
+  'guide-wood': COMMON_PRACTICE,
+  'rail-near-cutter': COMMON_PRACTICE,
+  'cutter-length': 'from memory: two shank diameters in the collet',
+};
+
+/** One note for all mortises of a board that one limit keeps from the jig. */
+function longerWay(held: Held): readonly Finding[] {
+  const notes = new Map<string, Finding & { readonly mortises: readonly string[] }>();
+  for (const holding of held.holdings) {
+    if (holding.broken.length > 0) continue;
+    const least = holding.refused.toSorted((a, b) => a.broken.length - b.broken.length)[0];
+    const limit = least?.broken[0];
+    if (!least || !limit || !worthTelling(limit)) continue;
+    const key = `${holding.board} ${limit.code} ${holding.way}`;
+    const mortises = [...(notes.get(key)?.mortises ?? []), holding.mortise.id];
+    notes.set(key, {
+      code: `held-another-way-${limit.code}`,
+      level: 'note',
+      subjects: [holding.board, ...mortises],
+      measured: limit.measured,
+      limit: limit.limit,
+      unit: 'mm',
+      message: `${mortises.length === 1 ? `mortise ${mortises[0]}` : `${mortises.length} mortises`} in ${holding.board}: ${WAY[holding.way]}, for ${limit.message}`,
+      remedy: limit.remedy,
+      basis: BASIS[limit.code] ?? MEASURED,
+      mortises,
+    });
+  }
+  return [...notes.values()].map(({ mortises: _, ...finding }) => finding);
+}
+
+/** A jig twice as large is another jig. */
+const worthTelling = ({ measured, limit }: BrokenLimit): boolean => measured <= 2 * limit;
+
+const WAY = {
+  'both rails': 'held between both rails with what that takes',
+  'one rail': 'held against one rail',
+  'guide board': 'cut along a guide board',
+  'windowed template': 'cut in a windowed template',
+} as const;

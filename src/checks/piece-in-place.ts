@@ -1,0 +1,125 @@
+import type { Hardware, PlacedBoard } from '../assembly/index.js';
+import { add, pointOut, type Vec3 } from '../frame/index.js';
+import { bounds } from '../profile/index.js';
+import type { JigAtHand } from '../shop/index.js';
+import {
+  type Body,
+  type Box,
+  box,
+  gap,
+  type Kernel,
+  sharedVolume,
+  solidsOf,
+  standingIn,
+  stockBody,
+} from '../solid/index.js';
+
+/** A piece of a set-up, with the room it takes known before its body is made; moved without being made again. */
+export interface Piece {
+  readonly name: string;
+  readonly box: Box;
+  /** The kernel owns it. */
+  readonly body: () => Body;
+  /** How far it stands from where its body and its box are. */
+  readonly shift: Vec3;
+}
+
+const HERE: Vec3 = [0, 0, 0];
+
+/** A piece whose body is there. */
+export const pieceOf = (name: string, body: Body): Piece => ({
+  name,
+  box: box(body),
+  body: () => body,
+  shift: HERE,
+});
+
+/** A piece moved on. */
+export const pushed = (piece: Piece, by: Vec3): Piece => ({ ...piece, shift: add(piece.shift, by) });
+
+/** Volume two pieces share, mm³; pieces whose boxes only touch never reach the kernel. */
+export function sharedBy(one: Piece, other: Piece): number {
+  const apart = [0, 1, 2].some(
+    (i) =>
+      one.box.min[i]! + one.shift[i]! > other.box.max[i]! + other.shift[i]! - TOUCHING ||
+      other.box.min[i]! + other.shift[i]! > one.box.max[i]! + one.shift[i]! - TOUCHING,
+  );
+  if (apart) return 0;
+  return withBoth(one, other, sharedVolume);
+}
+
+/** The gap between two pieces, looked for no farther than `reach`, mm. */
+export const gapBetween = (one: Piece, other: Piece, reach: number): number =>
+  withBoth(one, other, (a, b) => gap(a, b, reach));
+
+/** Boxes that overlap by less only touch, mm. */
+const TOUCHING = 1e-6;
+
+function withBoth(one: Piece, other: Piece, measure: (a: Body, b: Body) => number): number {
+  const by = add(one.shift, [-other.shift[0], -other.shift[1], -other.shift[2]]);
+  if (by.every((part) => part === 0)) return measure(one.body(), other.body());
+  const moved = one.body().translate([...by]);
+  const found = measure(moved, other.body());
+  moved.delete();
+  return found;
+}
+
+/** Every piece of a jig but its cutter, each made when it is first asked for: most never come near the work. */
+export function jigPieces(kernel: Kernel, { design }: JigAtHand): ReadonlyMap<string, Piece> {
+  const only = { ...design, boards: [], joints: [], hardware: [] };
+  const made = (make: () => Body) => {
+    let body: Body | undefined;
+    return () => {
+      body ??= make();
+      return body;
+    };
+  };
+  return new Map([
+    ...design.boards.map((placed): [string, Piece] => {
+      const name = placed.board.id;
+      // its holes and slots are left out: they only hold bolts and screws
+      const body = made(() => {
+        const stock = kernel.keep(stockBody(kernel, placed.board));
+        return kernel.keep(standingIn(stock, placed.place));
+      });
+      return [name, { name, box: boardBox(placed), body, shift: HERE }];
+    }),
+    ...design.hardware
+      .filter(({ kind }) => kind !== 'cutter')
+      .map((piece): [string, Piece] => {
+        const name = piece.id;
+        const body = made(() => solidsOf(kernel, { ...only, hardware: [piece] }).hardware.get(name)!.body);
+        return [name, { name, box: hardwareBox(piece), body, shift: HERE }];
+      }),
+  ]);
+}
+
+const boardBox = ({ board, place }: PlacedBoard): Box => {
+  const { minX, minY, maxX, maxY } = bounds(board.outline);
+  return boxAround(
+    [0, board.blank.thickness].flatMap((z) =>
+      [minX, maxX].flatMap((x) => [minY, maxY].map((y) => pointOut(place, [x, y, z]))),
+    ),
+  );
+};
+
+const hardwareBox = ({ stages, place }: Hardware): Box =>
+  boxAround(
+    stages.flatMap(({ outline, from, to, endScale = 1 }) => {
+      const { minX, minY, maxX, maxY } = bounds(outline);
+      return [
+        { z: from, by: 1 },
+        { z: to, by: endScale },
+      ].flatMap(({ z, by }) =>
+        [minX, maxX].flatMap((x) => [minY, maxY].map((y) => pointOut(place, [x * by, y * by, z]))),
+      );
+    }),
+  );
+
+function boxAround(points: readonly Vec3[]): Box {
+  const along = (i: 0 | 1 | 2, of: typeof Math.min) => of(...points.map((point) => point[i]));
+  return {
+    min: [along(0, Math.min), along(1, Math.min), along(2, Math.min)],
+    max: [along(0, Math.max), along(1, Math.max), along(2, Math.max)],
+  };
+}
