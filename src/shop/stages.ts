@@ -47,7 +47,7 @@ function endsCut(board: Board, blank: Profile): Profile {
   let left: readonly Vec2[] = blank.map(({ x, y }) => [x, y]);
   for (const [from, to] of throughEnds(board.outline)) {
     const kept = intersectRegion([left], [beyond(from, to, board)]);
-    left = kept[0] ?? left;
+    left = withoutRepeats(kept[0] ?? left);
   }
   const same = board.outline.every(
     (v) => v.bulge === 0 && left.some(([x, y]) => Math.hypot(x - v.x, y - v.y) < 100 * SAME_POINT),
@@ -56,6 +56,13 @@ function endsCut(board: Board, blank: Profile): Profile {
   if (same && left.length === board.outline.length) return board.outline;
   return polygon(left.map(([x, y]) => ({ x, y })));
 }
+
+/** A cut that runs through a corner of the blank may leave that corner twice. */
+const withoutRepeats = (loop: readonly Vec2[]): readonly Vec2[] =>
+  loop.filter(([x, y], i) => {
+    const [px, py] = loop.at(i - 1)!;
+    return Math.hypot(x - px, y - py) > 10 * SAME_POINT;
+  });
 
 /** Straight end-grain runs of the outline with the whole outline on one side. */
 function throughEnds(outline: Profile): readonly (readonly [Vertex, Vertex])[] {
