@@ -56,11 +56,12 @@ export function tenonEdges(given: EdgeRequest): readonly TenonEdge[] {
  * The least 45° chamfer that lets a rectangular tenon into a mortise with half-round ends, mm.
  *
  * Both ends of the chamfer stay within a circle about the centre of the round end, smaller than it by half the cheek
- * clearance; where the arc's centre lies beyond a point, the straight walls decide and the tenon is thin enough already.
+ * clearance (or by the air at the end of the slot, where that is less); where the arc's centre lies beyond a point, the straight walls decide and the tenon is thin enough already.
  */
 export function chamfer({ thickness, width, mortiseWidth, mortiseLength }: EdgeRequest): number {
   const half = thickness / 2;
-  const reach = mortiseWidth / 2 - (mortiseWidth - thickness) / 4;
+  const air = Math.max(0, Math.min((mortiseWidth - thickness) / 4, (mortiseLength - width) / 2));
+  const reach = mortiseWidth / 2 - air;
   const past = width / 2 - (mortiseLength / 2 - mortiseWidth / 2);
   if (past <= 0) return 0;
   const onCheek = past - Math.sqrt(Math.max(reach ** 2 - half ** 2, 0));
