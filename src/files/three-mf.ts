@@ -1,6 +1,7 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import { fixed } from '../length/index.js';
 import type { Piece } from './piece.js';
+import { svgText } from './svg.js';
 
 /** The 3MF core specification's names (3MF Consortium, core specification 1.3). */
 const CORE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
@@ -37,7 +38,7 @@ function model(title: string, pieces: readonly Piece[]): string {
   const items = pieces.map((_, i) => `<item objectid="${i + 2}"/>`);
   return [
     `${HEAD}<model unit="millimeter" xml:lang="en-US" xmlns="${CORE}">`,
-    `<metadata name="Title">${escaped(title)}</metadata>`,
+    `<metadata name="Title">${svgText(title)}</metadata>`,
     `<resources><basematerials id="1">${materials.join('')}</basematerials>`,
     ...objects,
     `</resources><build>${items.join('')}</build></model>`,
@@ -55,9 +56,5 @@ function object(piece: Piece, id: number, material: number): string {
   for (let i = 0; i < triangles.length; i += 3) {
     faces.push(`<triangle v1="${triangles[i]}" v2="${triangles[i + 1]}" v3="${triangles[i + 2]}"/>`);
   }
-  return `<object id="${id}" type="model" name="${escaped(piece.name)}" pid="1" pindex="${material}"><mesh><vertices>${vertices.join('')}</vertices><triangles>${faces.join('')}</triangles></mesh></object>`;
+  return `<object id="${id}" type="model" name="${svgText(piece.name)}" pid="1" pindex="${material}"><mesh><vertices>${vertices.join('')}</vertices><triangles>${faces.join('')}</triangles></mesh></object>`;
 }
-
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => ENTITIES[sign]!);
