@@ -77,12 +77,12 @@ function firstFit(
   rows: readonly (readonly string[])[],
 ): Fit | undefined {
   for (const scale of SCALES) {
-    const { box } = boardLayout(board, drawn, scale.factor, [0, 0], options.units);
+    const { box } = boardLayout(board, drawn, scale.factor, [0, 0], options.units, false);
     for (const orientation of ['landscape', 'portrait'] as const satisfies readonly Orientation[]) {
       const page = pageOf(options.paper, orientation);
       const place = arranged(box, rows, drawableOf(page));
       if (!place) continue;
-      const { entities } = boardLayout(board, drawn, scale.factor, place.views, options.units);
+      const { entities } = boardLayout(board, drawn, scale.factor, place.views, options.units, true);
       return {
         page,
         scale,

@@ -9,12 +9,14 @@ import type { DrawingUnits } from './drawing-units.js';
 import { entitiesBox } from './entity-box.js';
 import { bevelAngles, centreLines, featureLabels, radiusDimensions } from './feature-marks.js';
 import { onSheet, pointsBox, type ViewPlace, viewLines } from './placed-view.js';
-import { bestPlace, emptyRoom, type Room } from './room.js';
+import { referenceLabels } from './reference-labels.js';
+import { bestPlace, type Room } from './room.js';
+import { roomOf } from './room-of.js';
 import { rowBeside, type Side } from './row-side.js';
 import { type DimensionRow, runningRow } from './running-row.js';
-import { type SheetEntity, strokesOf } from './sheet.js';
+import type { SheetEntity } from './sheet.js';
 import type { Stop } from './stop.js';
-import { type Box, textBox } from './text-width.js';
+import { type Box, boxInside, textBox } from './text-width.js';
 import type { View } from './view.js';
 
 /** A view of a board with its lines. */
@@ -26,6 +28,9 @@ export interface DrawnView {
 /** Between a view with its rows and the next view, mm. */
 const GAP = 7;
 
+/** How far labels may stand outside everything else, mm. */
+const LABEL_BORDER = 5;
+
 /** First line of a chain, and air to the row beyond it, mm out of the view's border. */
 const CHAIN_OUT = 5;
 const ROW_AIR = 2.5;
@@ -34,6 +39,7 @@ const ROW_AIR = 2.5;
  * The views of a board with all their dimensions, at a scale.
  *
  * @param at where the board's origin comes to lie in the main view, mm on the sheet
+ * @param labelled false to see only how much room it needs
  */
 export function boardLayout(
   board: Board,
@@ -41,6 +47,7 @@ export function boardLayout(
   factor: number,
   at: Vec2,
   units: DrawingUnits,
+  labelled: boolean,
 ): { readonly entities: readonly SheetEntity[]; readonly box: Box } {
   const main = drawn[0]!;
   const mainPlace: ViewPlace = { frame: main.view.frame, at, factor };
@@ -71,15 +78,17 @@ export function boardLayout(
     );
   }
   for (const { view, place } of placed) entities.push(...centreLines(board, view, place));
-  const within = grown(entitiesBox(entities), 4);
+  const within = grown(entitiesBox(entities), LABEL_BORDER);
+  if (!labelled) return { entities, box: within };
   const room = roomOf(entities);
   entities.push(
     ...bevelAngles(board, placed, room, within),
     ...radiusDimensions(board, mainPlace, room, within, units),
+    ...referenceLabels(board, mainPlace, room, within),
     ...featureLabels(board, placed, room, within),
-    ...captions(board, placed, room),
+    ...captions(board, placed, room, within),
   );
-  return { entities, box: entitiesBox(entities) };
+  return { entities, box: within };
 }
 
 interface SidedRow extends DimensionRow {
@@ -188,6 +197,7 @@ function captions(
   board: Board,
   placed: readonly { readonly view: BoardView; readonly place: ViewPlace }[],
   room: Room,
+  within: Box,
 ): readonly SheetEntity[] {
   return placed.flatMap(({ view, place }) => {
     const box = blankBox(board, place);
@@ -200,7 +210,11 @@ function captions(
         [box.maxX - 15, box.maxY + out] as const,
       ].map((at) => letters(at, view.name, { anchor: 'middle', bold: true })),
     );
-    const best = bestPlace(room, places, textBox);
+    const best = bestPlace(
+      room,
+      places.filter((one) => boxInside(textBox(one), within)),
+      textBox,
+    );
     if (!best) return [];
     room.claim(textBox(best));
     return [best];
@@ -237,15 +251,4 @@ function fillsBlank({ outline, blank }: Board): boolean {
     box.maxX - box.minX === blank.length &&
     box.maxY - box.minY === blank.width
   );
-}
-
-/** A room with everything that is drawn already. */
-export function roomOf(entities: readonly SheetEntity[]): Room {
-  const room = emptyRoom();
-  for (const one of strokesOf(entities)) {
-    if (one.kind === 'text') room.claim(textBox(one));
-    else if (one.kind === 'line') room.avoid([one.from, one.to]);
-    else if (one.kind === 'polyline') room.avoid(one.closed ? [...one.points, one.points[0]!] : one.points);
-  }
-  return room;
 }

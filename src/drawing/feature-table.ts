@@ -7,11 +7,11 @@ import { STEP } from './running-steps.js';
 /** What is measured square to the face it enters is not measured at all. */
 const SQUARE = 0.9;
 
-const HEAD = ['', 'cut', 'size', 'depth', 'into', 'from ref. end', 'from ref. edge', 'from ref. face', 'for'];
+const HEAD = ['', 'cut', 'size', 'depth', 'into', 'from end', 'from edge', 'from face', 'joins'];
 
 /**
  * Everything cut into a board as rows of words: mark, what, size, depth, face, its middle from the reference end, edge and
- * face, and the joint. A bevel's row has the angle off square and its long and short point instead.
+ * face, and the board it joins. Columns that say nothing are left out. A bevel's row has the angle off square and its long and short point instead.
  *
  * @returns the head and one row for each feature; empty when nothing is cut
  */
@@ -32,7 +32,7 @@ export function featureTable(board: Board, units: DrawingUnits): readonly (reado
         `bevel ${of.id}`,
         `${Math.round(angle * 100) / 100}°`,
         '',
-        angle > 0.01 ? `longer on ${longer} face` : 'square',
+        angle > 0.01 ? `${longer} face longer` : 'square',
         along ? place : '',
         along ? '' : place,
         '',
@@ -44,14 +44,26 @@ export function featureTable(board: Board, units: DrawingUnits): readonly (reado
     ) as [string, string, string];
     const size =
       'diameter' in of ? `Ø${say(of.diameter)}${widened(of, say)}` : `${say(of.width)} × ${say(of.length)}`;
-    const joint = 'joint' in of ? of.joint : of.id;
-    return [mark, kind, size, deep(of.depth), faceName(of.face), ...where, joint];
+    const joins = 'joint' in of ? otherBoard(of.joint, board.id) : '';
+    return [mark, kind, size, deep(of.depth), faceName(board, of.face), ...where, joins];
   });
-  return rows.length === 0 ? [] : [HEAD, ...rows];
+  if (rows.length === 0) return [];
+  const told = HEAD.map((_, column) => rows.some((row) => row[column] !== ''));
+  return [HEAD, ...rows].map((row) => row.filter((_, column) => told[column]));
 }
 
-const faceName = (face: string): string =>
-  /^edge-\d+$/.test(face) ? 'slanted edge' : face.replaceAll('-', ' ');
+/** The other board of a joint, when its id names both. */
+function otherBoard(joint: string, board: string): string {
+  const names = joint.split('/');
+  return names.length === 2 && names.includes(board) ? names.find((name) => name !== board)! : joint;
+}
+
+/** A bevel by its mark, a slanted piece of the outline by what it is, any other face by its name. */
+function faceName(board: Board, face: string): string {
+  const bevel = board.bevels.findIndex((one) => one.id === face);
+  if (bevel >= 0) return `bevel B${bevel + 1}`;
+  return /^edge-\d+$/.test(face) ? 'slanted edge' : face.replaceAll('-', ' ');
+}
 
 function widened(
   of: {

@@ -60,7 +60,8 @@ export function hiddenLines(
   return found;
 }
 
-function cornersSeen({ solid, shift }: SeenPart, view: Frame): Float64Array {
+/** The corners of a part in view coordinates. */
+export function cornersSeen({ solid, shift }: SeenPart, view: Frame): Float64Array {
   const seen = new Float64Array(solid.positions.length);
   const [x, y, z] = pointIn(view, shift ?? [0, 0, 0]);
   const { x: vx, y: vy, z: vz } = view;

@@ -2,7 +2,7 @@ import type { Vec2 } from '../frame/index.js';
 import { arrowHead, letters, SMALL, stroke } from './draw.js';
 import { bestPlace, type Room } from './room.js';
 import type { Stroke, TextStroke } from './sheet.js';
-import { type Box, textBox, textWidth } from './text-width.js';
+import { type Box, boxInside, textBox, textWidth } from './text-width.js';
 
 /** Directions in which a place is looked for, and how far, mm. */
 const TURNS = 16;
@@ -35,7 +35,7 @@ export function labelAt(
       const bold = options.bold === undefined ? {} : { bold: options.bold };
       return { reach, words: letters([x, y - SMALL / 2], text, { anchor: 'middle', ...bold }) };
     }),
-  ).filter(({ words }) => options.within === undefined || inside(textBox(words), options.within));
+  ).filter(({ words }) => options.within === undefined || boxInside(textBox(words), options.within));
   const best = bestPlace(room, places, ({ words }) => textBox(words)) ?? places.at(-1);
   if (!best) return [];
   const box = textBox(best.words);
@@ -45,9 +45,6 @@ export function labelAt(
   room.avoid([point, foot]);
   return [best.words, stroke('dimension', foot, point), arrowHead(point, foot, 1.6)];
 }
-
-const inside = (box: Box, other: Box): boolean =>
-  box.minX >= other.minX && box.minY >= other.minY && box.maxX <= other.maxX && box.maxY <= other.maxY;
 
 /** Where a leader leaves the words: the middle of the side that looks at the point. */
 function nearestOn({ minX, minY, maxX, maxY }: Box, [x, y]: Vec2): Vec2 {

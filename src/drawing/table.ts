@@ -10,7 +10,7 @@ const PADDING = 1.2;
 /** Widths that hold every text of a table, mm. */
 export const columnWidths = (rows: readonly (readonly string[])[]): readonly number[] =>
   (rows[0] ?? []).map((_, column) =>
-    Math.max(...rows.map((row, i) => textWidth(row[column] ?? '', SMALL, i === 0) + 2 * PADDING)),
+    Math.max(...rows.map((row) => textWidth(row[column] ?? '', SMALL) + 2 * PADDING)),
   );
 
 /**
@@ -30,16 +30,18 @@ export function tableAt(
   const parts: Stroke[] = [
     ...edges.map((x) => stroke('table', [x, at[1]], [x, bottom])),
     ...[...rows.keys(), rows.length].map((i) =>
-      stroke('table', [edges[0]!, at[1] - i * ROW_HEIGHT], [edges.at(-1)!, at[1] - i * ROW_HEIGHT]),
+      stroke(
+        i === 1 ? 'visible' : 'table',
+        [edges[0]!, at[1] - i * ROW_HEIGHT],
+        [edges.at(-1)!, at[1] - i * ROW_HEIGHT],
+      ),
     ),
     ...rows.flatMap((row, r) =>
       row.flatMap((cell, c) => {
         if (cell === '') return [];
         const base: Vec2 = [edges[c]! + PADDING, at[1] - (r + 1) * ROW_HEIGHT + (ROW_HEIGHT - SMALL) / 2];
         const room = widths[c]! - 2 * PADDING + 1e-6;
-        return [
-          letters(base, fittedText(cell, r === 0 ? room / 1.27 : room, [SMALL]).text, { bold: r === 0 }),
-        ];
+        return [letters(base, fittedText(cell, room, [SMALL]).text)];
       }),
     ),
   ];

@@ -76,3 +76,7 @@ export function fittedText(
   while (kept.length > 0 && textWidth(`${kept}…`, least) > width) kept = kept.slice(0, -1);
   return { text: `${kept.trimEnd()}…`, height: least };
 }
+
+/** Whether a box lies wholly in another. */
+export const boxInside = (box: Box, other: Box): boolean =>
+  box.minX >= other.minX && box.minY >= other.minY && box.maxX <= other.maxX && box.maxY <= other.maxY;

@@ -1,0 +1,121 @@
+import { exploded } from '../assembly/index.js';
+import { add, type Frame, type Vec2 } from '../frame/index.js';
+import { allSolids, featureEdges, type Solids } from '../solid/index.js';
+import { balloons } from './balloons.js';
+import { type DrawingOptions, drawableOf } from './board-drawing.js';
+import { pageOf } from './page.js';
+import { partsList, partsTable } from './parts-list.js';
+import { viewBox, viewLines, viewPoint } from './placed-view.js';
+import { roomOf } from './room-of.js';
+import type { SeenPart, Wire } from './seen-part.js';
+import type { SheetEntity } from './sheet.js';
+import { columnWidths, ROW_HEIGHT, tableAt } from './table.js';
+import type { Box } from './text-width.js';
+import type { Draft } from './title-block.js';
+import { type View, viewOf } from './view.js';
+import { VIEW_FRAMES } from './view-frames.js';
+import { visibleSpots } from './visible-spots.js';
+
+/** Every part of a design as it is seen, apart when `shifts` move it. */
+export const seenParts = (
+  solids: Solids,
+  shifts: ReturnType<typeof exploded> = new Map(),
+): readonly SeenPart[] =>
+  allSolids(solids).map(({ id, body }) => {
+    const shift = shifts.get(id);
+    return { id, solid: featureEdges(body), ...(shift ? { shift } : {}) };
+  });
+
+/** The axis of every tenon, from its mortise in one board to that in the other, as far as they stand apart. */
+export const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonly Wire[] =>
+  solids.design.joints.flatMap((joint) =>
+    joint.tenons.map(({ id, place }) => ({
+      id,
+      from: add(place.origin, shifts.get(joint.a)!),
+      to: add(place.origin, shifts.get(joint.b)!),
+    })),
+  );
+
+/** The isometric picture: what is seen of the design, without hidden lines. */
+export const isometricView = (solids: Solids, frame: Frame = VIEW_FRAMES.isometric): View =>
+  viewOf(seenParts(solids), frame, { hidden: false });
+
+/** The same with its parts drawn apart along their joints, and the tenons' axes. */
+export function explodedView(solids: Solids, frame: Frame = VIEW_FRAMES.isometric): View {
+  const shifts = exploded(solids.design);
+  return viewOf(seenParts(solids, shifts), frame, { hidden: false, wires: tenonAxes(solids, shifts) });
+}
+
+/** Two sheets: the design put together, and drawn apart; both numbered, with the parts table. */
+export function pictureSheets(solids: Solids, options: DrawingOptions): readonly Draft[] {
+  return [
+    pictureSheet(solids, options, 'picture', 'isometric view', new Map()),
+    pictureSheet(solids, options, 'exploded', 'exploded view', exploded(solids.design)),
+  ];
+}
+
+function pictureSheet(
+  solids: Solids,
+  options: DrawingOptions,
+  id: string,
+  title: string,
+  shifts: ReturnType<typeof exploded>,
+): Draft {
+  const frame = VIEW_FRAMES.isometric;
+  const apart = shifts.size > 0;
+  const parts = seenParts(solids, shifts);
+  const view = viewOf(parts, frame, { hidden: false, wires: apart ? tenonAxes(solids, shifts) : [] });
+  const list = partsList(solids, options.units);
+  const rows = partsTable(list);
+  const box = viewBox(view);
+  const best = (['landscape', 'portrait'] as const)
+    .map((orientation) => {
+      const page = pageOf(options.paper, orientation);
+      return { page, ...roomFor(box, drawableOf(page), rows) };
+    })
+    .reduce((one, other) => (other.factor > one.factor ? other : one));
+  const { page, area, factor, table } = best;
+  const at: Vec2 = [
+    (area.minX + area.maxX - factor * (box.minX + box.maxX)) / 2,
+    (area.minY + area.maxY - factor * (box.minY + box.maxY)) / 2,
+  ];
+  const entities: SheetEntity[] = [...viewLines(view, { at, factor }), tableAt(table, rows)];
+  const spots = visibleSpots(parts, frame, view);
+  const numbered = list.flatMap(({ number, ids }) => {
+    const spot = ids.map((one) => spots.get(one)).find((one) => one !== undefined);
+    return spot === undefined ? [] : [{ number, at: viewPoint({ at, factor }, spot) }];
+  });
+  const rings = balloons(roomOf(entities), numbered, area);
+  return {
+    id,
+    title,
+    page,
+    documentType: 'picture',
+    scale: undefined,
+    entities: [...entities, ...rings],
+    cautions: ['For looking only: sizes are on the board drawings.'],
+  };
+}
+
+/** Air round a picture for its numbers, mm. */
+const AROUND = 12;
+
+/** The area beside or above the table that shows a picture largest. */
+function roomFor(
+  box: Box,
+  area: Box,
+  rows: readonly (readonly string[])[],
+): { readonly area: Box; readonly factor: number; readonly table: Vec2 } {
+  const width = columnWidths(rows).reduce((sum, one) => sum + one, 0);
+  const height = rows.length * ROW_HEIGHT;
+  const above: Box = { ...area, minY: area.minY + height + 2 };
+  const beside: Box = { ...area, maxX: area.maxX - width - 2 };
+  const factorIn = (room: Box) =>
+    Math.min(
+      (room.maxX - room.minX - 2 * AROUND) / (box.maxX - box.minX),
+      (room.maxY - room.minY - 2 * AROUND) / (box.maxY - box.minY),
+    );
+  return factorIn(above) >= factorIn(beside)
+    ? { area: above, factor: factorIn(above), table: [area.maxX - width, area.minY + height] }
+    : { area: beside, factor: factorIn(beside), table: [area.maxX - width, area.minY + height] };
+}

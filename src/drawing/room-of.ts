@@ -1,0 +1,14 @@
+import { emptyRoom, type Room } from './room.js';
+import { type SheetEntity, strokesOf } from './sheet.js';
+import { textBox } from './text-width.js';
+
+/** A room with everything that is drawn already. */
+export function roomOf(entities: readonly SheetEntity[]): Room {
+  const room = emptyRoom();
+  for (const one of strokesOf(entities)) {
+    if (one.kind === 'text') room.claim(textBox(one));
+    else if (one.kind === 'line') room.avoid([one.from, one.to]);
+    else if (one.kind === 'polyline') room.avoid(one.closed ? [...one.points, one.points[0]!] : one.points);
+  }
+  return room;
+}
