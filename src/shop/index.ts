@@ -1,6 +1,8 @@
 export { type BoardEnds, boardEnds, type EndsWord } from './board-ends.js';
 export { boardFeet, type WoodVolume, woodVolume } from './board-feet.js';
 export { boardMarks } from './board-marks.js';
+export { type BoardState, boardStates } from './board-states.js';
+export { boardsToFit } from './boards-to-fit.js';
 export { builtInShop } from './built-in-shop.js';
 export { FEED } from './card-words.js';
 export { type CutListRequest, type CutRow, type CutWhen, cutList, cutWords } from './cut-list.js';
@@ -19,8 +21,8 @@ export type {
 export { faceWords } from './face-words.js';
 export { type GlueStep, type GlueUp, glueUp, type TenonSeating } from './glue-up.js';
 export { type Entry, entriesOf, type Freedom, freedomOf, type JointFreedom } from './glue-up-entry.js';
-export { type Blocked, bestMove, type Move } from './glue-up-move.js';
-export { type Conflict, type Order, type OrderStep, orderOf } from './glue-up-order.js';
+export { type Blocked, bestMove, type Move, type OrderStep } from './glue-up-move.js';
+export { type Conflict, type Order, orderOf } from './glue-up-order.js';
 export { type PathBlock, pathBlocks } from './glue-up-path.js';
 export { GLUE_UP_PRACTICE } from './glue-up-practice.js';
 export { type ProvedGlueUp, provedGlueUp } from './glue-up-proved.js';
@@ -48,6 +50,7 @@ export { inBoth } from './in-both.js';
 export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
 export { type LayoutPart, layoutParts } from './layout-parts.js';
 export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
+export { type OrderOfWork, orderOfWork, type WorkKind, type WorkStep } from './order-of-work.js';
 export { type OutlineTemplate, outlineTemplates } from './outline-templates.js';
 export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 export { readShop, shopUnits } from './read-shop.js';

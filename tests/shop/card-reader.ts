@@ -14,7 +14,7 @@ export interface CutMortise {
   readonly depth: number;
 }
 
-interface Plane {
+export interface Plane {
   readonly normal: Vec3;
   readonly point: Vec3;
 }
@@ -124,7 +124,7 @@ function meet(a: Plane, b: Plane): Vec3 {
 }
 
 /** Faces by their names, read off the outline and the bevels. */
-function planeOf(board: Board, id: FaceId): Plane {
+export function planeOf(board: Board, id: FaceId): Plane {
   const { length, width, thickness } = board.blank;
   const bevel = board.bevels.find((one) => one.id === id);
   if (bevel) return { normal: bevel.normal, point: bevel.point };

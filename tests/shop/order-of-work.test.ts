@@ -1,0 +1,145 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { boardsToFit, orderOfWork, type WorkStep } from '../../src/shop/index.js';
+import { type Body, type Kernel, solidsOf, startKernel } from '../../src/solid/index.js';
+import { carded, made } from './made.js';
+import { cut, difference, isThere } from './replay.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await startKernel();
+});
+afterAll(() => kernel.dispose());
+
+const DESIGNS = [
+  ['stool', {}],
+  ['stool', { treads: 2 }],
+  ['stool', { rake: 0, taper: 0, archHeight: 0 }],
+  ['stool', { rake: 15, taper: 7, stretcherTenons: 2, treadTenons: 3 }],
+  ['frame', {}],
+  ['frame', { tenons: 2, railWidth: 120 }],
+  ['jig', {}],
+] as const;
+
+const ordered = (model: (typeof DESIGNS)[number][0], given: object) => {
+  const { design, holdings, cards } = carded(made(model, given as Record<string, unknown>));
+  return { design, cards, order: orderOfWork(design, holdings, cards) };
+};
+
+/** The steps of one board done to its wood one after another; what it was before each. */
+function replay(steps: readonly WorkStep[], board: Parameters<typeof cut>[3]) {
+  const states: (Body | undefined)[] = [];
+  let body: Body | undefined;
+  for (const step of steps) {
+    states.push(body);
+    body = cut(kernel, body, step, board);
+  }
+  return { states, body: body! };
+}
+
+describe.each(DESIGNS)('%s %j', (model, given) => {
+  const { design, cards, order } = ordered(model, given);
+  const stepsOf = (id: string) => order.steps.filter(({ board }) => board === id);
+  const done = new Map<string, ReturnType<typeof replay>>();
+  beforeAll(() => {
+    for (const { board } of design.boards) done.set(board.id, replay(stepsOf(board.id), board));
+  });
+
+  test('the steps, one after another, leave the finished boards', () => {
+    const solids = solidsOf(kernel, design);
+    for (const { board } of design.boards) {
+      const { own } = solids.boards.get(board.id)!;
+      const { body } = done.get(board.id)!;
+      expect(difference(body, own) / own.volume(), board.id).toBeLessThan(1e-6);
+    }
+  });
+
+  test('every face a step is held by or measured from is there, and flat, when its turn comes', () => {
+    const missing = design.boards.flatMap(({ board }) => {
+      const steps = stepsOf(board.id);
+      const { states } = done.get(board.id)!;
+      return steps.flatMap((step, i) =>
+        step.uses.filter((id) => !isThere(states[i]!, board, id)).map((id) => `${step.id} uses ${id}`),
+      );
+    });
+    expect(missing).toEqual([]);
+  });
+
+  test('every face a step makes is there after it and was not before', () => {
+    for (const { board } of design.boards) {
+      const steps = stepsOf(board.id);
+      const { states, body } = done.get(board.id)!;
+      steps.forEach((step, i) => {
+        const after = states[i + 1] ?? body;
+        for (const id of step.makes) {
+          expect(isThere(after, board, id), `${step.id} makes ${id}`).toBe(true);
+          if (states[i]) expect(isThere(states[i], board, id), `${step.id} makes ${id}`).toBe(false);
+        }
+      });
+    }
+  });
+
+  test('every mortise, hole, slot and opening is cut once', () => {
+    for (const { board } of design.boards) {
+      const { mortises, holes, slots, openings, bevels } = board;
+      const ids = [mortises, holes, slots, openings, bevels].flat().map(({ id }) => id);
+      expect(
+        stepsOf(board.id)
+          .flatMap(({ cuts }) => cuts)
+          .toSorted(),
+      ).toEqual(ids.toSorted());
+    }
+  });
+
+  test('cards are done in their order, and one is finished before the next begins', () => {
+    const toFit = order.fitAfter;
+    const done = order.steps
+      .filter(({ setup, board }) => setup && !toFit.has(board!))
+      .map(({ setup }) => setup);
+    const known = cards.map(({ id }) => id);
+    expect(done).toEqual(done.toSorted((a, b) => known.indexOf(a!) - known.indexOf(b!)));
+  });
+});
+
+test('a mortise cut after foot and taper took the end and edge it is measured from is found by the replay', () => {
+  const { design, order } = ordered('stool', {});
+  const { board } = design.boards.find((placed) => placed.board.id === 'left-side')!;
+  const steps = order.steps.filter((step) => step.board === board.id);
+  const early = steps.find(({ kind, uses }) => kind === 'mortise' && uses.includes('reference-edge'))!;
+  const late = [...steps.filter((step) => step !== early), early];
+  const { states } = replay(late, board);
+  const missing = early.uses.filter((id) => !isThere(states.at(-1)!, board, id));
+  expect(missing).toEqual(['reference-end', 'reference-edge']);
+});
+
+test('in a tapered side the mortises come before the taper', () => {
+  const { order } = ordered('stool', {});
+  const kinds = order.steps.filter(({ board }) => board === 'left-side').map(({ kind }) => kind);
+  expect(kinds.lastIndexOf('mortise')).toBeLessThan(kinds.indexOf('outline'));
+});
+
+test('the stretcher, which fills a gap the sides leave, waits for a dry fit; everything else is cut now', () => {
+  const { design, order } = ordered('stool', {});
+  expect(boardsToFit(design)).toEqual(new Set(['stretcher']));
+  const fit = order.steps.find(({ kind }) => kind === 'dry fit')!;
+  expect(order.fitAfter).toEqual(new Map([['stretcher', fit.number]]));
+  for (const step of order.steps) {
+    if (step.board === 'stretcher') expect(step.number).toBeGreaterThan(fit.number);
+    else expect(step.number).toBeLessThanOrEqual(fit.number);
+  }
+});
+
+test('rails of a frame come in pairs sawn to one stop, and none waits for a fit', () => {
+  expect(ordered('frame', {}).order.fitAfter.size).toBe(0);
+});
+
+test('the ends of a raked side are parallel, those of a stretcher between raked sides mirrored', () => {
+  const { order } = ordered('stool', {});
+  const endsOf = (id: string) => order.steps.find(({ board, kind }) => board === id && kind === 'cut ends')!;
+  expect(endsOf('left-side').what).toMatch(/ends parallel/);
+  expect(endsOf('stretcher').what).toMatch(/ends mirrored/);
+  const tilts = endsOf('left-side').figures.filter(({ name }) => name.startsWith('blade tilt'));
+  expect(tilts.map(({ value }) => value)).toEqual([expect.closeTo(10, 9), expect.closeTo(10, 9)]);
+  // 70 mm wide, 10°: each end loses 70·tan 10° = 12.343 mm from the long to the short edge
+  const at = (name: string) => endsOf('stretcher').figures.find((figure) => figure.name === name)!.value;
+  expect(at('long point to long point') - at('short point to short point')).toBeCloseTo(2 * 12.3429, 3);
+});
