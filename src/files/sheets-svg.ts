@@ -1,3 +1,4 @@
+import { INCH } from '../length/index.js';
 import type { LaidStock, Rect, StockLayout } from '../shop/index.js';
 import { cutLine, kerfRect, type LayoutPaper, sizeWords } from './layout-words.js';
 import { svgDocument, svgNumber, svgText } from './svg.js';
@@ -24,6 +25,7 @@ export function sheetsSvg(layouts: readonly StockLayout[], { say, revision }: La
   const longest = Math.max(0, ...layouts.flatMap(({ plan }) => plan.pieces.map(({ stock }) => stock.length)));
   const scale = longest > 1250 ? 10 : longest > 500 ? 5 : 2;
   const width = Math.max(LEAST_WIDTH, longest / scale + 2 * MARGIN);
+  const barLength = say.units === 'mm' ? 100 : 4 * INCH;
   const body: string[] = [HATCH];
   let top = MARGIN + HEADING;
   body.push(
@@ -32,9 +34,9 @@ export function sheetsSvg(layouts: readonly StockLayout[], { say, revision }: La
       MARGIN,
       top + LINE + 1,
       LETTERS,
-      `revision ${revision}; the bar is ${say.length(100 * scale)} of stock, 100 mm of paper`,
+      `revision ${revision}; the bar is ${say.length(barLength)} of paper, ${say.length(barLength * scale)} of stock`,
     ),
-    bar(MARGIN, top + LINE + 5),
+    bar(MARGIN, top + LINE + 5, barLength),
   );
   top += LINE + 14;
   for (const layout of layouts) {
@@ -76,8 +78,8 @@ const HATCH =
 const text = (x: number, y: number, size: number, words: string, anchor = 'start'): string =>
   `<text x="${svgNumber(x)}" y="${svgNumber(y)}" font-family="sans-serif" font-size="${svgNumber(size)}" text-anchor="${anchor}">${svgText(words)}</text>`;
 
-const bar = (x: number, y: number): string =>
-  `<path d="M${svgNumber(x)} ${svgNumber(y - 1.5)}v3m0 -1.5h100m0 -1.5v3" fill="none" stroke="#000" stroke-width="0.3"/>`;
+const bar = (x: number, y: number, length: number): string =>
+  `<path d="M${svgNumber(x)} ${svgNumber(y - 1.5)}v3m0 -1.5h${svgNumber(length)}m0 -1.5v3" fill="none" stroke="#000" stroke-width="0.3"/>`;
 
 /** The stock, seen from above with its reference corner at the lower left. */
 function drawing(

@@ -167,3 +167,15 @@ test('sheets are ripped before they are crosscut, lumber is cut to length before
   expect(first('rip').indexOf('crosscut')).toBe(first('rip').filter((one) => one === 'rip').length);
   expect(first('crosscut')[0]).toBe('crosscut');
 });
+
+test('the replay of the cuts finds a cut made too early, one that is missing, and a fence set wrong by half a millimetre', () => {
+  const parts: PartToCut[] = ['A', 'B', 'C'].map((id) => ({ id, length: 450, width: 200, grain: 'along' }));
+  const piece = guillotine(parts, [sheet], saw).pieces[0]!;
+  const { cuts } = piece;
+  expect(() => replayCuts(piece, 3)).not.toThrow();
+  const renumbered = (order: typeof cuts) => order.map((cut, i) => ({ ...cut, number: i + 1 }));
+  expect(() => replayCuts({ ...piece, cuts: renumbered(cuts.toReversed()) }, 3)).toThrow('not on the bench');
+  expect(() => replayCuts({ ...piece, cuts: cuts.slice(0, -1) }, 3)).toThrow('wait for a cut');
+  const off = cuts.map((cut, i) => (i === 0 ? { ...cut, at: cut.at + 0.5 } : cut));
+  expect(() => replayCuts({ ...piece, cuts: off }, 3)).toThrow('not on the bench');
+});
