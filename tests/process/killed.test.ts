@@ -17,8 +17,8 @@ const out = ownFolder();
 const set = path.join(out, 'frame');
 
 /** Two sets to tell apart. */
-const OLD = ['make', 'frame', '--length', '500', '--out', out, '--quiet'] as const;
-const NEW = ['make', 'frame', '--length', '700', '--out', out] as const;
+const OLD = ['make', 'frame', '--length', '500', '--only', 'stl,dxf', '--out', out, '--quiet'] as const;
+const NEW = ['make', 'frame', '--length', '700', '--only', 'stl,dxf', '--out', out] as const;
 
 let [oldSet, newSet]: Readonly<Record<string, string>>[] = [];
 
