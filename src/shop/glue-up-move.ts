@@ -23,6 +23,13 @@ export interface Move {
   readonly distance: number;
 }
 
+/** One step of an order: two groups become one. Board ids. */
+export interface OrderStep {
+  readonly moving: readonly string[];
+  readonly still: readonly string[];
+  readonly move: Move;
+}
+
 const RANK: Readonly<Record<Freedom, number>> = { free: 0, sprung: 1, locked: 2 };
 
 /**
@@ -53,6 +60,20 @@ export function bestMove(
     (best, move) => (best === undefined || better(move, best) ? move : best),
     undefined,
   );
+}
+
+/** Two groups and their best move; the smaller travels, of two equal ones the one that receives the tenons. */
+export function joined(
+  one: readonly string[],
+  other: readonly string[],
+  crossing: readonly Entry[],
+  blocked: readonly Blocked[],
+): OrderStep | undefined {
+  const owned = crossing.filter(({ owner }) => one.includes(owner)).length;
+  const oneMoves = one.length < other.length || (one.length === other.length && owned * 2 < crossing.length);
+  const [moving, still] = oneMoves ? [one, other] : [other, one];
+  const move = bestMove(new Set(moving), new Set(still), crossing, blocked);
+  return move && { moving, still, move };
 }
 
 function moveAlong(first: ReadonlySet<string>, crossing: readonly Entry[], direction: Vec3): Move {

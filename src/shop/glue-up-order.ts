@@ -1,12 +1,6 @@
 import type { Entry } from './glue-up-entry.js';
-import { type Blocked, bestMove, type Move } from './glue-up-move.js';
-
-/** One step of an order: two groups become one. Board ids. */
-export interface OrderStep {
-  readonly moving: readonly string[];
-  readonly still: readonly string[];
-  readonly move: Move;
-}
+import { type Blocked, joined, type OrderStep } from './glue-up-move.js';
+import { peeled } from './glue-up-peel.js';
 
 /** The boards that cannot be brought together, and how near their best move comes. */
 export interface Conflict {
@@ -22,7 +16,7 @@ export interface Order {
   readonly conflict?: Conflict;
 }
 
-/** Above this number of boards only moves of single boards are tried: every split of more would take minutes. */
+/** Above this number of boards only moves of single boards are tried: every split of more would take too long. */
 const EVERY_SPLIT_UP_TO = 14;
 
 /** What an order costs, compared from left to right: sprung at all, mm sprung, most joints in one move, groups moved. */
@@ -47,6 +41,7 @@ export function orderOf(
   entries: readonly Entry[],
   blocked: readonly Blocked[] = [],
 ): Order {
+  if (boards.length > EVERY_SPLIT_UP_TO) return peeled(boards, entries, blocked);
   const index = new Map(boards.map((id, i) => [id, i]));
   const ends = entries.map((entry) => ({
     entry,
@@ -76,14 +71,8 @@ export function orderOf(
     const lowest = set & -set;
     const rest = set & ~lowest;
     const halves: [number, number][] = [];
-    if (boards.length > EVERY_SPLIT_UP_TO) {
-      for (let i = 0; i < boards.length; i += 1) if (set & (1 << i)) halves.push([set & ~(1 << i), 1 << i]);
-    } else {
-      for (let other = rest; other > 0; other = (other - 1) & rest) halves.push([set & ~other, other]);
-    }
-    return halves
-      .toReversed()
-      .filter(([one, other]) => one > 0 && other > 0 && connected(one) && connected(other));
+    for (let other = rest; other > 0; other = (other - 1) & rest) halves.push([set & ~other, other]);
+    return halves.toReversed().filter(([one, other]) => connected(one) && connected(other));
   }
 
   function best(set: number): Best | undefined {
@@ -121,20 +110,6 @@ export function orderOf(
       excess: Math.min(...moves.map((step) => step?.move.excess ?? Number.POSITIVE_INFINITY)),
     },
   };
-}
-
-/** Two groups and their best move; the smaller travels, of two equal ones the one that receives the tenons. */
-function joined(
-  one: readonly string[],
-  other: readonly string[],
-  crossing: readonly Entry[],
-  blocked: readonly Blocked[],
-): OrderStep | undefined {
-  const owned = crossing.filter(({ owner }) => one.includes(owner)).length;
-  const oneMoves = one.length < other.length || (one.length === other.length && owned * 2 < crossing.length);
-  const [moving, still] = oneMoves ? [one, other] : [other, one];
-  const move = bestMove(new Set(moving), new Set(still), crossing, blocked);
-  return move && { moving, still, move };
 }
 
 function costOf(still: Cost, moving: Cost, step: OrderStep): Cost {

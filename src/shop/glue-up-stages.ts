@@ -1,4 +1,4 @@
-import type { OrderStep } from './glue-up-order.js';
+import type { OrderStep } from './glue-up-move.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from './glue-up-practice.js';
 import type { GlueAtHand, Verdict } from './shop.js';
 

@@ -1,8 +1,8 @@
 import type { Design } from '../assembly/index.js';
 import type { Vec3 } from '../frame/index.js';
 import { type Entry, entriesOf, type Freedom, type JointFreedom } from './glue-up-entry.js';
-import type { Blocked } from './glue-up-move.js';
-import { type Conflict, type OrderStep, orderOf } from './glue-up-order.js';
+import type { Blocked, OrderStep } from './glue-up-move.js';
+import { type Conflict, orderOf } from './glue-up-order.js';
 import { type GlueStage, glueStages } from './glue-up-stages.js';
 import type { GlueAtHand } from './shop.js';
 
