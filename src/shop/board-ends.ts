@@ -1,7 +1,7 @@
 import { type Board, columnRegion, faceFrame, planeRegion } from '../board/index.js';
 import { angleDeg, type Frame, pointOut, scale, type Vec3 } from '../frame/index.js';
 import { type Region, regionArea } from '../profile/index.js';
-import { PARALLEL_DEG, PATCH_MM2 } from '../tolerances.js';
+import { COPLANAR, PARALLEL_DEG, PATCH_MM2 } from '../tolerances.js';
 
 /** How the two ends of a board lean: a parallelogram, a trapezoid, or neither. */
 export type EndsWord = 'square' | 'parallel' | 'mirrored' | 'one end angled' | 'different angles' | 'curved';
@@ -91,7 +91,7 @@ function endFace(across: readonly EndFace[], towards: 1 | -1): EndFace | undefin
   return looking.toSorted((p, q) => {
     const reach = (face: EndFace) => (towards > 0 ? reachOf(face).most : -reachOf(face).least);
     const farther = reach(q) - reach(p);
-    return Math.abs(farther) > 1e-3 ? farther : regionArea(q.region) - regionArea(p.region);
+    return Math.abs(farther) > COPLANAR ? farther : regionArea(q.region) - regionArea(p.region);
   })[0];
 }
 

@@ -1,5 +1,6 @@
 import type { Say } from '../length/index.js';
 import { sheetNames } from '../tables/index.js';
+import { SAME_POINT } from '../tolerances.js';
 import { type WoodVolume, woodVolume } from './board-feet.js';
 import type { PartToCut, Stock, Unplaced } from './cutting.js';
 import { guillotine } from './guillotine.js';
@@ -42,7 +43,7 @@ export function lumberLayouts(
   const solid = parts.filter(({ material }) => !sheetNames.includes(material));
   if (shop.lumber.length === 0) return { layouts: [], toBuy: buying(solid, waste) };
   const thicknesses = [...new Set(shop.lumber.map(({ thickness }) => thickness))].toSorted((a, b) => a - b);
-  const on = (part: LayoutPart) => thicknesses.find((one) => one >= part.thickness - 1e-6);
+  const on = (part: LayoutPart) => thicknesses.find((one) => one >= part.thickness - SAME_POINT);
   const thick = solid.filter((part) => on(part) === undefined);
   const left = [...onePerSize(shop.lumber)];
   const layouts: StockLayout[] = [];

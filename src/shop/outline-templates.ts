@@ -1,4 +1,5 @@
 import type { Board } from '../board/index.js';
+import { SAME_POINT } from '../tolerances.js';
 import { traitsOf } from './board-traits.js';
 import { boardKinds } from './same-boards.js';
 import type { Shop } from './shop.js';
@@ -60,5 +61,5 @@ const isRouted = (board: Board): boolean =>
     const before = board.outline.at(i - 1)!;
     const after = board.outline[(i + 1) % board.outline.length]!;
     const turn = (corner.x - before.x) * (after.y - corner.y) - (corner.y - before.y) * (after.x - corner.x);
-    return turn < -1e-9;
+    return turn < -SAME_POINT;
   });

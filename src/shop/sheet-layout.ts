@@ -1,5 +1,6 @@
 import type { Say } from '../length/index.js';
 import { sheetNames } from '../tables/index.js';
+import { SAME_POINT } from '../tolerances.js';
 import type { CuttingPlan, PartToCut } from './cutting.js';
 import { guillotine } from './guillotine.js';
 import type { LayoutPart } from './layout-parts.js';
@@ -92,7 +93,7 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
       ...(shop.sawKerf === undefined
         ? [`the shop file gives no saw kerf; ${say.fine(kerf)} is assumed`]
         : []),
-      ...(Math.abs(measured - thickness) > 1e-6
+      ...(Math.abs(measured - thickness) > SAME_POINT
         ? [
             `the parts are drawn ${say.fine(thickness)} thick, the sheet measures ${say.fine(measured)}: give the model the measured thickness`,
           ]

@@ -1,4 +1,5 @@
 import type { Say } from '../length/index.js';
+import { SAME_POINT } from '../tolerances.js';
 import type { CutterAtHand, Shop, Verdict } from './shop.js';
 import { STOCK_PRACTICE } from './stock-practice.js';
 
@@ -43,7 +44,7 @@ export function slotWidthOf(shop: Shop, cutter: number, grains: readonly SlotGra
         ? `slots of the ${say.fine(cutter)} cutter were measured; the narrower, ${say.fine(least!.width)} in ${least!.grain}, governs`
         : `no slot of the ${say.fine(cutter)} cutter was measured in ${missing.join(' or in ')}: cut one in an offcut, measure it and write it in the shop file`,
     warning:
-      apart > STOCK_PRACTICE.slotDifference + 1e-9 && grains.length > 1
+      apart > STOCK_PRACTICE.slotDifference + SAME_POINT && grains.length > 1
         ? `the ${say.fine(cutter)} cutter cuts ${say.fine(both.face!)} wide in face grain and ${say.fine(both.end!)} in end grain, ${say.fine(apart)} apart; up to ${say.fine(STOCK_PRACTICE.slotDifference)} one tenon fits both: look for a loose collet or a blunt cutter, then cut the test slots again`
         : undefined,
   };

@@ -1,4 +1,5 @@
 import { area, obround } from '../profile/index.js';
+import { SAME_POINT } from '../tolerances.js';
 import { STOCK_PRACTICE } from './stock-practice.js';
 
 /** Where the air and the surplus glue of one end of a tenon go. */
@@ -50,7 +51,7 @@ export function reliefOf({ board, thickness, width, into, mortise }: ReliefReque
     gapAreaMm2: gap,
     roomBesideMm3: gap * into,
     roomBelowMm3: mouth * (mortise.depth - into),
-    closed: mortise.length - width <= mortise.width - thickness + 1e-9,
+    closed: mortise.length - width <= mortise.width - thickness + SAME_POINT,
   };
 }
 

@@ -1,4 +1,4 @@
-import { COPLANAR } from '../tolerances.js';
+import { COPLANAR, SAME_POINT } from '../tolerances.js';
 import type { Shop, Verdict } from './shop.js';
 import { STOCK_PRACTICE } from './stock-practice.js';
 import type { TenonKind } from './tenon-schedule.js';
@@ -102,7 +102,7 @@ function planOf(section: readonly TenonKind[], shop: Shop, options: StripOptions
 /** Longest first, so that they fill the strips well. */
 function piecesOf(section: readonly TenonKind[], share: number): readonly StripPiece[] {
   const pieces = section.flatMap(({ mark, count, length }) => {
-    const spares = Math.max(1, Math.ceil(count * share - 1e-9));
+    const spares = Math.max(1, Math.ceil(count * share - SAME_POINT));
     return [
       ...Array.from({ length: count }, (): StripPiece => ({ mark, length, use: 'tenon' })),
       ...Array.from({ length: spares }, (): StripPiece => ({ mark, length, use: 'spare' })),
