@@ -47,9 +47,9 @@ const endOf = (piece: Piece, end: number): Vec2 => (end === 0 ? piece.from : pie
 
 /** For each end (2 × piece + end) the end it goes on with, or -1. */
 function partners(pieces: readonly Piece[]): Int32Array {
-  const cells = new Map<string, number[]>();
+  const cells = new Map<number, number[]>();
   const links = new Int32Array(2 * pieces.length).fill(-1);
-  const key = (x: number, y: number) => `${x},${y}`;
+  const key = (x: number, y: number) => x * 0x1000000 + y;
   const cell = ([x, y]: Vec2) => [Math.floor(x / (2 * SAME_LINE)), Math.floor(y / (2 * SAME_LINE))] as const;
   for (let e = 0; e < links.length; e += 1) {
     const [x, y] = cell(endOf(pieces[e >> 1]!, e & 1));

@@ -12,7 +12,7 @@ const CELL = 12;
  * @param before pieces that win over all of them and are not given back: visible lines over hidden ones
  */
 export function distinctLines(pieces: readonly Piece[], before: readonly Piece[] = []): readonly Piece[] {
-  const cells = new Map<string, Piece[]>();
+  const cells = new Map<number, Piece[]>();
   const add = (piece: Piece) => {
     for (const key of cellsOf(piece)) {
       const cell = cells.get(key);
@@ -34,15 +34,15 @@ export function distinctLines(pieces: readonly Piece[], before: readonly Piece[]
 
 const length = ({ from, to }: Piece): number => Math.hypot(to[0] - from[0], to[1] - from[1]);
 
-function cellsOf({ from, to }: Piece): string[] {
+function cellsOf({ from, to }: Piece): number[] {
   const steps = Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / (CELL / 2)) + 1;
-  const keys = new Set<string>();
+  const keys = new Set<number>();
   for (let i = 0; i <= steps; i += 1) {
     const x = (from[0] + ((to[0] - from[0]) * i) / steps) / CELL;
     const y = (from[1] + ((to[1] - from[1]) * i) / steps) / CELL;
     // a line on the border of two cells is in both
     for (const column of [Math.floor(x - 0.01), Math.floor(x + 0.01)]) {
-      for (const row of [Math.floor(y - 0.01), Math.floor(y + 0.01)]) keys.add(`${column},${row}`);
+      for (const row of [Math.floor(y - 0.01), Math.floor(y + 0.01)]) keys.add(column * 65536 + row);
     }
   }
   return [...keys];

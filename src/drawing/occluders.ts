@@ -12,8 +12,8 @@ const SIDES = 4;
 const TOP = 13;
 const STRIDE = 14;
 
-/** Cells of the grid along its longer side. */
-const CELLS = 96;
+/** Cells of the grid along its longer side: about as many cells as triangles, within bounds. */
+const cellsFor = (count: number): number => Math.min(96, Math.max(16, Math.ceil(Math.sqrt(count))));
 
 /**
  * The surfaces that can hide something: triangles turned toward the viewer, in view coordinates (z toward the viewer), in
@@ -91,7 +91,7 @@ function inGrid(store: Float64Array, boxes: Float64Array): Occluders {
     maxX = Math.max(maxX, boxes[i + 2]!);
     maxY = Math.max(maxY, boxes[i + 3]!);
   }
-  const cell = Math.max(maxX - minX, maxY - minY, 1e-6) / CELLS;
+  const cell = Math.max(maxX - minX, maxY - minY, 1e-6) / cellsFor(count);
   const [columns, rows] = [Math.floor((maxX - minX) / cell) + 1, Math.floor((maxY - minY) / cell) + 1];
   const column = (x: number) => Math.min(columns - 1, Math.max(0, Math.floor((x - minX) / cell)));
   const row = (y: number) => Math.min(rows - 1, Math.max(0, Math.floor((y - minY) / cell)));

@@ -18,7 +18,8 @@ export interface Room {
 
 export function emptyRoom(): Room {
   const boxes: Box[] = [];
-  const lines: (readonly [Vec2, Vec2])[] = [];
+  // lines by the cells they come through
+  const cells = new Map<number, (readonly [Vec2, Vec2])[]>();
   const grown = (box: Box, by: number): Box => ({
     minX: box.minX - by,
     minY: box.minY - by,
@@ -31,13 +32,52 @@ export function emptyRoom(): Room {
     },
     avoid: (points) => {
       points.slice(1).forEach((to, i) => {
-        lines.push([points[i]!, to]);
+        const line = [points[i]!, to] as const;
+        for (const key of cellsOf(boxRound(line), line)) {
+          const cell = cells.get(key);
+          if (cell) cell.push(line);
+          else cells.set(key, [line]);
+        }
       });
     },
     free: (box) => boxes.every((other) => !boxesOverlap(grown(box, AIR), other)),
-    crossed: (box) => lines.filter(([from, to]) => runsThrough(from, to, grown(box, AIR))).length,
+    crossed: (box) => {
+      const around = grown(box, AIR);
+      const near = new Set(cellsOf(around).flatMap((key) => cells.get(key) ?? []));
+      let count = 0;
+      for (const [from, to] of near) if (runsThrough(from, to, around)) count += 1;
+      return count;
+    },
   };
 }
+
+/** Side of a cell, mm. */
+const CELL = 8;
+
+/** Keys of the cells a box covers; with a line, only of those it comes through. */
+function cellsOf(box: Box, line?: readonly [Vec2, Vec2]): number[] {
+  const keys: number[] = [];
+  const last = (value: number) => Math.floor(value / CELL);
+  for (let column = last(box.minX); column <= last(box.maxX); column += 1) {
+    for (let row = last(box.minY); row <= last(box.maxY); row += 1) {
+      const cell = {
+        minX: column * CELL,
+        minY: row * CELL,
+        maxX: (column + 1) * CELL,
+        maxY: (row + 1) * CELL,
+      };
+      if (line === undefined || runsThrough(line[0], line[1], cell)) keys.push(column * 65536 + row);
+    }
+  }
+  return keys;
+}
+
+const boxRound = ([[ax, ay], [bx, by]]: readonly [Vec2, Vec2]): Box => ({
+  minX: Math.min(ax, bx),
+  minY: Math.min(ay, by),
+  maxX: Math.max(ax, bx),
+  maxY: Math.max(ay, by),
+});
 
 /** Whether a straight line comes into a box. */
 function runsThrough(from: Vec2, to: Vec2, box: Box): boolean {

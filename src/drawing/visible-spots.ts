@@ -1,4 +1,5 @@
 import { dot, type Frame, type Vec2 } from '../frame/index.js';
+import { BEHIND } from '../tolerances.js';
 import { cornersSeen } from './hidden-lines.js';
 import { occludersOf } from './occluders.js';
 import type { SeenPart } from './seen-part.js';
@@ -18,9 +19,6 @@ const SHARES: readonly (readonly [number, number, number])[] = [
 /** Triangles looked at in each part: the largest as seen. */
 const MOST = 24;
 
-/** Half the length of the stroke with which a place is tried, mm. */
-const TRY = 0.2;
-
 /** A place in the middle of what is seen of each part, in the view's plane; a part that is wholly hidden has none. */
 export function visibleSpots(
   parts: readonly SeenPart[],
@@ -38,7 +36,7 @@ export function visibleSpots(
     let clearest = 0;
     for (const [x, y, z] of samples(part, corners[p]!, frame)) {
       const spans: number[] = [];
-      occluders.hide(x - TRY, y, z, 2 * TRY, 0, 0, spans);
+      occluders.hide(x, y, z, 0, 0, 0, spans);
       if (spans.length > 0) continue;
       const clear = Math.min(...edges.map(([a, b]) => distance([x, y], a, b)));
       if (clear > clearest) [best, clearest] = [[x, y], clear];
@@ -68,8 +66,8 @@ function samples(
     const [i, j, k] = [3 * triangles[3 * t]!, 3 * triangles[3 * t + 1]!, 3 * triangles[3 * t + 2]!];
     return SHARES.map(([a, b, c]) => {
       const mix = (axis: number) => a * at[i + axis]! + b * at[j + axis]! + c * at[k + axis]!;
-      // a little above the face, so that the face itself does not hide the stroke
-      return [mix(0), mix(1), mix(2) + 0.02] as const;
+      // a little above the face, so that rounding does not put it behind the face
+      return [mix(0), mix(1), mix(2) + BEHIND] as const;
     });
   });
 }
