@@ -22,6 +22,8 @@ const ORDER: readonly (readonly string[])[] = [
   ['shop'],
   ['checks'],
   ['drawing'],
+  // the preview page's script: knows only the data the page holds
+  ['viewer'],
   ['files'],
   ['cli'],
 ];

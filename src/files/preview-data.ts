@@ -12,13 +12,7 @@ import {
   type Solids,
   type TenonMeasure,
 } from '../solid/index.js';
-import type {
-  Point,
-  PreviewData,
-  PreviewFinding,
-  PreviewPiece,
-  PreviewStep,
-} from '../viewer/preview-data.js';
+import type { Point, PreviewData, PreviewFinding, PreviewPiece, PreviewStep } from '../viewer/index.js';
 
 /** What the page needs beyond the solids. */
 export interface PreviewParts {

@@ -1,4 +1,4 @@
-import type { PreviewData } from '../viewer/preview-data.js';
+import type { PreviewData } from '../viewer/index.js';
 import { svgText } from './svg.js';
 
 /** Nothing from anywhere: the page holds all it needs. */
