@@ -13,7 +13,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['length', 'frame'],
   ['tables'],
   ['profile'],
-  ['board'],
+  ['board', 'mounting'],
   ['joinery'],
   ['assembly'],
   ['model'],

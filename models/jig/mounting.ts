@@ -1,5 +1,5 @@
-import { boltCircle, fromDistances, fromPoints, type HolePattern } from '../../src/board/index.js';
 import { InputError } from '../../src/errors.js';
+import { boltCircle, fromDistances, fromPoints, type HolePattern } from '../../src/mounting/index.js';
 import { boltLengthFrom, boltLengthUpTo, type Fastener, fastener } from '../../src/tables/index.js';
 import type { JigValues } from './layout.js';
 import { OPENING_WALL, SEAT_AIR, THREAD_DIAMETERS } from './practice.js';

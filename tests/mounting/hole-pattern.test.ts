@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fromDistances } from '../../src/board/hole-distances.js';
-import { boltCircle, fromPoints, type HolePattern } from '../../src/board/hole-pattern.js';
 import { InputError } from '../../src/errors.js';
 import type { Vec2 } from '../../src/frame/index.js';
+import { fromDistances } from '../../src/mounting/hole-distances.js';
+import { boltCircle, fromPoints, type HolePattern } from '../../src/mounting/hole-pattern.js';
 
 const above = { mirror: 'as-seen-from-above' } as const;
 const apart = (a: Vec2, b: Vec2) => Math.hypot(a[0] - b[0], a[1] - b[1]);

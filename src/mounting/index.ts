@@ -1,0 +1,2 @@
+export { fromDistances, type Mirror } from './hole-distances.js';
+export { boltCircle, fromPoints, type HolePattern } from './hole-pattern.js';
