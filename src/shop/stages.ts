@@ -1,6 +1,6 @@
 import type { Board } from '../board/index.js';
 import type { Vec2 } from '../frame/index.js';
-import { bounds, intersectRegion, type Profile, polygon, rectangle, type Vertex } from '../profile/index.js';
+import { bounds, type Profile, polygon, rectangle, type Vertex } from '../profile/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import type { Stage } from './holding.js';
 
@@ -46,8 +46,7 @@ export function stagesOf(board: Board, cut: ReadonlySet<string> = new Set()): re
 function endsCut(board: Board, blank: Profile): Profile {
   let left: readonly Vec2[] = blank.map(({ x, y }) => [x, y]);
   for (const [from, to] of throughEnds(board.outline)) {
-    const kept = intersectRegion([left], [beyond(from, to, board)]);
-    left = withoutRepeats(kept[0] ?? left);
+    left = withoutRepeats(leftOf(left, from, to));
   }
   const same = board.outline.every(
     (v) => v.bulge === 0 && left.some(([x, y]) => Math.hypot(x - v.x, y - v.y) < 100 * SAME_POINT),
@@ -82,14 +81,17 @@ function throughEnds(outline: Profile): readonly (readonly [Vertex, Vertex])[] {
     });
 }
 
-/** The side of a line on which the wood of a counter-clockwise outline stands, as a polygon larger than the blank. */
-function beyond(from: Vertex, to: Vertex, board: Board): readonly Vec2[] {
+/** What of a convex loop lies left of a line, where the wood of a counter-clockwise outline stands; the loop itself when all does. */
+function leftOf(loop: readonly Vec2[], from: Vertex, to: Vertex): readonly Vec2[] {
   const run = Math.hypot(to.x - from.x, to.y - from.y);
   const [cx, cy] = [(to.x - from.x) / run, (to.y - from.y) / run];
-  const far = 2 * (board.blank.length + board.blank.width);
-  const at = (along: number, left: number): Vec2 => [
-    from.x + cx * along - cy * left,
-    from.y + cy * along + cx * left,
-  ];
-  return [at(-far, 0), at(far, 0), at(far, far), at(-far, far)];
+  const off = ([x, y]: Vec2) => (y - from.y) * cx - (x - from.x) * cy;
+  if (loop.every((p) => off(p) > -100 * SAME_POINT)) return loop;
+  return loop.flatMap((p, i) => {
+    const q = loop[(i + 1) % loop.length]!;
+    const [atP, atQ] = [off(p), off(q)];
+    const t = atP / (atP - atQ);
+    const crossing: Vec2 = [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t];
+    return [...(atP >= 0 ? [p] : []), ...(atP >= 0 !== atQ >= 0 && atP !== 0 && atQ !== 0 ? [crossing] : [])];
+  });
 }
