@@ -62,10 +62,9 @@ export const tenonThickness = (bench: Bench): readonly Finding[] =>
     const thinner = Math.min(
       ...[t.joint.a, t.joint.b].map((id) => bench.solids.boards.get(id)!.board.blank.thickness),
     );
-    const share = t.thickness / thinner;
-    if (share >= THINNEST_SHARE && share <= THICKEST_SHARE) return [];
+    const thin = t.thickness < THINNEST_SHARE * thinner - ROUNDING;
+    if (!thin && t.thickness <= THICKEST_SHARE * thinner + ROUNDING) return [];
     const { say } = bench;
-    const thin = share < THINNEST_SHARE;
     const limit = (thin ? THINNEST_SHARE : THICKEST_SHARE) * thinner;
     return [
       {

@@ -12,6 +12,9 @@ const LOOSEST_CHEEK = 0.25;
 /** Least difference between mortise length and tenon width that lets glue and air pass, mm. */
 const LEAST_EDGE = 0.5;
 
+/** Rounding of a fit that was asked for at its limit, mm. */
+const ROUNDING = 0.002;
+
 /** A tenon clears the bottoms and cheeks of both its mortises by the fit asked for, and is narrower than they are long. */
 export const tenonFit = (bench: Bench): readonly Finding[] =>
   bench.tenons.flatMap((tenon) => [
@@ -62,7 +65,7 @@ function cheeks(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
       },
     ];
   }
-  if (m.cheekClearance <= LOOSEST_CHEEK) return [];
+  if (m.cheekClearance <= LOOSEST_CHEEK + ROUNDING) return [];
   return [
     {
       ...shared,
@@ -79,11 +82,11 @@ function cheeks(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
 function narrower(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
   const { say } = bench;
   const spare = m.length - t.width;
-  if (spare >= LEAST_EDGE) return [];
+  if (spare >= LEAST_EDGE - ROUNDING) return [];
   return [
     {
       code: 'tenon-edge-gap',
-      level: spare <= 0 ? 'error' : 'warning',
+      level: spare <= ROUNDING ? 'error' : 'warning',
       subjects: [t.tenon.id, m.board],
       measured: spare,
       limit: LEAST_EDGE,
