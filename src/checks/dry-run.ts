@@ -37,6 +37,7 @@ export function dryRun(bench: Bench, held: Held): readonly Finding[] {
     .flatMap((holding) => {
       const setUp = layOut(holding);
       if (!setUp) return [faceGone(holding)];
+      if (setUp.travel < 0) return [stopsTooNear(bench, holding, setUp)];
       return [
         ...cutsInto(bench, holding, setUp),
         ...bearsOn(bench, holding, setUp),
@@ -57,6 +58,18 @@ const faceGone = (holding: Holding): Finding => ({
   unit: '',
   message: `${nameOf(holding)} is set up from a face the board does not have when it is ${holding.stage}`,
   remedy: 'cut it at an earlier stage',
+  basis: MEASURED,
+});
+
+const stopsTooNear = ({ say }: Bench, holding: Holding, { travel }: SetUp): Finding => ({
+  code: 'stops-too-near',
+  level: 'error',
+  subjects: [holding.board, holding.mortise.id],
+  measured: holding.stopDistance,
+  limit: holding.stopDistance - travel,
+  unit: 'mm',
+  message: `${nameOf(holding)}: its stops stand ${say.length(holding.stopDistance)} from the centre and leave no room for the ${holding.travelling.what}, which reaches ${say.length(holding.stopDistance - travel)}`,
+  remedy: 'set them for what travels between them',
   basis: MEASURED,
 });
 
