@@ -9,6 +9,7 @@ export { LINE_KINDS, type LineKind } from './line-kinds.js';
 export { type Orientation, type Page, type Paper, pageOf } from './page.js';
 export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export { explodedView, isometricView, pictureSheets, seenParts, tenonAxes } from './picture.js';
+export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';
 export type { Projection } from './projection-symbol.js';
 export { type Section, sectionEntities, sectionOf } from './section-view.js';
 export type { SeenPart, Wire } from './seen-part.js';

@@ -1,0 +1,74 @@
+import { inflateSync } from 'node:zlib';
+
+/** Tables that outlines, widths and the map from letters to glyphs need; ligatures and kerning stay behind. */
+const KEPT: ReadonlySet<string> = new Set([
+  'cmap',
+  'cvt ',
+  'fpgm',
+  'glyf',
+  'head',
+  'hhea',
+  'hmtx',
+  'loca',
+  'maxp',
+  'name',
+  'OS/2',
+  'post',
+  'prep',
+]);
+
+const WOFF = 0x774f4646;
+const HEADER = 44;
+const ENTRY = 20;
+
+/**
+ * The font in a WOFF file as the plain file it was packed from (W3C Recommendation WOFF File Format 1.0, sections 3 to 5),
+ * without what it knows of ligatures and kerning: letters are then as wide as the sheets reckon, and a PDF reads back letter
+ * by letter.
+ *
+ * @throws RangeError when the bytes are no WOFF file: the font of this program is damaged
+ */
+export function sfntOf(woff: Uint8Array): Uint8Array {
+  const from = new DataView(woff.buffer, woff.byteOffset, woff.byteLength);
+  if (woff.byteLength < HEADER || from.getUint32(0) !== WOFF)
+    throw new RangeError('the font is no WOFF file');
+  const tables = Array.from({ length: from.getUint16(12) }, (_, i) => {
+    const at = HEADER + i * ENTRY;
+    const [offset, packed, length] = [4, 8, 12].map((by) => from.getUint32(at + by)) as [
+      number,
+      number,
+      number,
+    ];
+    const bytes = woff.subarray(offset, offset + packed);
+    return {
+      tag: String.fromCharCode(...woff.subarray(at, at + 4)),
+      checksum: from.getUint32(at + 16),
+      unpack: () => (packed === length ? bytes : inflateSync(bytes)),
+    };
+  }).filter(({ tag }) => KEPT.has(tag));
+  const parts = tables.map(({ unpack }) => unpack());
+  const start = 12 + 16 * tables.length;
+  const padded = (length: number) => (length + 3) & ~3;
+  const font = new Uint8Array(parts.reduce((sum, part) => sum + padded(part.length), start));
+  const to = new DataView(font.buffer);
+  to.setUint32(0, from.getUint32(4));
+  to.setUint16(4, tables.length);
+  const power = 2 ** Math.floor(Math.log2(tables.length));
+  to.setUint16(6, power * 16);
+  to.setUint16(8, Math.log2(power));
+  to.setUint16(10, (tables.length - power) * 16);
+  let offset = start;
+  tables.forEach(({ tag, checksum }, i) => {
+    const at = 12 + i * 16;
+    font.set(
+      [...tag].map((letter) => letter.charCodeAt(0)),
+      at,
+    );
+    to.setUint32(at + 4, checksum);
+    to.setUint32(at + 8, offset);
+    to.setUint32(at + 12, parts[i]!.length);
+    font.set(parts[i]!, offset);
+    offset += padded(parts[i]!.length);
+  });
+  return font;
+}
