@@ -62,7 +62,7 @@ export function layOut(v: StoolValues): Layout {
   const outerAt = (z: number) => topOuter + (under - z) * Math.tan(rake);
   const innerAt = (z: number) => outerAt(z) - v.sideThickness / Math.cos(rake);
   require(innerAt(under) >= 40, (say) =>
-    `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.length(2 * innerAt(under))} between the sides at the top; at least ${say.fine(80)} is needed: lengthen the tread or shorten the overhang`);
+    `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.length(Math.max(2 * innerAt(under), 0))} between the sides at the top; at least ${say.fine(80)} is needed: lengthen the tread or shorten the overhang`);
 
   const topFront = -v.treadDepth / 2 + v.setback;
   const topBack = v.treadDepth / 2 - v.setback;

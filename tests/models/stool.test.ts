@@ -1,0 +1,151 @@
+import { describe, expect, test } from 'vitest';
+import stool from '../../models/stool.js';
+import type { Design } from '../../src/assembly/index.js';
+import { faces } from '../../src/board/index.js';
+import { InputError } from '../../src/errors.js';
+import { angleDeg, frameOut, pointOut, subtract, unit, type Vec3 } from '../../src/frame/index.js';
+import { speaker } from '../../src/length/index.js';
+import { readParameters } from '../../src/model/index.js';
+import { box } from '../../src/solid/index.js';
+import { codes, findings, onSolids } from '../checks/sample-design.js';
+
+type Raw = Readonly<Record<string, string | number | boolean>>;
+const built = (raw: Raw = {}): Design => stool.build(readParameters(stool, raw, 'mm'));
+const boardOf = (design: Design, id: string) => design.boards.find(({ board }) => board.id === id)!;
+const figure = (design: Design, name: string) => design.derived.find((each) => each.name === name)!.value;
+const rad = (degrees: number): number => (degrees * Math.PI) / 180;
+const refused = (raw: Raw): InputError => {
+  try {
+    built(raw);
+  } catch (error) {
+    if (error instanceof InputError) return error;
+    throw error;
+  }
+  throw new Error('it was not refused');
+};
+
+describe('the default stool', () => {
+  const design = built();
+  // 230 high with a tread of 28: 202 up to its underside, raked by 10°
+  const under = 230 - 28;
+
+  test('has the figures worked out by hand', () => {
+    const expected = {
+      'width at the floor': 2 * (420 / 2 - 30 + under * Math.tan(rad(10))),
+      'side length': under / Math.cos(rad(10)) + 28 * Math.tan(rad(10)),
+      'bevel run': 28 * Math.tan(rad(10)),
+    };
+    for (const [name, value] of Object.entries(expected)) expect(figure(design, name)).toBeCloseTo(value, 9);
+  });
+
+  test('has front edges as long as the height over the cosine of rake and splay together', () => {
+    // tan² R = tan² a + tan² b; the taper of 3° lies in the raked plane, so seen from the side it is tan 3° / cos 10°
+    const [a, b] = [Math.tan(rad(3)) / Math.cos(rad(10)), Math.tan(rad(10))];
+    const resultant = Math.atan(Math.hypot(a, b));
+    const { board, place } = boardOf(design, 'right-side');
+    // the outer face's front edge: from the foot's long point up to where the top's bevel ends
+    const x = figure(design, 'side length') - figure(design, 'bevel run');
+    const foot = pointOut(place, [0, 0, 0]);
+    const top = pointOut(place, [x, x * Math.tan(rad(3)), 0]);
+    const edge = subtract(top, foot);
+    expect(foot[2]).toBeCloseTo(0, 9);
+    expect(edge[2]).toBeCloseTo(under, 9);
+    expect(Math.hypot(...edge)).toBeCloseTo(under / Math.cos(resultant), 9);
+    expect(angleDeg(edge, [0, 0, 1])).toBeCloseTo((resultant * 180) / Math.PI, 9);
+    expect(board.outline.length).toBeGreaterThan(4);
+  });
+
+  test('has no errors, and its joints are two treads’ ends and two stretcher ends', async () => {
+    expect((await findings(design)).filter(({ level }) => level === 'error')).toEqual([]);
+    expect(design.joints.map(({ id }) => id).toSorted()).toEqual([
+      'stretcher/left-side',
+      'stretcher/right-side',
+      'tread/left-side',
+      'tread/right-side',
+    ]);
+  });
+});
+
+test.each<Raw>([
+  {},
+  { treads: 2 },
+  { rake: 0 },
+  { rake: 20, taper: 8 },
+  { treads: 2, rake: 0, archHeight: 0 },
+])('a stool of %o stands on the floor, is as high as asked and as wide as it says', async (raw) => {
+  const design = built(raw);
+  const height = raw.treads === 2 ? 420 : 230;
+  await onSolids(design, (solids) => {
+    const boxes = [...solids.boards.values()].map(({ body }) => box(body));
+    expect(Math.min(...boxes.map(({ min }) => min[2]))).toBeCloseTo(0, 6);
+    expect(Math.max(...boxes.map(({ max }) => max[2]))).toBeCloseTo(height, 6);
+    const sides = ['left-side', 'right-side'].map((id) => box(solids.boards.get(id)!.body));
+    expect(sides[1]!.max[0] - sides[0]!.min[0]).toBeCloseTo(figure(design, 'width at the floor'), 6);
+    // the middle plane is between them
+    expect(sides[1]!.max[0]).toBeCloseTo(-sides[0]!.min[0], 6);
+  });
+  for (const hand of ['left-side', 'right-side']) {
+    const { board, place } = boardOf(design, hand);
+    const down: Vec3 = [0, 0, -1];
+    const feet = faces(board).filter(({ frame }) => {
+      const standing = frameOut(place, frame);
+      return angleDeg(standing.z, down) < 1e-6 && Math.abs(standing.origin[2]) < 1e-6;
+    });
+    expect(feet.map(({ id }) => id)).toEqual([raw.rake === 0 ? 'reference-end' : 'foot']);
+  }
+});
+
+test('the sides are mirror images: what one has from the front edge the other has from the back edge', () => {
+  const [left, right] = ['left-side', 'right-side'].map((id) => boardOf(built({ treads: 2 }), id));
+  const width = left!.board.blank.width;
+  const points = (board: typeof left, turn: boolean) =>
+    board!.board.outline
+      .map(({ x, y }) => [x, turn ? width - y : y].map((n) => n.toFixed(6)).join(' '))
+      .toSorted();
+  expect(points(left, true)).toEqual(points(right, false));
+  expect(unit(left!.place.z)[0]).toBeCloseTo(-unit(right!.place.z)[0], 12);
+});
+
+test('a stretcher so high that its mortises meet those of the tread is caught', async () => {
+  const found = await codes(built({ stretcherHeight: 120, stretcherWidth: 80, rake: 0, treadTenons: 1 }));
+  expect(found).toContain('mortise-breaks-through');
+  expect(found).not.toContain('mortises-out-of-line');
+});
+
+test.each<[Raw, string, string]>([
+  [
+    { treadLength: 250, overhang: 100 },
+    'leaves 0.0 mm between the sides at the top; at least 80 mm is needed: lengthen the tread',
+    'leaves 0" between the sides at the top; at least 3.1496" is needed',
+  ],
+  [
+    { stretcherHeight: 180 },
+    "reach 250.0 mm above the floor; the tread's underside is at 202.0 mm: lower or narrow the stretcher",
+    'reach 9-27/32" above the floor; the tread\'s underside is at 7-61/64"',
+  ],
+  [
+    { footLength: 120 },
+    'leaves 2.0 mm between the feet; the arch needs 50.0 mm for its two corners: shorten the feet',
+    'leaves 5/64" between the feet; the arch needs 1-31/32"',
+  ],
+  [
+    { archRadius: 60 },
+    'arch-radius 60 mm is more than arch-height 45 mm: make it smaller',
+    'arch-radius 2.3622" is more than arch-height 1.7717"',
+  ],
+  [
+    { archHeight: 4, archRadius: 2 },
+    "arch-height 4 mm is less than the 4.9 mm the foot's bevel takes: raise it",
+    'arch-height 0.1575" is less than the 3/16" (+0.17 mm)',
+  ],
+  [
+    { treads: 2, lowerHeight: 380 },
+    'lower-height 380 mm leaves 12.0 mm between the treads and 352.0 mm below the lower one; each must be at least 60 mm',
+    'leaves 15/32" between the treads and 13-55/64" below the lower one; each must be at least 2.3622"',
+  ],
+])('a stool of %o is refused in mm and in inches', (raw, mm, inches) => {
+  const error = refused(raw);
+  expect(error.code).toBe('sizes-disagree');
+  expect(error.message).toContain(mm);
+  expect(error.explain(speaker('in'))).toContain(inches);
+});
