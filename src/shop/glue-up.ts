@@ -32,6 +32,8 @@ export interface TenonSeating {
   readonly joint: string;
   readonly tenons: readonly string[];
   readonly board: string;
+  /** The board they enter later. */
+  readonly receiver: string;
   /** How far each stands out afterwards, mm: to be measured. */
   readonly standsOut: number;
 }
@@ -98,12 +100,13 @@ function stepOf({ moving, still, move }: OrderStep, index: number, stage: number
   };
 }
 
-function seatingOf({ joint, owner }: Entry): TenonSeating {
+function seatingOf({ joint, owner, receiver }: Entry): TenonSeating {
   const first = joint.tenons[0]!;
   return {
     joint: joint.id,
     tenons: joint.tenons.map(({ id }) => id),
     board: owner,
+    receiver,
     standsOut: owner === joint.a ? first.intoB : first.intoA,
   };
 }

@@ -1,10 +1,21 @@
 export { type BoardEnds, boardEnds, type EndsWord } from './board-ends.js';
 export { boardFeet, type WoodVolume, woodVolume } from './board-feet.js';
-export { boardMarks } from './board-marks.js';
+export { boardMarks, markWords } from './board-marks.js';
 export { type BoardState, boardStates } from './board-states.js';
 export { boardsToFit } from './boards-to-fit.js';
 export { builtInShop } from './built-in-shop.js';
 export { FEED } from './card-words.js';
+export type { ClampBearing } from './clamp-bearing.js';
+export { type PadUse, padBoard, padUse } from './clamp-pad.js';
+export {
+  type Clamp,
+  type ClampEnd,
+  type ClampOffset,
+  type ClampPad,
+  type ClampPlan,
+  clampPlan,
+  jawsOutOfParallel,
+} from './clamps.js';
 export { type CutListRequest, type CutRow, type CutWhen, cutList, cutWords } from './cut-list.js';
 export type {
   Cut,
@@ -18,7 +29,9 @@ export type {
   Stock,
   Unplaced,
 } from './cutting.js';
+export { type Corner, type Diagonal, type Diagonals, diagonalsOf } from './diagonals.js';
 export { faceWords } from './face-words.js';
+export { cheekArea, type GlueMass, glueMass } from './glue-mass.js';
 export { type GlueStep, type GlueUp, glueUp, type TenonSeating } from './glue-up.js';
 export { type Entry, entriesOf, type Freedom, freedomOf, type JointFreedom } from './glue-up-entry.js';
 export { type Blocked, bestMove, type Move, type OrderStep } from './glue-up-move.js';
@@ -50,11 +63,14 @@ export { inBoth } from './in-both.js';
 export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
 export { type LayoutPart, layoutParts } from './layout-parts.js';
 export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
+export { type StickMark, type StickMarkKind, type StoryStick, storySticks } from './marks.js';
+export { type OffcutWedge, offcutWedges } from './offcut-wedges.js';
 export { type OrderOfWork, orderOfWork, type WorkKind, type WorkStep } from './order-of-work.js';
 export { type OutlineTemplate, outlineTemplates } from './outline-templates.js';
 export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 export { readShop, shopUnits } from './read-shop.js';
 export { withHorn } from './resting.js';
+export { fnv1a, revisionOf } from './revision.js';
 export { type Allowance, type RoughSize, roughSize } from './rough-size.js';
 export { type BoardKind, boardKinds } from './same-boards.js';
 export type { CardCut, Figure, Pass, RailSetting, SetupCard, TestCut } from './setup-card.js';
