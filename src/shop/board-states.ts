@@ -1,4 +1,4 @@
-import { type Board, type FaceId, faces } from '../board/index.js';
+import { type Board, type Face, type FaceId, faces } from '../board/index.js';
 import { angleDeg, dot, subtract } from '../frame/index.js';
 import { type Profile, rectangle } from '../profile/index.js';
 import { COPLANAR, PARALLEL_DEG, SAME_POINT } from '../tolerances.js';
@@ -28,7 +28,7 @@ export function boardStates(finished: Board, horns: readonly Horn[]): readonly B
   const { length, width } = finished.blank;
   const blank = rectangle({ length, width });
   // an angled end takes its horn off with it
-  const squareHorns = horns.filter(({ end }) => faces(sawn).some(({ id }) => id === end));
+  const squareHorns = horns.length === 0 ? [] : squareOnes(horns, sawn);
   const states: BoardState[] = [
     { name: 'milled blank', board: { ...bare, outline: horned(finished, horns) }, horns, cuts: [] },
   ];
@@ -61,9 +61,10 @@ export function boardStates(finished: Board, horns: readonly Horn[]): readonly B
 /**
  * Names of the flat faces a board has in a state: those of the finished board where they are its faces already, and the
  * reference and opposite faces, edges and ends that are still there. The end of a horn has no name.
+ *
+ * @param known faces of the finished board
  */
-export function facesIn(state: Board, finished: Board): readonly FaceId[] {
-  const known = faces(finished);
+export function facesIn(state: Board, known: readonly Face[]): readonly FaceId[] {
   return faces(state).flatMap(({ id, frame }) => {
     const same = known.find(
       (one) =>
@@ -80,6 +81,12 @@ function horned(board: Board, horns: readonly Horn[]): Profile {
   const { length, width } = board.blank;
   const start = beyond('reference-end');
   return rectangle({ x: -start, y: 0, length: start + length + beyond('opposite-end'), width });
+}
+
+/** The horns whose ends stay square. */
+function squareOnes(horns: readonly Horn[], sawn: Board): readonly Horn[] {
+  const ids = faces(sawn).map(({ id }) => id);
+  return horns.filter(({ end }) => ids.includes(end));
 }
 
 /** Whether two outlines have the same corners and arcs, wherever they begin. */

@@ -55,7 +55,7 @@ export const FEED: Readonly<Record<Holding['way'], string>> = {
   'guide board':
     'from left to right only, the guide board beyond the router: the cut then pushes the base against it; lift the cutter for the way back',
   'windowed template':
-    'clockwise round the opening seen from above, the bush kept against its wall; take the cutter out before lifting the router',
+    'from left to right and back: the opening is no wider than the bush, which traps it; raise the cutter out of the wood before you lift the router',
 };
 
 /** Warnings where the danger is; common practice. */

@@ -1,5 +1,8 @@
 import type { Design } from '../assembly/index.js';
-import { type Board, type FaceId, faces } from '../board/index.js';
+import { type Board, type FaceId, faceFrame, faces } from '../board/index.js';
+import type { Vec3 } from '../frame/index.js';
+import { sheetNames } from '../tables/index.js';
+import { PARALLEL_DEG } from '../tolerances.js';
 import { boardEnds } from './board-ends.js';
 import { type BoardState, boardStates, facesIn } from './board-states.js';
 import { boardsToFit } from './boards-to-fit.js';
@@ -106,6 +109,8 @@ type Draft = Omit<WorkStep, 'id' | 'number' | 'hand'>;
 interface Making {
   readonly board: Board;
   readonly states: readonly BoardState[];
+  /** Names of the faces there are in each state. */
+  readonly names: readonly (readonly FaceId[])[];
 }
 
 /** Steps of some boards: stage by stage, and within a stage the mortises card by card. */
@@ -114,13 +119,15 @@ function inOrder(
   holdings: readonly Holding[],
   cards: readonly SetupCard[],
 ): readonly Draft[] {
-  const makings = boards.map(
-    (board): Making => ({ board, states: boardStates(board, hornsOf(board.id, holdings)) }),
-  );
+  const makings = boards.map((board): Making => {
+    const states = boardStates(board, hornsOf(board.id, holdings));
+    const known = faces(board);
+    return { board, states, names: states.map((state) => facesIn(state.board, known)) };
+  });
   const shaping = (name: BoardState['name']) =>
-    makings.flatMap(({ board, states }) => {
-      const at = states.findIndex((state) => state.name === name);
-      return at < 0 ? [] : [shape(board, states, at)];
+    makings.flatMap((making) => {
+      const at = making.states.findIndex((state) => state.name === name);
+      return at < 0 ? [] : [shape(making, at)];
     });
   const cutting = (stage: StageName) => mortises(boards, cards, stage);
   return [
@@ -139,12 +146,17 @@ function inOrder(
   ];
 }
 
+const MILLED =
+  'mill it: reference face flat, reference edge square to it, then thickness and width, both ends square';
+
+const FROM_SHEET =
+  'saw it from the sheet: reference edge straight, then width and length, all four corners square';
+
 /** The step that brings a board into one of its states. */
-function shape(board: Board, states: readonly BoardState[], at: number): Draft {
+function shape({ board, states, names }: Making, at: number): Draft {
   const state = states[at]!;
-  const before = at === 0 ? [] : facesIn(states[at - 1]!.board, board);
-  const after = facesIn(state.board, board);
-  const made = after.filter((id) => !before.includes(id));
+  const before = names[at - 1] ?? [];
+  const made = names[at]!.filter((id) => !before.includes(id));
   const common = { board: board.id, cuts: state.cuts, setup: undefined, makes: made };
   const { length, width, thickness } = board.blank;
   const has = (id: FaceId) => before.includes(id);
@@ -158,7 +170,7 @@ function shape(board: Board, states: readonly BoardState[], at: number): Draft {
       return {
         ...common,
         kind: 'mill',
-        what: `mill it: reference face flat, reference edge square to it, then thickness and width, both ends square; mark face, edge and end${horns.length > 0 ? '; leave the horns on, and square a knife line round where each finished end will be' : ''}`,
+        what: `${sheetNames.includes(board.material) ? FROM_SHEET : MILLED}; mark face, edge and end${horns.length > 0 ? '; leave the horns on, and square a knife line round where each finished end will be' : ''}`,
         uses: [],
         figures: [
           { name: 'thickness', value: thickness, unit: 'mm' },
@@ -213,13 +225,15 @@ function shape(board: Board, states: readonly BoardState[], at: number): Draft {
 function endCuts(board: Board, made: readonly FaceId[]): Pick<Draft, 'what' | 'uses' | 'figures'> {
   const ends = boardEnds(board);
   return {
-    what: `saw ${made.map((id) => faceWords(board, id)).join(' and ')}, reference edge against the fence; ends ${ends.ends}; set the stop to the ${ends.stopTo}`,
+    what: `saw ${made.map((id) => faceWords(board, id)).join(' and ')}, reference edge against the fence; ends ${ends.ends}; stop set to: ${ends.stopTo}`,
     uses: ['reference-face', 'reference-edge'],
     figures: [
-      ...made.flatMap((id) => [
-        { name: `mitre of ${faceWords(board, id)}`, value: mitreDeg(board, id), unit: 'deg' as const },
-        { name: `blade tilt of ${faceWords(board, id)}`, value: tiltDeg(board, id), unit: 'deg' as const },
-      ]),
+      ...made
+        .flatMap((id) => [
+          { name: `mitre of ${faceWords(board, id)}`, value: mitreDeg(board, id), unit: 'deg' as const },
+          { name: `blade tilt of ${faceWords(board, id)}`, value: tiltDeg(board, id), unit: 'deg' as const },
+        ])
+        .filter(({ value }) => value > PARALLEL_DEG),
       { name: 'long point to long point', value: ends.longPoint, unit: 'mm' },
       { name: 'short point to short point', value: ends.shortPoint, unit: 'mm' },
       { name: 'centre line', value: ends.centreLine, unit: 'mm' },
@@ -227,20 +241,19 @@ function endCuts(board: Board, made: readonly FaceId[]): Pick<Draft, 'what' | 'u
   };
 }
 
-const normalOf = (board: Board, id: FaceId) =>
-  faces(board).find((face) => face.id === id)?.frame.z ?? [1, 0, 0];
+const normalOf = (board: Board, id: FaceId): Vec3 => faceFrame(board, id)?.z ?? [1, 0, 0];
 
 const DEG = 180 / Math.PI;
 
 /** Out of square across the board, degrees. */
 const mitreDeg = (board: Board, id: FaceId): number => {
   const [x, y] = normalOf(board, id);
-  return Math.atan2(Math.abs(y!), Math.abs(x!)) * DEG;
+  return Math.atan2(Math.abs(y), Math.abs(x)) * DEG;
 };
 
 /** Out of square through the thickness, degrees. */
 const tiltDeg = (board: Board, id: FaceId): number =>
-  Math.asin(Math.min(1, Math.abs(normalOf(board, id)[2]!))) * DEG;
+  Math.asin(Math.min(1, Math.abs(normalOf(board, id)[2]))) * DEG;
 
 /** Mortises of a stage, card by card. */
 function mortises(boards: readonly Board[], cards: readonly SetupCard[], stage: StageName): readonly Draft[] {

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { makeBoard } from '../../src/board/index.js';
 import { TenonwrightError } from '../../src/errors.js';
-import { angleDeg, dot, subtract } from '../../src/frame/index.js';
-import { builtInShop, type SetupCard, setupCards } from '../../src/shop/index.js';
+import { angleDeg, dot, frame, subtract, WORLD } from '../../src/frame/index.js';
+import { polygon } from '../../src/profile/index.js';
+import { builtInShop, type Holding, inBoth, type SetupCard, setupCards } from '../../src/shop/index.js';
 import { readCard } from './card-reader.js';
 import { carded, made } from './made.js';
 
@@ -228,4 +230,77 @@ test.each([
     .filter(({ name }) => name === 'cutter long enough')
     .map((figure) => figure.verdict);
   expect(new Set(verdicts)).toEqual(new Set([verdict]));
+});
+
+describe('a lone rail on a tapered edge, over a wedge that tapers along the mortise', () => {
+  // the edge comes in by 20 mm over 300; half way it is 90 mm from the reference edge, 30 mm from the mortise
+  const board = {
+    ...makeBoard({
+      id: 'leg',
+      blank: { length: 300, width: 100, thickness: 24 },
+      outline: polygon([
+        { x: 0, y: 0 },
+        { x: 300, y: 0 },
+        { x: 300, y: 80 },
+        { x: 0, y: 100 },
+      ]),
+    }),
+    mortises: [
+      {
+        id: 'leg/rail/1',
+        face: 'opposite-face',
+        at: frame([150, 60, 24], [0, 0, 1], [1, 0, 0]),
+        width: 8,
+        length: 40,
+        depth: 12,
+        joint: 'leg/rail',
+        tenon: 'leg/rail/1',
+      },
+    ],
+  };
+  const design = { ...made('frame'), boards: [{ board, place: WORLD }], joints: [] };
+  const angleDeg = (Math.atan(20 / 300) * 180) / Math.PI;
+  const wedge = { aid: 'wedge-4', angleDeg, thickEnd: 'end', thicknessAtMouth: 10, place: WORLD } as const;
+  const holding: Holding = {
+    board: 'leg',
+    mortise: board.mortises[0]!,
+    stage: 'outline cut',
+    way: 'one rail',
+    far: { face: 'edge-3', toFace: 30, toRail: 40, wedge },
+    along: { from: 'reference-end', centre: 150 },
+    travelling: { what: 'jig plate', along: 269 },
+    stopDistance: 150.5,
+    stopsBeyond: [0, 0],
+    depthBlock: 'depth-block-12',
+    supports: [],
+    raised: 0,
+    refused: [],
+    broken: [],
+  };
+  const { jig, shop } = carded(made('frame'));
+  const cards = setupCards({ design, holdings: [holding], aids: [], jig, shop });
+
+  test('is set as the near rail, the work turned end for end', () => {
+    expect(cards).toHaveLength(1);
+    expect(cards[0]!.nearRail).toMatchObject({ distance: 40, toWork: 30, wedge: { thickEnd: 'start' } });
+    expect(cards[0]!.farRail).toBeUndefined();
+    expect(cards[0]!.cuts[0]).toMatchObject({ nearFace: 'edge-3', farFace: undefined });
+  });
+
+  test('gives the mortise back', () => {
+    const [row] = off({ design, cards } as unknown as ReturnType<typeof carded>);
+    expect(worst([row!])).toBeLessThan(1e-6);
+  });
+});
+
+test('a slot off its place is brought back by half the difference of its walls', () => {
+  const { cards } = carded(made('stool'));
+  const card = cards.find(({ nearRail, farRail }) => nearRail?.wedge && farRail)!;
+  const { nearWall, farWall, correction } = card.testCut;
+  expect(nearWall! + farWall! + card.slotWidth).toBeCloseTo(card.nearRail!.toWork + card.farRail!.toWork, 9);
+  // cut 0.4 mm too far from the near face
+  const [near, far] = [nearWall! + 0.4, farWall! - 0.4];
+  expect((near - far - (nearWall! - farWall!)) / 2).toBeCloseTo(0.4, 9);
+  expect(correction).toContain(`(near wall − far wall) − (${inBoth(nearWall! - farWall!)})`);
+  expect(correction).toContain('a positive one moves the slot towards the near face');
 });

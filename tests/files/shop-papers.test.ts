@@ -1,0 +1,186 @@
+import { describe, expect, test } from 'vitest';
+import { marksSvg, orderMd, setupMd } from '../../src/files/index.js';
+import { speaker } from '../../src/length/index.js';
+import { inBoth, orderOfWork, storySticks } from '../../src/shop/index.js';
+import { carded, made } from '../shop/made.js';
+
+const papersOf = (model: 'stool' | 'frame' | 'jig', given: Readonly<Record<string, unknown>> = {}) => {
+  const work = carded(made(model, given));
+  const { design, cards, holdings, shop } = work;
+  const sticks = storySticks(design, cards);
+  const order = orderOfWork(design, holdings, cards);
+  const revision = '0badf00d';
+  return {
+    ...work,
+    sticks,
+    order,
+    setup: setupMd({ ...work, sticks, revision }),
+    orderText: orderMd({ design, order, shop, revision }),
+    marks: marksSvg(sticks, { say: speaker('mm'), revision, title: design.title }),
+  };
+};
+
+/** Rows of all tables in a Markdown text, as cells. */
+const rowsIn = (text: string): readonly (readonly string[])[] =>
+  text
+    .split('\n')
+    .filter((line) => line.startsWith('|'))
+    .map((line) => line.slice(2, -2).split(' | '));
+
+const stool = papersOf('stool');
+
+describe('set-up cards on paper', () => {
+  test('every mortise of every card stands in it, with its centre in mm and inches', () => {
+    const rows = rowsIn(stool.setup);
+    for (const { cuts } of stool.cards)
+      for (const { mortise, centre, board } of cuts) {
+        const mine = rows.filter((row) => row[1]?.endsWith(` ${mortise}`) && row.includes(inBoth(centre)));
+        expect(mine.length, `${board} ${mortise}`).toBeGreaterThan(0);
+      }
+  });
+
+  test('every table has as many cells in each row as in its head', () => {
+    const lines = `${stool.setup}${stool.orderText}`.split('\n');
+    let cells = 0;
+    let tables = 0;
+    for (const line of lines) {
+      if (!line.startsWith('|')) cells = 0;
+      else if (cells === 0) {
+        cells = line.split(' | ').length;
+        tables += 1;
+      } else expect(line.split(' | '), line).toHaveLength(cells);
+    }
+    expect(tables).toBeGreaterThan(10);
+  });
+
+  test('what was not measured stands out as not verified', () => {
+    expect(rowsIn(stool.setup).filter((row) => row[0] === 'slot width measured')).toHaveLength(
+      stool.cards.length,
+    );
+    expect(stool.setup).toContain('| slot width measured | **not verified** |');
+  });
+
+  test('the usual cautions are told', () => {
+    for (const words of ['Pull the plug', 'Eye, ear and dust', 'No climb cuts', 'Short piece'])
+      expect(stool.setup).toContain(words);
+  });
+
+  test('every chain printed adds up in mm and in 64ths of an inch', () => {
+    const chains = [stool, papersOf('stool', { treads: 2 }), papersOf('frame')].flatMap(({ setup }) =>
+      rowsIn(setup).filter((row) => row[2]?.includes(' + ') && row[2].endsWith(' mm')),
+    );
+    expect(chains.length).toBeGreaterThan(10);
+    const lines = (fraction: string): number => {
+      // 1-25/32" in 64ths
+      const [, whole = '0', over = '0', under = '1'] = /^(?:(\d+)(?:-|"$))?(?:(\d+)\/(\d+)")?$/.exec(
+        fraction,
+      )!;
+      return Number(whole) * 64 + (Number(over) * 64) / Number(under);
+    };
+    for (const [, , mm, inches] of chains) {
+      const [parts, total] = mm!.replace(' mm', '').split(' = ');
+      const sum = parts!.split(' + ').reduce((all, part) => all + Math.round(Number(part) * 10), 0);
+      expect(sum, mm).toBe(Math.round(Number(total) * 10));
+      const [inchParts, inchTotal] = inches!.split(' = ');
+      const inchSum = inchParts!.split(' + ').reduce((all, part) => all + lines(part), 0);
+      expect(inchSum, inches).toBe(lines(inchTotal!));
+    }
+  });
+
+  test('a set-up that the jig cannot cut says so before anything else', () => {
+    const { cards, setup } = papersOf('stool', { treads: 2 });
+    const impossible = cards.filter(({ broken }) => broken.length > 0);
+    expect(impossible.length).toBeGreaterThan(0);
+    for (const { id, broken } of impossible) {
+      const card = setup.slice(setup.indexOf(`## ${id}:`));
+      expect(card.indexOf('cannot cut its mortises')).toBeLessThan(card.indexOf('| set |'));
+      expect(card).toContain(broken[0]!.message);
+    }
+  });
+});
+
+describe('the order of work on paper', () => {
+  test('every step stands in it once, in its order', () => {
+    const numbers = rowsIn(stool.orderText)
+      .map(([number]) => number!)
+      .filter((number) => /^\d+$/.test(number));
+    expect(numbers).toEqual(stool.order.steps.map(({ number }) => String(number)));
+  });
+
+  test('what waits for a fit names the step it waits for', () => {
+    const fit = stool.order.steps.find(({ kind }) => kind === 'dry fit')!;
+    expect(stool.orderText).toMatch(new RegExp(`S stretcher \\|.*cut to fit after step ${fit.number} \\|`));
+    expect(stool.orderText).toMatch(/LS left side \|.*\| cut now \| ends parallel \|/);
+  });
+
+  test('a design without mortises has an order too', () => {
+    const { orderText, setup } = papersOf('jig');
+    expect(orderText).toMatch(/P base plate \| saw it from the sheet/);
+    expect(orderText).toMatch(/P base plate \| rout 2 slots/);
+    expect(setup).toContain('There is no mortise to cut.');
+  });
+});
+
+describe('story sticks', () => {
+  const page = /^<svg [^>]*width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) ([\d.]+)">$/m;
+
+  test('a millimetre of the file is a millimetre of the paper, with no padding', () => {
+    const [, width, height, across, down] = page.exec(stool.marks)!;
+    expect([width, height]).toEqual([across, down]);
+  });
+
+  test('the bars are 100 mm and 4 in long', () => {
+    const lengths = [...stool.marks.matchAll(/h([\d.]+)m0/g)].map(([, length]) => Number(length));
+    expect(lengths).toEqual([100, 101.6]);
+  });
+
+  test('every mark is drawn as far from the zero end of its strip as it is on the wood', () => {
+    // a strip's own edges are its level lines; the marks are the upright ones
+    const lines = [
+      ...stool.marks.matchAll(/<line x1="([\d.]+)" y1="([\d.]+)" x2="([\d.]+)" y2="([\d.]+)"/g),
+    ].map(([, ...at]) => at.map(Number) as [number, number, number, number]);
+    const edges = lines.filter(([x1, , x2]) => x1 !== x2);
+    expect(edges).toHaveLength(2 * stool.sticks.length);
+    stool.sticks.forEach((stick, i) => {
+      const [upper, lower] = [edges[2 * i]!, edges[2 * i + 1]!];
+      expect(upper[2] - upper[0]).toBeCloseTo(stick.length, 3);
+      const drawn = lines
+        .filter(
+          ([x1, y1, x2, y2]) =>
+            x1 === x2 && Math.min(y1, y2) > upper[1] - 1e-9 && Math.max(y1, y2) < lower[1] + 1e-9,
+        )
+        .map(([x1]) => x1 - upper[0]);
+      for (const { at } of stick.marks) {
+        const nearest = Math.min(...drawn.map((x) => Math.abs(x - at)));
+        expect(nearest, `${stick.boards[0]!.mark} ${at}`).toBeLessThan(0.002);
+      }
+    });
+  });
+
+  test('the mortises of a board stand on its sticks where they are in the wood', () => {
+    const { board } = stool.design.boards.find((placed) => placed.board.id === 'tread')!;
+    const stick = stool.sticks.find(
+      ({ boards, direction }) => boards[0]!.id === 'tread' && direction === 'across the grain',
+    )!;
+    const centres = stick.marks.filter(({ kind }) => kind === 'centre').map(({ at }) => at);
+    const wanted = board.mortises.map(({ at }) => at.origin[1]);
+    expect(centres.toSorted((a, b) => a - b)).toEqual(
+      wanted.toSorted((a, b) => a - b).map((at) => expect.closeTo(at, 9)),
+    );
+  });
+
+  test('mirrored boards share a stick only when their marks fall together', () => {
+    const boardsOf = ({ sticks }: ReturnType<typeof papersOf>) =>
+      sticks
+        .filter(({ direction, setups }) => direction === 'across the grain' && setups.length > 0)
+        .map(({ boards }) => boards.map(({ id }) => id).join(' '));
+    expect(boardsOf(stool)).toContain('left-side right-side');
+    // a stepped side is measured from its back edge on the left and from its front edge on the right
+    expect(boardsOf(papersOf('stool', { treads: 2 }))).not.toContain('left-side right-side');
+  });
+});
+
+test('the same design gives the same papers, byte for byte', () => {
+  const again = papersOf('stool');
+  expect([again.setup, again.orderText, again.marks]).toEqual([stool.setup, stool.orderText, stool.marks]);
+});

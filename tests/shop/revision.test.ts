@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { fnv1a, revisionOf } from '../../src/shop/index.js';
+
+test.each([
+  // published test vectors of the hash, 32-bit FNV-1a
+  ['', 0x811c9dc5],
+  ['a', 0xe40c292c],
+  ['foobar', 0xbf9cf968],
+])('the hash of %j is the published one', (text, hash) => {
+  expect(fnv1a(text)).toBe(hash);
+});
+
+const mm = (value: number) => ({ value, unit: 'mm' as const });
+
+test('the revision is the same for the same design in whatever order its parameters come', () => {
+  expect(revisionOf({ a: mm(1), b: mm(2) }, '1')).toBe(revisionOf({ b: mm(2), a: mm(1) }, '1'));
+  expect(revisionOf({}, '')).toMatch(/^[0-9a-f]{8}$/);
+});
+
+test('any parameter, its unit, and the version change the revision', () => {
+  const one = revisionOf({ a: mm(1), b: mm(2) }, '1');
+  for (const other of [
+    revisionOf({ a: mm(1.000001), b: mm(2) }, '1'),
+    revisionOf({ a: mm(2), b: mm(1) }, '1'),
+    revisionOf({ a: { value: 1, unit: 'deg' }, b: mm(2) }, '1'),
+    revisionOf({ a: { value: '1', unit: 'mm' }, b: mm(2) }, '1'),
+    revisionOf({ a: mm(1) }, '1'),
+    revisionOf({ a: mm(1), b: mm(2) }, '2'),
+  ])
+    expect(other).not.toBe(one);
+});
