@@ -4,7 +4,7 @@ import { allSolids, featureEdges, type Solids } from '../solid/index.js';
 import { balloons } from './balloons.js';
 import { type DrawingOptions, drawableOf } from './board-drawing.js';
 import { pageOf } from './page.js';
-import { partsList, partsTable } from './parts-list.js';
+import { type ListedPart, partsList, partsTable } from './parts-list.js';
 import { viewBox, viewLines, viewPoint } from './placed-view.js';
 import { roomOf } from './room-of.js';
 import type { SeenPart, Wire } from './seen-part.js';
@@ -13,7 +13,7 @@ import { columnWidths, ROW_HEIGHT, tableAt } from './table.js';
 import type { Box } from './text-width.js';
 import type { Draft } from './title-block.js';
 import { type View, viewOf } from './view.js';
-import { VIEW_FRAMES } from './view-frames.js';
+import { lookingFrom, VIEW_FRAMES } from './view-frames.js';
 import { visibleSpots } from './visible-spots.js';
 
 /** Every part of a design as it is seen, apart when `shifts` move it. */
@@ -61,11 +61,11 @@ function pictureSheet(
   title: string,
   shifts: ReturnType<typeof exploded>,
 ): Draft {
-  const frame = VIEW_FRAMES.isometric;
   const apart = shifts.size > 0;
   const parts = seenParts(solids, shifts);
-  const view = viewOf(parts, frame, { hidden: false, wires: apart ? tenonAxes(solids, shifts) : [] });
   const list = partsList(solids, options.units);
+  const wires = apart ? tenonAxes(solids, shifts) : [];
+  const { view, spots } = mostTelling(parts, wires, list, apart ? DIRECTIONS : DIRECTIONS.slice(0, 1));
   const rows = partsTable(list);
   const box = viewBox(view);
   const best = (['landscape', 'portrait'] as const)
@@ -80,7 +80,6 @@ function pictureSheet(
     (area.minY + area.maxY - factor * (box.minY + box.maxY)) / 2,
   ];
   const entities: SheetEntity[] = [...viewLines(view, { at, factor }), tableAt(table, rows)];
-  const spots = visibleSpots(parts, frame, view);
   const numbered = list.flatMap(({ number, ids }) => {
     const spot = ids.map((one) => spots.get(one)).find((one) => one !== undefined);
     return spot === undefined ? [] : [{ number, at: viewPoint({ at, factor }, spot) }];
@@ -97,6 +96,32 @@ function pictureSheet(
   };
 }
 
+/** Where an exploded picture may be seen from: the first one that shows every part of the list, or the most of them. */
+const DIRECTIONS: readonly Frame[] = [
+  VIEW_FRAMES.isometric,
+  lookingFrom([-1, -1, 1]),
+  lookingFrom([1, -1.6, 0.7]),
+  lookingFrom([1, -1, -0.8]),
+];
+
+function mostTelling(
+  parts: readonly SeenPart[],
+  wires: readonly Wire[],
+  list: readonly ListedPart[],
+  directions: readonly Frame[],
+): { readonly view: View; readonly spots: ReadonlyMap<string, Vec2> } {
+  let best: { view: View; spots: ReadonlyMap<string, Vec2> } | undefined;
+  let most = -1;
+  for (const frame of directions) {
+    const view = viewOf(parts, frame, { hidden: false, wires });
+    const spots = visibleSpots(parts, frame, view);
+    const shown = list.filter(({ ids }) => ids.some((id) => spots.has(id))).length;
+    if (shown > most) [best, most] = [{ view, spots }, shown];
+    if (shown === list.length) break;
+  }
+  return best!;
+}
+
 /** Air round a picture for its numbers, mm. */
 const AROUND = 12;
 
@@ -110,8 +135,10 @@ function roomFor(
   const height = rows.length * ROW_HEIGHT;
   const above: Box = { ...area, minY: area.minY + height + 2 };
   const beside: Box = { ...area, maxX: area.maxX - width - 2 };
+  const fits = width <= area.maxX - area.minX && height <= area.maxY - area.minY;
   const factorIn = (room: Box) =>
     Math.min(
+      fits ? Number.POSITIVE_INFINITY : 0,
       (room.maxX - room.minX - 2 * AROUND) / (box.maxX - box.minX),
       (room.maxY - room.minY - 2 * AROUND) / (box.maxY - box.minY),
     );

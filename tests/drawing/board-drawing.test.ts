@@ -1,0 +1,243 @@
+import { afterAll, expect, test } from 'vitest';
+import {
+  assemblyDrawing,
+  type Box,
+  boardDrawing,
+  boxesOverlap,
+  type Dimension,
+  type Draft,
+  type DrawingOptions,
+  finishSheets,
+  jointDetail,
+  jointKinds,
+  pictureSheets,
+  type SheetEntity,
+  strokesOf,
+  textBox,
+} from '../../src/drawing/index.js';
+import { add, directionIn, pointIn, scale } from '../../src/frame/index.js';
+import { startKernel } from '../../src/solid/index.js';
+import { DRAWN, OPTIONS, solidsFor } from './drawn-designs.js';
+import { contradictions, dimensionsOf, figuresOf, readFigures } from './printed-figures.js';
+
+const kernel = await startKernel();
+afterAll(() => kernel.dispose());
+
+const WAYS: readonly DrawingOptions[] = [
+  OPTIONS,
+  { paper: 'Letter', units: 'in', projection: 'third-angle' },
+  { paper: 'A4', units: 'dual', projection: 'first-angle' },
+];
+
+const CASES = DRAWN.flatMap((drawn) =>
+  WAYS.map((options) => [drawn.called, options.units, options.projection, drawn, options] as const),
+);
+
+const made = new Map<string, readonly Draft[]>();
+
+/** Every sheet of a design; drawn once for each way. */
+function drafts(drawn: (typeof DRAWN)[number], options: DrawingOptions): readonly Draft[] {
+  const key = JSON.stringify([drawn.called, options]);
+  const known = made.get(key) ?? drawAll(drawn, options);
+  made.set(key, known);
+  return known;
+}
+
+function drawAll(drawn: (typeof DRAWN)[number], options: DrawingOptions): readonly Draft[] {
+  const solids = solidsFor(kernel, drawn);
+  return [
+    ...[...solids.boards.values()].flatMap((board) => boardDrawing(board, options)),
+    ...jointKinds(solids).map((kind) => jointDetail(solids, kind, options)),
+    assemblyDrawing(solids, options),
+    ...pictureSheets(solids, options),
+  ];
+}
+
+const textBoxes = (entities: readonly SheetEntity[]): readonly { text: string; box: Box }[] =>
+  strokesOf(entities).flatMap((stroke) =>
+    stroke.kind === 'text' ? [{ text: stroke.text, box: textBox(stroke) }] : [],
+  );
+
+test.each(CASES)(
+  "every figure on the sheets of the %s in %s, %s, is the model's to its rounding",
+  (...[, , , drawn, options]) => {
+    for (const draft of drafts(drawn, options)) {
+      expect(contradictions(draft.entities, options.units)).toEqual([]);
+    }
+  },
+);
+
+test.each(CASES)(
+  'no two texts of the %s in %s, %s, lie on each other, and none leaves the frame',
+  (...[, , , drawn, options]) => {
+    const sheets = finishSheets(drafts(drawn, options), {
+      design: 'Step stool with two treads',
+      number: 'STOOL',
+      revision: 'A',
+      units: options.units,
+      projection: options.projection,
+    });
+    for (const sheet of sheets) {
+      const texts = textBoxes(sheet.entities);
+      expect(texts.length).toBeGreaterThan(10);
+      const clashes = texts.flatMap((one, i) =>
+        texts
+          .slice(0, i)
+          .flatMap((other) =>
+            boxesOverlap(one.box, other.box) ? [`${sheet.id}: ${one.text} on ${other.text}`] : [],
+          ),
+      );
+      expect(clashes).toEqual([]);
+      const margin = 9.9;
+      const off = texts.filter(
+        ({ box }) =>
+          box.minX < margin ||
+          box.minY < margin ||
+          box.maxX > sheet.width - margin ||
+          box.maxY > sheet.height - margin,
+      );
+      expect(off.map(({ text }) => `${sheet.id}: ${text}`)).toEqual([]);
+    }
+  },
+);
+
+/** Chains of one row: dimensions that follow each other on the paper. */
+function chains(entities: readonly SheetEntity[]): readonly (readonly Dimension[])[] {
+  const rows: Dimension[][] = [];
+  for (const dimension of dimensionsOf(entities).filter(({ what }) => what.includes(' to '))) {
+    const [first] = dimension.parts;
+    if (first?.kind !== 'line') throw new Error('a chain begins with its line');
+    const last = rows.at(-1)?.at(-1)?.parts[0];
+    const follows =
+      last?.kind === 'line' && Math.hypot(last.to[0] - first.from[0], last.to[1] - first.from[1]) < 1e-6;
+    if (follows) rows.at(-1)!.push(dimension);
+    else rows.push([dimension]);
+  }
+  return rows;
+}
+
+test.each(CASES)(
+  'the chains of the %s in %s, %s, close: printed parts add up to the printed whole',
+  (...[, , , drawn, options]) => {
+    let closed = 0;
+    for (const draft of drafts(drawn, options).filter(
+      ({ documentType }) => documentType === 'board drawing',
+    )) {
+      const rows = chains(draft.entities);
+      for (const row of rows.filter((one) => one.length > 1)) {
+        const whole = rows.find((one) => {
+          const size = row.reduce((sum, { value }) => sum + value, 0);
+          return one.length === 1 && Math.abs(one[0]!.value - size) < 1e-6;
+        });
+        expect(whole).toBeDefined();
+        const printed = row.map((one) => figuresOf(one, options.units));
+        figuresOf(whole![0]!, options.units).forEach(({ value }, i) => {
+          expect(printed.reduce((sum, figures) => sum + figures[i]!.value, 0)).toBeCloseTo(value, 9);
+        });
+        closed += 1;
+      }
+    }
+    expect(closed).toBeGreaterThan(0);
+  },
+);
+
+test.each(DRAWN.filter(({ called }) => called !== 'jig').map((drawn) => [drawn.called, drawn] as const))(
+  'both boards of every joint of the %s have its tenons set out from their reference edge and end',
+  (_called, drawn) => {
+    const solids = solidsFor(kernel, drawn);
+    for (const joint of solids.design.joints) {
+      for (const id of [joint.a, joint.b]) {
+        const solid = solids.boards.get(id)!;
+        const dimensions = dimensionsOf(boardDrawing(solid, OPTIONS)[0]!.entities);
+        for (const { place } of joint.tenons) {
+          // from the joint's own seat, not from the mortise that was cut for it
+          const centre = pointIn(solid.place, place.origin);
+          const axis = directionIn(solid.place, place.z);
+          const references = ['the reference end', 'the reference edge'] as const;
+          references.forEach((reference, i) => {
+            if (Math.abs(axis[i]!) > 0.9) return;
+            const found = dimensions.filter(
+              ({ what, value }) =>
+                what.endsWith(reference) && what.includes('centre') && Math.abs(value - centre[i]!) < 0.06,
+            );
+            expect(
+              found.map(({ what }) => what),
+              `${joint.id} in ${id}, ${centre[i]} from ${reference}`,
+            ).toHaveLength(1);
+          });
+        }
+      }
+    }
+  },
+);
+
+test('the ends of a mortise are marked half its length from its middle', () => {
+  const solid = solidsFor(kernel, DRAWN[0]!).boards.get('tread')!;
+  const dimensions = dimensionsOf(boardDrawing(solid, OPTIONS)[0]!.entities);
+  for (const { at, length } of solid.board.mortises) {
+    for (const half of [-length / 2, length / 2]) {
+      const end = add(at.origin, scale(at.x, half));
+      expect(
+        dimensions.some(
+          ({ what, value }) =>
+            what.includes('end from the reference edge') && Math.abs(value - end[1]) < 0.06,
+        ),
+      ).toBe(true);
+    }
+  }
+});
+
+test('a chain on paper is as long as it says, times the scale', () => {
+  for (const [, solid] of solidsFor(kernel, DRAWN[1]!).boards) {
+    const [draft] = boardDrawing(solid, OPTIONS);
+    const [one, by] = draft!.scale!.split(':').map(Number);
+    const rows = chains(draft!.entities).flat();
+    expect(rows.length).toBeGreaterThan(2);
+    for (const { value, parts } of rows) {
+      const [line] = parts;
+      if (line?.kind !== 'line') throw new Error('a chain begins with its line');
+      expect(Math.hypot(line.to[0] - line.from[0], line.to[1] - line.from[1])).toBeCloseTo(
+        (value * one!) / by!,
+        6,
+      );
+    }
+  }
+});
+
+test('a figure that contradicts the model is caught, in any drawing and any unit', () => {
+  for (const options of WAYS) {
+    const [draft] = boardDrawing(solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!, options);
+    const entities = draft!.entities;
+    const victims = dimensionsOf(entities).filter(({ unit }) => unit === 'mm');
+    expect(victims.length).toBeGreaterThan(10);
+    for (const victim of victims) {
+      const spoilt = entities.map((entity) =>
+        entity === victim ? { ...victim, value: victim.value + 0.8 } : entity,
+      );
+      const found = contradictions(spoilt, options.units);
+      expect(found.length).toBeGreaterThanOrEqual(1);
+      expect(found.every((text) => text.startsWith(victim.what))).toBe(true);
+    }
+  }
+});
+
+test('the table of a board says what its mortises are', () => {
+  const { board } = solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!;
+  const sheets = boardDrawing(solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!, OPTIONS);
+  const tables = sheets.flatMap(({ entities }) => entities.filter((entity) => entity.kind === 'table'));
+  const rows = tables.flatMap((table) => table.rows);
+  const [head] = rows;
+  board.mortises.forEach((mortise, i) => {
+    const row = rows.find(([mark]) => mark === `M${i + 1}`)!;
+    const cell = (name: string) => row[head!.indexOf(name)]!;
+    const [width, length] = cell('size').split(' × ').map(Number);
+    expect(width).toBeCloseTo(mortise.width, 1);
+    expect(length).toBeCloseTo(mortise.length, 1);
+    expect(Math.abs(readFigures(cell('depth'), 'mm')[0]!.value - mortise.depth)).toBeLessThan(0.0501);
+  });
+});
+
+test('the same design is drawn the same twice', () => {
+  const once = () => JSON.stringify(drawAll(DRAWN[1]!, OPTIONS));
+  expect(once()).toBe(once());
+});
