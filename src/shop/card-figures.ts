@@ -28,9 +28,17 @@ export interface FigureRequest {
   /** The board at its stage, seen from the mortise. */
   readonly work: Work;
   readonly jig: JigAtHand;
+  /** What slides on the work, seen from above: the jig's plate and the router's bare base. */
+  readonly outlines: Readonly<Record<Holding['travelling']['what'], readonly Vec2[]>>;
   readonly aids: readonly Aid[];
   readonly shop: Shop;
 }
+
+/** Outlines of what slides on the work: once for all set-ups of a shop. */
+export const slidingOutlines = (jig: JigAtHand, shop: Shop): FigureRequest['outlines'] => ({
+  'jig plate': plateOf(jig).outline,
+  'router base': baseOf(shop.router).outline,
+});
 
 /** The cutter of the shop with a nominal diameter. */
 export const cutterAtHand = (shop: Shop, nominal: number): CutterAtHand | undefined =>
@@ -175,14 +183,13 @@ function bushFigures({ holding, aids, shop }: FigureRequest, outside: number): r
 }
 
 /** Wood under the plate or base beyond the cutter, at both ends of its travel, with the support blocks. */
-function support({ holding, work, jig, aids, shop }: FigureRequest): Figure {
+function support({ holding, work, outlines, aids }: FigureRequest): Figure {
   const tops: Region = holding.supports.flatMap(({ aid, place }) => {
     const board = aids.find((one) => one.board.id === aid)?.board;
     return board ? topOf(board, place, holding) : [];
   });
-  const { outline } = holding.travelling.what === 'jig plate' ? plateOf(jig) : baseOf(shop.router);
   const travel = (holding.mortise.length - holding.mortise.width) / 2;
-  const hold = holdOver([...work.mouth, ...tops], outline, travel);
+  const hold = holdOver([...work.mouth, ...tops], outlines[holding.travelling.what], travel);
   // a horn takes the place of a block at its end
   const sides = holding.horn ? [hold.near, hold.far] : [hold.near, hold.far, hold.start, hold.end];
   return judged(

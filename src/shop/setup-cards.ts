@@ -1,7 +1,7 @@
 import type { Design } from '../assembly/index.js';
 import { type Board, type Face, faces } from '../board/index.js';
 import { routerSpeedLimit } from '../tables/index.js';
-import { cardFigures, cutterAtHand } from './card-figures.js';
+import { cardFigures, cutterAtHand, type FigureRequest, slidingOutlines } from './card-figures.js';
 import { cautions, correction, FEED, zeroPoint } from './card-words.js';
 import { type Hand, handsOf } from './handed.js';
 import type { Aid, Holding, RailBearing, StageName } from './holding.js';
@@ -51,9 +51,10 @@ export function setupCards(request: CardRequest): readonly SetupCard[] {
     if (same) same.push(one);
     else groups.push([one]);
   }
+  const outlines = slidingOutlines(request.jig, request.shop);
   return groups
     .toSorted(([a], [b]) => STAGES.indexOf(a!.holding.stage) - STAGES.indexOf(b!.holding.stage))
-    .map((group, i) => cardOf(`S${i + 1}`, group, hands, request));
+    .map((group, i) => cardOf(`S${i + 1}`, group, hands, { ...request, outlines }));
 }
 
 /** A holding as it lies in the jig, turned end for end where that makes it share a setting. */
@@ -128,8 +129,9 @@ function cardOf(
   id: string,
   group: readonly Seen[],
   hands: ReadonlyMap<string, Hand>,
-  { jig, aids, shop }: CardRequest,
+  request: CardRequest & Pick<FigureRequest, 'outlines'>,
 ): SetupCard {
+  const { shop } = request;
   const first = group[0]!;
   const { holding } = first;
   const { width, length, depth } = holding.mortise;
@@ -174,7 +176,7 @@ function cardOf(
       farWall: walls[1],
       correction: correction(walls[0], walls[1]),
     },
-    figures: [slot.figure, ...worstFigures(group, { jig, aids, shop })],
+    figures: [slot.figure, ...worstFigures(group, request)],
     cuts: group.map((one) => cutOf(one, hands)),
     aids: [...new Set(used)],
     cautions: cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE)),
@@ -226,9 +228,9 @@ const VERDICTS: readonly Figure['verdict'][] = ['failed', 'not verified', 'passe
 /** Of every figure the least favourable one of all cuts: a card passes only when each of them does. */
 function worstFigures(
   group: readonly Seen[],
-  { jig, aids, shop }: Pick<CardRequest, 'jig' | 'aids' | 'shop'>,
+  { jig, aids, shop, outlines }: Omit<FigureRequest, 'holding' | 'work'>,
 ): readonly Figure[] {
-  const all = group.map(({ holding, work }) => cardFigures({ holding, work, jig, aids, shop }));
+  const all = group.map(({ holding, work }) => cardFigures({ holding, work, jig, aids, shop, outlines }));
   const spare = ({ available, needed, verdict }: Figure) =>
     VERDICTS.indexOf(verdict) * 1e6 + (available ?? needed) - needed;
   return all[0]!.map((figure, at) =>
@@ -254,15 +256,9 @@ function cutOf({ holding, board, work, near, far, horns }: Seen, hands: Readonly
     horn: along.horn,
     centre: along.centre,
     ends: [along.centre - half, along.centre + half],
-    across,
-    guideEdge: guide && across && across.centre + inwards(work, across.from, guide.side) * guide.offset,
+    across: across && { from: across.from, centre: across.centre },
+    guideEdge: guide && across && across.centre + (guide.side === across.side ? -guide.offset : guide.offset),
   };
-}
-
-/** 1 when the guide lies farther from a face than the mortise, -1 when it lies between them. */
-function inwards(work: Work, from: string, side: 'near' | 'far'): 1 | -1 {
-  const normal = faceNamed(work, from)?.normal[1] ?? 0;
-  return (side === 'near' ? -1 : 1) * normal < 0 ? 1 : -1;
 }
 
 /**

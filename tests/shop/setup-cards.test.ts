@@ -267,7 +267,7 @@ describe('a lone rail on a tapered edge, over a wedge that tapers along the mort
     stage: 'outline cut',
     way: 'one rail',
     far: { face: 'edge-3', toFace: 30, toRail: 40, wedge },
-    along: { from: 'reference-end', centre: 150 },
+    along: { from: 'reference-end', side: 'start', centre: 150 },
     travelling: { what: 'jig plate', along: 269 },
     stopDistance: 150.5,
     stopsBeyond: [0, 0],
