@@ -20,8 +20,8 @@ import { built, type Wish, wishes } from './random-designs.js';
 import { SEED, seed } from './seed.js';
 
 /** Designs of sizes chosen at random, and designs looked at a second and third time. */
-const RUNS = 180;
-const SEEN_AGAIN = 24;
+const RUNS = 150;
+const SEEN_AGAIN = 20;
 
 /** Findings that say the program itself laid something out wrong: a model of sound sizes has none. */
 const FAULTS: ReadonlySet<string> = new Set([
