@@ -8,22 +8,24 @@ import { type Box, boxInside, textBox } from './text-width.js';
  * @returns strokes that end on the border of the box; a filled shape keeps its filled part
  */
 export const clipped = (strokes: readonly Stroke[], box: Box): readonly Stroke[] =>
-  strokes.flatMap((stroke): readonly Stroke[] => {
-    switch (stroke.kind) {
-      case 'text':
-        return boxInside(textBox(stroke), box) ? [stroke] : [];
-      case 'line': {
-        const piece = pieceInside(stroke.from, stroke.to, box);
-        return piece ? [{ ...stroke, from: piece[0], to: piece[1] }] : [];
-      }
-      case 'polyline':
-        return stroke.fill && stroke.closed ? filled(stroke, box) : runs(stroke, box);
-      case 'circle':
-        return round({ ...stroke, startDeg: 0, sweepDeg: 360 }, stroke, box);
-      case 'arc':
-        return round(stroke, stroke, box);
+  strokes.flatMap((stroke) => oneClipped(stroke, box));
+
+function oneClipped(stroke: Stroke, box: Box): readonly Stroke[] {
+  switch (stroke.kind) {
+    case 'text':
+      return boxInside(textBox(stroke), box) ? [stroke] : [];
+    case 'line': {
+      const piece = pieceInside(stroke.from, stroke.to, box);
+      return piece ? [{ ...stroke, from: piece[0], to: piece[1] }] : [];
     }
-  });
+    case 'polyline':
+      return stroke.fill && stroke.closed ? filled(stroke, box) : runs(stroke, box);
+    case 'circle':
+      return round({ ...stroke, startDeg: 0, sweepDeg: 360 }, stroke, box);
+    case 'arc':
+      return round(stroke, stroke, box);
+  }
+}
 
 /** The piece of a straight line in a box (clipping of Liang and Barsky, 1984). */
 export function pieceInside(from: Vec2, to: Vec2, box: Box): readonly [Vec2, Vec2] | undefined {

@@ -2,6 +2,7 @@ export { assemblyDrawing } from './assembly-drawing.js';
 export { boardDrawing, type DrawingOptions } from './board-drawing.js';
 export { type MarkedFeature, markedFeatures } from './board-features.js';
 export { type Colour, colourOf, woodColour } from './colours.js';
+export { type Downhill, downhillOf } from './downhill.js';
 export type { DrawingUnits } from './drawing-units.js';
 export { type JointKind, jointDetail, jointKinds } from './joint-detail.js';
 export { lineInside } from './line-inside.js';
@@ -16,8 +17,25 @@ export type { SeenPart, Wire } from './seen-part.js';
 export * from './sheet.js';
 export { columnWidths, tableAt } from './table.js';
 export * from './template.js';
+export {
+  type ArtworkOptions,
+  type KeyDimension,
+  type TemplateArtwork,
+  templateArtwork,
+} from './template-artwork.js';
 export { type TemplateOptions, templateOf } from './template-of.js';
+export { type TemplatePlace, templatePlaces } from './template-places.js';
 export { type Box, boxesOverlap, textBox, textWidth } from './text-width.js';
+export { type TiledTemplate, type TilePaper, tiledTemplate, tileSheets } from './tile-sheets.js';
+export {
+  type MatchMark,
+  OVERLAP,
+  TILE_WINDOW,
+  type Tile,
+  type Tiled,
+  type TilePlan,
+  tilePlan,
+} from './tiling.js';
 export { BLOCK_HEIGHT, type Draft, finishSheets, type SheetSet } from './title-block.js';
 export { type View, type ViewLine, viewOf } from './view.js';
 export { lookingFrom, VIEW_FRAMES, type ViewName } from './view-frames.js';

@@ -29,8 +29,27 @@ export interface TemplateOptions extends Follower {
  * @throws ProfileError when the outline is too small to stand off for the bush
  */
 export function templateOf(board: Board, options: TemplateOptions): Template {
+  const features = templateFeatures(board, options);
+  return {
+    board: board.id,
+    entities: [
+      ...partLines(board, options),
+      ...features.flatMap((feature) => feature.entities),
+      ...referenceMarks(board),
+      ...captions(
+        board,
+        features.map((feature) => feature.row),
+        options,
+        options.units,
+      ),
+    ],
+  };
+}
+
+/** What a template shows of every mortise, hole, slot and bevel of a board, with the row that tells it. */
+export function templateFeatures(board: Board, options: TemplateOptions): readonly Feature[] {
   const { units } = options;
-  const features = [
+  return [
     ...board.mortises.map((mortise, i) =>
       entersWideFace(mortise.face)
         ? mortiseWindow(`M${i + 1}`, mortise, options, units)
@@ -44,20 +63,6 @@ export function templateOf(board: Board, options: TemplateOptions): Template {
     ),
     ...board.bevels.map((bevel, i): Feature => bevelFeature(`B${i + 1}`, bevel, board)),
   ];
-  return {
-    board: board.id,
-    entities: [
-      ...partLines(board, options),
-      ...features.flatMap((feature) => feature.entities),
-      ...referenceMarks(board),
-      ...captions(
-        board,
-        features.map((feature) => feature.row),
-        options,
-        units,
-      ),
-    ],
-  };
 }
 
 /** How much wood stands behind a place on an end or edge, straight in, mm. */

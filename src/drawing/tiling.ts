@@ -43,11 +43,15 @@ export interface TilePlan {
   readonly marks: readonly MatchMark[];
 }
 
-/** What is tiled: its box in mm, places that seams keep off, and whether something is drawn in a box. */
+/** What is tiled. mm */
 export interface Tiled {
   readonly box: Box;
+  /** Seams keep off these. */
   readonly avoid: readonly Box[];
+  /** Whether something is drawn in a box; a sheet without is not printed. */
   readonly inked: (box: Box) => boolean;
+  /** Whether a match mark would cover words there. */
+  readonly worded: (box: Box) => boolean;
 }
 
 /** The plan with the fewest sheets, portrait when both take as many. */
@@ -58,7 +62,7 @@ export function tilePlan(tiled: Tiled): TilePlan {
 
 const sheetsOf = ({ tiles }: TilePlan): number => tiles.filter(({ number }) => number !== undefined).length;
 
-function planned({ box, avoid, inked }: Tiled, orientation: Orientation): TilePlan {
+function planned({ box, avoid, inked, worded }: Tiled, orientation: Orientation): TilePlan {
   const [width, height] = TILE_WINDOW[orientation];
   const xs = seamsAlong(
     box.minX,
@@ -92,11 +96,22 @@ function planned({ box, avoid, inked }: Tiled, orientation: Orientation): TilePl
     if (inked(frame)) count += 1;
     return { row, column, number: inked(frame) ? count : undefined, frame, shown };
   });
-  return { orientation, rows, columns, tiles, marks: marksOf(tiles) };
+  return { orientation, rows, columns, tiles, marks: marksOf(tiles, (one) => inked(one) || worded(one)) };
 }
 
-/** Two marks on every seam between two printed sheets, at a quarter and three quarters of it. */
-function marksOf(tiles: readonly Tile[]): readonly MatchMark[] {
+/** Where along a seam its two marks may stand, the best places first. */
+const MARK_PLACES = [
+  [0.25, 0.21, 0.29, 0.17, 0.33, 0.13, 0.37, 0.41],
+  [0.75, 0.79, 0.71, 0.83, 0.67, 0.87, 0.63, 0.59],
+] as const;
+
+/** Kept free round a mark where there is room, mm. */
+const MARK_ROOM = 5;
+
+/** Two marks on every seam between two printed sheets, near a quarter and three quarters of it, off what is drawn. */
+function marksOf(tiles: readonly Tile[], taken: (box: Box) => boolean): readonly MatchMark[] {
+  const free = ([x, y]: Vec2): boolean =>
+    !taken({ minX: x - MARK_ROOM, maxX: x + MARK_ROOM, minY: y - MARK_ROOM, maxY: y + MARK_ROOM });
   const seams = tiles.flatMap((tile) => {
     const beside = tiles.find(({ row, column }) => row === tile.row && column === tile.column + 1);
     const below = tiles.find(({ row, column }) => row === tile.row + 1 && column === tile.column);
@@ -111,7 +126,10 @@ function marksOf(tiles: readonly Tile[]): readonly MatchMark[] {
     );
   });
   return seams.flatMap(({ sheets, at }, i) =>
-    [0.25, 0.75].map((t, k): MatchMark => ({ name: `${letterOf(i)}${k + 1}`, at: at(t), sheets })),
+    MARK_PLACES.map((places, k): MatchMark => {
+      const t = places.find((one) => free(at(one))) ?? places[0];
+      return { name: `${letterOf(i)}${k + 1}`, at: at(t), sheets };
+    }),
   );
 }
 
