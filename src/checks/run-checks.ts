@@ -1,8 +1,13 @@
+import type { Design } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
+import { holdingsOf, jigAtHand, provedGlueUp, type Shop } from '../shop/index.js';
 import { measureJoints, type Solids } from '../solid/index.js';
+import { assemblyPath } from './assembly-path.js';
 import type { Bench, Check } from './bench.js';
 import { bridges } from './bridges.js';
+import { dryRun } from './dry-run.js';
 import type { Finding, Level } from './finding.js';
+import { heldMortises } from './holding.js';
 import { inLine } from './in-line.js';
 import { engagements, keepApart, reaches } from './mechanism.js';
 import { overlap } from './overlap.js';
@@ -21,12 +26,15 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'end insets', check: endInset },
   { name: 'tenon thickness', check: tenonThickness },
   { name: 'overlaps', check: overlap },
+  { name: 'order of glue-up', check: assemblyPath },
   { name: 'bridges', check: bridges },
   { name: 'clearances', check: keepApart },
   { name: 'ranges', check: reaches },
   { name: 'bolts', check: engagements },
   { name: 'inside corners', check: templateCorners },
   { name: 'volumes', check: volumes },
+  { name: 'holding of mortises', check: (bench) => (bench.held ? heldMortises(bench, bench.held) : []) },
+  { name: 'dry run', check: (bench) => (bench.held ? dryRun(bench, bench.held) : []) },
 ];
 
 const ORDER: Readonly<Record<Level, number>> = { error: 0, warning: 1, note: 2 };
@@ -38,6 +46,17 @@ export const benchOf = (solids: Solids, say: Say, bush?: number): Bench => ({
   tenons: measureJoints(solids),
   ...(bush === undefined ? {} : { bush }),
 });
+
+/** The bench with the shop at hand: how each mortise is held, and the order of glue-up, each worked out once. */
+export function benchInShop(
+  bench: Bench,
+  shop: Shop,
+  jigDesign: Design,
+): Bench & Required<Pick<Bench, 'held' | 'glueUp'>> {
+  const jig = jigAtHand(jigDesign);
+  const held = { ...holdingsOf(bench.solids.design, jig, shop, bench.say), jig, shop };
+  return { ...bench, held, glueUp: provedGlueUp(bench.solids, shop.glue) };
+}
 
 /** Runs every check; errors first, then warnings, then notes, each kind in the order of the checks. */
 export function runChecks(bench: Bench, progress?: (name: string) => void): readonly Finding[] {

@@ -1,6 +1,7 @@
 import { add, directionIn, frameIn, scale, type Vec3 } from '../frame/index.js';
 import {
   type BoardSolid,
+  type Body,
   type Box,
   box,
   convexSweep,
@@ -93,7 +94,7 @@ function tenonBlocks(
   const path = convexSweep(solids.kernel, body, start, [0, 0, 0]);
   const blocks = near.flatMap((piece): PathBlock[] => {
     const shared = sharedVolume(path, piece.body);
-    if (shared <= OVERLAP_MM3) return [];
+    if (shared <= OVERLAP_MM3 || overlapSeated(body, piece.body)) return [];
     return [
       {
         step: step.id,
@@ -108,6 +109,9 @@ function tenonBlocks(
   path.delete();
   return blocks;
 }
+
+/** Pieces that share wood where they stand are no fault of the way; the overlap check tells of them. */
+const overlapSeated = (a: Body, b: Body): boolean => sharedVolume(a, b) > OVERLAP_MM3;
 
 /** The push that lets a sprung tenon in grows from nothing at the seat to its full size at the first touch. */
 function springAtStart(step: GlueStep, entered: GlueStep['joints'][number]): Vec3 {
@@ -134,7 +138,7 @@ function boardBlock(
   // touching is not yet being in the way: boards may slide along each other to their seat
   const touch = scale(step.direction, -left);
   const { shared } = mostShared(moving.body, still.body, touch, [0, 0, 0], slideStep(solids));
-  if (shared <= OVERLAP_MM3) return [];
+  if (shared <= OVERLAP_MM3 || overlapSeated(moving.body, still.body)) return [];
   return [
     {
       step: step.id,
