@@ -65,7 +65,7 @@ export { type LayoutPart, layoutParts } from './layout-parts.js';
 export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
 export { type StickMark, type StickMarkKind, type StoryStick, storySticks } from './marks.js';
 export { type OffcutWedge, offcutWedges } from './offcut-wedges.js';
-export { type OrderOfWork, orderOfWork, type WorkKind, type WorkStep } from './order-of-work.js';
+export { type OrderOfWork, orderOfWork } from './order-of-work.js';
 export { type OutlineTemplate, outlineTemplates } from './outline-templates.js';
 export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 export { readShop, shopUnits } from './read-shop.js';
@@ -88,6 +88,7 @@ export type {
   Verdict,
 } from './shop.js';
 export { shopExample } from './shop-example.js';
+export { type PapersRequest, type ShopPapers, shopPapers } from './shop-papers.js';
 export { type SlotGrain, type SlotWidth, slotWidthOf } from './slot-width.js';
 export { stagesOf } from './stages.js';
 export { STOCK_PRACTICE } from './stock-practice.js';
@@ -99,3 +100,4 @@ export { type TestBlank, testBlanks } from './test-blanks.js';
 export { baseOf, plateOf, stopDistance, type Travelling } from './travelling.js';
 export { type BillItem, type WoodBill, woodBill } from './wood-bill.js';
 export { seenStage } from './work-at-stage.js';
+export type { WorkKind, WorkStep } from './work-step.js';

@@ -109,15 +109,15 @@ function linesOf(board: Board, card: SetupCard, cut: CardCut): readonly Line[] {
   };
   if (!cut.across) return [along];
   const guide: readonly StickMark[] =
-    cut.guideEdge === undefined || cut.guideEdge < 0
+    cut.guideEdge === undefined || cut.guideEdge < cut.across.horn
       ? []
-      : [{ at: cut.guideEdge, kind: 'guide edge', label: `G${at + 1}` }];
+      : [{ at: cut.guideEdge - cut.across.horn, kind: 'guide edge', label: `G${at + 1}` }];
   const across: Line = {
     from: cut.across.from,
     along: mortise.at.y,
     of: { mortise, axis: 1 },
     setup: card.id,
-    marks: [{ at: cut.across.centre, kind: 'centre', label }, ...guide],
+    marks: [{ at: cut.across.centre - cut.across.horn, kind: 'centre', label }, ...guide],
   };
   return [along, across];
 }

@@ -103,8 +103,8 @@ export interface CardCut {
   readonly horn: number;
   readonly centre: number;
   readonly ends: readonly [number, number];
-  /** For a guide board or template: the mortise's centre line across, from a named face. */
-  readonly across: { readonly from: FaceId; readonly centre: number } | undefined;
+  /** For a guide board or template: the mortise's centre line across, from a named face or the end of the horn beyond it. */
+  readonly across: { readonly from: FaceId; readonly horn: number; readonly centre: number } | undefined;
   /** Where a guide board's working edge lies, from the same face; below 0 outside the board. */
   readonly guideEdge: number | undefined;
 }

@@ -82,7 +82,7 @@ function centreLine(
   const level = unit(subtract(across.normal, scale(mouth.normal, dot(across.normal, mouth.normal))));
   return {
     along: cross(mouth.normal, level),
-    line: add(meet(mouth, across), scale(level, -read(cut.across!.centre))),
+    line: add(meet(mouth, across), scale(level, cut.across!.horn - read(cut.across!.centre))),
   };
 }
 
