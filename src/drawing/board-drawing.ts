@@ -76,18 +76,19 @@ function firstFit(
   options: DrawingOptions,
   rows: readonly (readonly string[])[],
 ): Fit | undefined {
+  const at = (scale: Scale, place: Vec2, labelled: boolean) =>
+    boardLayout(board, drawn, scale.factor, place, options.units, labelled);
+  const pages = (['landscape', 'portrait'] as const).map((one: Orientation) => pageOf(options.paper, one));
   for (const scale of SCALES) {
-    const { box } = boardLayout(board, drawn, scale.factor, [0, 0], options.units, false);
-    for (const orientation of ['landscape', 'portrait'] as const satisfies readonly Orientation[]) {
-      const page = pageOf(options.paper, orientation);
+    const { box: least } = at(scale, [0, 0], false);
+    if (!pages.some((page) => arranged(least, rows, drawableOf(page)))) continue;
+    const { box } = at(scale, [0, 0], true);
+    for (const page of pages) {
       const place = arranged(box, rows, drawableOf(page));
       if (!place) continue;
-      const { entities } = boardLayout(board, drawn, scale.factor, place.views, options.units, true);
-      return {
-        page,
-        scale,
-        entities: [...entities, ...(place.table ? [tableAt(place.table, rows)] : [])],
-      };
+      const { entities } = at(scale, place.views, true);
+      const table = place.table ? [tableAt(place.table, rows)] : [];
+      return { page, scale, entities: [...entities, ...table] };
     }
   }
   return undefined;

@@ -7,7 +7,7 @@ import { chainRow } from './chain-row.js';
 import { letters, path } from './draw.js';
 import type { DrawingUnits } from './drawing-units.js';
 import { entitiesBox } from './entity-box.js';
-import { bevelAngles, centreLines, featureLabels, radiusDimensions } from './feature-marks.js';
+import { bevelAngles, centreLines, featureLabels, radiusDimensions, slantAngles } from './feature-marks.js';
 import { onSheet, pointsBox, type ViewPlace, viewLines } from './placed-view.js';
 import { referenceLabels } from './reference-labels.js';
 import { bestPlace, type Room } from './room.js';
@@ -39,7 +39,7 @@ const ROW_AIR = 2.5;
  * The views of a board with all their dimensions, at a scale.
  *
  * @param at where the board's origin comes to lie in the main view, mm on the sheet
- * @param labelled false to see only how much room it needs
+ * @param labelled false to see quickly how much room it needs at least
  */
 export function boardLayout(
   board: Board,
@@ -79,16 +79,17 @@ export function boardLayout(
   }
   for (const { view, place } of placed) entities.push(...centreLines(board, view, place));
   const within = grown(entitiesBox(entities), LABEL_BORDER);
-  if (!labelled) return { entities, box: within };
+  if (!labelled) return { entities, box: entitiesBox(entities) };
   const room = roomOf(entities);
   entities.push(
     ...bevelAngles(board, placed, room, within),
+    ...slantAngles(board, mainPlace, room, within),
     ...radiusDimensions(board, mainPlace, room, within, units),
     ...referenceLabels(board, mainPlace, room, within),
     ...featureLabels(board, placed, room, within),
     ...captions(board, placed, room, within),
   );
-  return { entities, box: within };
+  return { entities, box: entitiesBox(entities) };
 }
 
 interface SidedRow extends DimensionRow {

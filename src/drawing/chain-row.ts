@@ -34,6 +34,8 @@ export function chainRow(
     return { from, to, a, b, rows, width, middle: (a + b) / 2, level: 0 };
   });
   const high = units === 'dual' ? 2 * ROW : ROW;
+  const first = (row: number, count: number) =>
+    place.side === 'above' || place.side === 'left' ? count - 1 - row : row;
   const levels: { from: number; to: number }[][] = [];
   const placed = labels.map((label) => {
     if (label.width <= Math.abs(label.b - label.a)) return label;
@@ -56,7 +58,8 @@ export function chainRow(
         ];
       }),
       ...(level === 0 ? [] : [stroke('dimension', place.at(middle, out), place.at(middle, base - 0.4))]),
-      ...rows.map((row, i) => figure(place, middle, base + (rows.length - 1 - i) * ROW, row)),
+      // read from below or from the right, mm stand over inches
+      ...rows.map((row, i) => figure(place, middle, base + first(i, rows.length) * ROW, row)),
     ];
     return {
       kind: 'dimension',

@@ -109,6 +109,31 @@ export function radiusDimensions(
   }
 }
 
+/** Sides of the outline this near to the grain or square to it are neither slanted nor told. */
+const STRAIGHT_DEG = 0.01;
+
+/** Straight sides of the outline that run neither along the grain nor square to it: the angle to whichever is nearer. */
+export function slantAngles(board: Board, place: ViewPlace, room: Room, within: Box): readonly Dimension[] {
+  const groups = new Map<number, { readonly deg: number; readonly middles: Vec2[] }>();
+  for (const piece of segments(board.outline)) {
+    if (piece.kind !== 'line') continue;
+    const [dx, dy] = [Math.abs(piece.to[0] - piece.from[0]), Math.abs(piece.to[1] - piece.from[1])];
+    const deg = (Math.atan2(Math.min(dx, dy), Math.max(dx, dy)) * 180) / Math.PI;
+    if (deg < STRAIGHT_DEG) continue;
+    const key = Math.round(deg * 100);
+    const group = groups.get(key) ?? { deg, middles: [] };
+    group.middles.push([(piece.from[0] + piece.to[0]) / 2, (piece.from[1] + piece.to[1]) / 2]);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ deg, middles }): Dimension => {
+    const count = middles.length > 1 ? `${middles.length}× ` : '';
+    const point = onSheet(place, [...middles[0]!, board.blank.thickness]);
+    const text = `${count}${Math.round(deg * 100) / 100}°`;
+    const parts = labelAt(room, point, text, 2, { leader: 'always', within });
+    return { kind: 'dimension', what: `slant of ${middles.length} sides`, value: deg, unit: 'deg', parts };
+  });
+}
+
 /** The middle of an arc. */
 function middleOf({ from, to, centre, radius, includedDeg, sense }: ArcSegment): Vec2 {
   const start = Math.atan2(from[1] - centre[1], from[0] - centre[0]);

@@ -17,7 +17,7 @@ const SHARES: readonly (readonly [number, number, number])[] = [
 ];
 
 /** Triangles looked at in each part: the largest as seen. */
-const MOST = 24;
+const MOST = 12;
 
 /** A place in the middle of what is seen of each part, in the view's plane; a part that is wholly hidden has none. */
 export function visibleSpots(

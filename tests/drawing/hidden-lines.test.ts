@@ -136,9 +136,11 @@ function seenByRays(
   p: Vec3,
   next: () => number,
 ): boolean | undefined {
-  const verdicts = RAYS.flatMap(({ before, beside }) =>
-    Array.from({ length: 3 }, () => {
-      const turn = next() * 2 * Math.PI;
+  const verdicts = RAYS.flatMap(({ before, beside }) => {
+    const first = next() * 2 * Math.PI;
+    // all round, so that a point on a rounded flank always has rays on both sides
+    return [0, 1, 2, 3].map((quarter) => {
+      const turn = first + (quarter * Math.PI) / 2;
       const start = add(
         add(p, scale(frame.z, before)),
         add(scale(frame.x, beside * Math.cos(turn)), scale(frame.y, beside * Math.sin(turn))),
@@ -153,8 +155,8 @@ function seenByRays(
           y < box.max[1] &&
           hit(body, start, add(start, scale(frame.z, FAR))) !== undefined,
       );
-    }),
-  );
+    });
+  });
   if (verdicts.every((blocked) => blocked)) return false;
   return verdicts.some((blocked) => blocked) ? undefined : true;
 }
