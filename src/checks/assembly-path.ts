@@ -4,7 +4,7 @@ import type { Finding } from './finding.js';
 
 /** The design can be put together: an order of moves brings every board to its seat with nothing in the way. */
 export const assemblyPath = (bench: Bench): readonly Finding[] => {
-  const proved = provedGlueUp(bench.solids);
+  const proved = bench.glueUp ?? provedGlueUp(bench.solids);
   return [...stuck(bench, proved), ...proved.glueUp.steps.flatMap((step) => sprung(bench, step))];
 };
 

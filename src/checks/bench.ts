@@ -1,6 +1,8 @@
 import type { Say } from '../length/index.js';
+import type { ProvedGlueUp } from '../shop/index.js';
 import type { Solids, TenonMeasure } from '../solid/index.js';
 import type { Finding } from './finding.js';
+import type { Held } from './set-up-on-solids.js';
 
 /** What every check works on: the solids, what was measured on them once, and the person's voice. */
 export interface Bench {
@@ -9,6 +11,10 @@ export interface Bench {
   readonly say: Say;
   /** Outside diameter of the guide bush, when one is used, mm. */
   readonly bush?: number;
+  /** How every mortise is held with the router and jig at hand; nothing is said of that without a shop. */
+  readonly held?: Held;
+  /** The order of glue-up when it is worked out already. */
+  readonly glueUp?: ProvedGlueUp;
 }
 
 /** A check looks at the bench and says what it found; nothing found is an empty list. */

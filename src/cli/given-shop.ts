@@ -1,6 +1,6 @@
 import type { Design } from '../assembly/index.js';
 import { InputError } from '../errors.js';
-import type { Units } from '../length/index.js';
+import { trimmed, type Units } from '../length/index.js';
 import { readParameters } from '../model/index.js';
 import { builtInShop, readShop, type Shop, shopUnits } from '../shop/index.js';
 import { loadModel } from './find-models.js';
@@ -45,7 +45,7 @@ export async function atHand(path: string | undefined, units: Units, around: Sur
   const [given, model] = await Promise.all([givenShop(path, units, around), loadModel(JIG, here)]);
   const { shop } = given;
   try {
-    return { shop, jig: model.build(readParameters(model, shop.jig, given.units)) };
+    return { shop, jig: model.build(readParameters(model, jigGiven(shop), given.units)) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.code, (say) =>
@@ -56,4 +56,22 @@ export async function atHand(path: string | undefined, units: Units, around: Sur
         .join('\n'),
     );
   }
+}
+
+/** The jig's parameters: its router base is the router's own, unless the shop file says otherwise for the jig. */
+function jigGiven({ router: { base, baseThickness }, jig }: Shop): Readonly<Record<string, unknown>> {
+  const mm = (value: number) => `${trimmed(value, 6)} mm`;
+  const sizes =
+    base.shape === 'rectangle'
+      ? { baseLength: mm(base.along), baseWidth: mm(base.across) }
+      : {
+          baseDiameter: mm(base.along),
+          ...(base.shape === 'round' ? {} : { baseFlat: mm(base.across - base.along / 2) }),
+        };
+  return {
+    routerBase: base.shape === 'round with one flat' ? 'round-with-flat' : base.shape,
+    ...sizes,
+    ...(baseThickness === undefined ? {} : { baseThickness: mm(baseThickness) }),
+    ...jig,
+  };
 }

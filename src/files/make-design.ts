@@ -1,184 +1,107 @@
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Design } from '../assembly/index.js';
-import { benchOf, type Finding, failed, runChecks } from '../checks/index.js';
-import { speaker, type Units } from '../length/index.js';
-import { type Model, parameterValues } from '../model/index.js';
-import { gate, type Solids, solidsOf, startKernel, volume } from '../solid/index.js';
+import { volume } from '../solid/index.js';
+import { changeLines, changesSince } from './changes.js';
 import { type FileKind, fileKinds } from './file-kinds.js';
 import { json } from './json.js';
+import { KIND_WRITERS } from './kind-writers.js';
+import { type Made, STEPS, withMade } from './made.js';
 import { writeFolder } from './output-folder.js';
 import { type OutputFile, sha256 } from './owned-files.js';
+import type { DesignRequest, DesignResult } from './request.js';
 import { type Summary, summaryOf, type WrittenFile } from './summary.js';
 
-/** A design to be made; lengths mm. */
-export interface DesignRequest {
-  readonly model: Model;
-  readonly values: Readonly<Record<string, unknown>>;
-  readonly units: Units;
-  /** Absolute path of the folder the design's own folder is written in. */
-  readonly out: string;
-  readonly only?: readonly string[];
-  readonly format: 'binary' | 'ascii';
-  readonly curves: 'arcs' | 'segments';
-  readonly bush?: number;
-  /** Write cutting files even when a check failed. */
-  readonly force: boolean;
-  readonly version: string;
-  readonly progress: (step: string, done: number, total: number) => void;
-}
-
-/** What became of it. */
-export interface DesignResult {
-  readonly design: Design;
-  readonly findings: readonly Finding[];
-  /** Absolute paths. */
-  readonly files: readonly WrittenFile[];
-  readonly summary: Summary;
-  readonly written: boolean;
-  /** Cutting files not written because a check failed. */
-  readonly heldBack: readonly string[];
-}
-
-/** Steps told to the person, in their order. */
-const STEPS = [
-  'reading the sizes',
-  'making the solids',
-  'measuring and checking',
-  'writing the files',
-] as const;
-
 /**
- * Makes a design whole: solids, checks, files.
+ * Makes a design whole: solids, checks, papers, files.
  *
  * @throws TenonwrightError for input that cannot be used; nothing is written then
  */
 export async function makeDesign(request: DesignRequest): Promise<DesignResult> {
   const kinds = fileKinds(request.only);
-  return withSolids(request, async (solids, checked) => {
+  return withMade(request, async (made) => {
+    const { design } = made.solids;
+    const { files, heldBack } = await filesOf(made, kinds);
     request.progress(STEPS[3], 3, STEPS.length);
-    const cutting = !failed(checked.findings) || request.force;
-    const templates = kinds.has('dxf') ? await templateFiles(request, solids, failed(checked.findings)) : [];
-    const files = [...(await geometryFiles(request, solids, kinds)), ...(cutting ? templates : [])];
-    const summary = report(request, solids, checked, files);
+    const summary = report(made, files);
     const whole = [...files, { path: 'summary.json', bytes: new TextEncoder().encode(json(summary)) }];
-    const folder = writeFolder(request.out, solids.design.name, whole);
+    const before = lastSummary(join(request.out, design.name));
+    const folder = writeFolder(request.out, design.name, whole);
+    request.progress('done', STEPS.length, STEPS.length);
     return {
-      design: solids.design,
-      findings: checked.findings,
+      design,
+      findings: made.findings,
       files: whole.map((file) => ({ ...listed(file), path: join(folder, file.path) })),
       summary,
       written: true,
-      heldBack: cutting ? [] : templates.map((file) => file.path),
+      heldBack,
+      changes: changeLines(changesSince(before, summary), made.say),
     };
   });
 }
 
 /** The same without writing anything. */
 export const checkDesign = (request: DesignRequest): Promise<DesignResult> =>
-  withSolids(request, async (solids, checked) => ({
-    design: solids.design,
-    findings: checked.findings,
-    files: [],
-    summary: report(request, solids, checked, []),
-    written: false,
-    heldBack: [],
-  }));
-
-interface Checked {
-  readonly findings: readonly Finding[];
-  readonly tenons: ReturnType<typeof benchOf>['tenons'];
-}
-
-/** Builds and checks, hands the solids on, and frees them whatever happens. */
-async function withSolids(
-  request: DesignRequest,
-  use: (solids: Solids, checked: Checked) => Promise<DesignResult>,
-): Promise<DesignResult> {
-  const { progress } = request;
-  progress(STEPS[0], 0, STEPS.length);
-  // the kernel loads while the design is laid out
-  const starting = startKernel();
-  const design = request.model.build(request.values);
-  const kernel = await starting;
-  try {
-    progress(STEPS[1], 1, STEPS.length);
-    const solids = solidsOf(kernel, design);
-    gate(solids);
-    progress(STEPS[2], 2, STEPS.length);
-    const bench = benchOf(solids, speaker(request.units), request.bush);
-    const findings = runChecks(bench, (name) => progress(`${STEPS[2]}: ${name}`, 2, STEPS.length));
-    const result = await use(solids, { findings, tenons: bench.tenons });
-    progress('done', STEPS.length, STEPS.length);
-    return result;
-  } finally {
-    kernel.dispose();
-  }
-}
-
-async function geometryFiles(
-  request: DesignRequest,
-  solids: Solids,
-  kinds: ReadonlySet<FileKind>,
-): Promise<readonly OutputFile[]> {
-  const files: OutputFile[] = [];
-  if (kinds.has('stl')) {
-    const { stlFiles } = await import('./solid-files.js');
-    files.push(...stlFiles(solids, request.format));
-  }
-  if (kinds.has('faces')) {
-    const [{ meshDxf }, { placedMeshes }] = await Promise.all([
-      import('./mesh-dxf.js'),
-      import('./solid-files.js'),
-    ]);
-    const pieces = placedMeshes(solids).map(({ id, mesh }) => ({ name: id.replaceAll('/', '-'), mesh }));
-    files.push({ path: 'faces/assembly.mm.dxf', bytes: meshDxf(pieces) });
-  }
-  return files;
-}
-
-async function templateFiles(
-  request: DesignRequest,
-  solids: Solids,
-  marked: boolean,
-): Promise<readonly OutputFile[]> {
-  const [{ templateOf }, { templateDxf, templateFileName }] = await Promise.all([
-    import('../drawing/index.js'),
-    import('./template-dxf.js'),
-  ]);
-  const { units, curves, bush } = request;
-  return solids.design.boards.map(({ board }) => {
-    const template = templateOf(board, {
-      units,
-      cutter: solids.design.cutter,
-      ...(bush === undefined ? {} : { bush }),
-    });
+  withMade(request, async (made) => {
+    request.progress('done', STEPS.length, STEPS.length);
     return {
-      path: `templates/${templateFileName(template, units)}`,
-      bytes: templateDxf(template, { units, curves, failed: marked }),
+      design: made.solids.design,
+      findings: made.findings,
+      files: [],
+      summary: report(made, []),
+      written: false,
+      heldBack: [],
+      changes: [],
     };
   });
+
+/** Every file asked for; cutting files of a design that failed are only named. */
+async function filesOf(
+  made: Made,
+  kinds: ReadonlySet<FileKind>,
+): Promise<{ files: readonly OutputFile[]; heldBack: readonly string[] }> {
+  const files: OutputFile[] = [];
+  const heldBack: string[] = [];
+  for (const kind of kinds) {
+    const { cutting, write } = KIND_WRITERS[kind];
+    made.request.progress(`${STEPS[3]}: ${kind}`, 3, STEPS.length);
+    const ofKind = await write(made);
+    if (cutting && made.failed && !made.request.force) heldBack.push(...ofKind.map(({ path }) => path));
+    else files.push(...ofKind);
+  }
+  return { files, heldBack };
 }
 
-function report(
-  request: DesignRequest,
-  solids: Solids,
-  checked: Checked,
-  files: readonly OutputFile[],
-): Summary {
-  const boardFiles = [...solids.boards.keys()].map((id) => {
-    const solid = files.find((file) => file.path === `stl/${id}.mm.stl`)?.path;
-    const template = files.find((file) => file.path === `templates/${id}.${request.units}.dxf`)?.path;
-    return [id, { ...(solid && { solid }), ...(template && { template }) }] as const;
-  });
+/** What the folder's last run told of itself; undefined when there was none, or it cannot be read. */
+function lastSummary(folder: string): unknown {
+  const path = join(folder, 'summary.json');
+  if (!existsSync(path)) return undefined;
+  try {
+    return JSON.parse(readFileSync(path, 'utf8'));
+  } catch {
+    return undefined;
+  }
+}
+
+function report(made: Made, files: readonly OutputFile[]): Summary {
+  const { request, solids, papers } = made;
+  const written = new Set(files.map(({ path }) => path));
+  const own = (path: string): string | undefined => (written.has(path) ? path : undefined);
+  const filesOfBoard = (id: string, below: string) => {
+    const solid = own(`stl/${below}${id}.mm.stl`);
+    const template = own(`templates/${below}${id}.${request.units}.dxf`);
+    return { ...(solid && { solid }), ...(template && { template }) };
+  };
   const summary = summaryOf({
     design: solids.design,
     version: request.version,
-    parameters: parameterValues(request.model, request.values),
-    volumes: new Map([...solids.boards.values()].map(({ id, own }) => [id, volume(own)])),
-    tenons: checked.tenons,
-    findings: checked.findings,
+    parameters: made.parameters,
+    volumes: new Map([...solids.boards.values()].map(({ id, own: body }) => [id, volume(body)])),
+    tenons: made.bench.tenons,
+    findings: made.findings,
     files: files.map(listed),
-    boardFiles: new Map(boardFiles),
+    boardFiles: new Map([...solids.boards.keys()].map((id) => [id, filesOfBoard(id, '')])),
+    papers,
+    aidFiles: new Map(papers.aids.map(({ board }) => [board.id, filesOfBoard(board.id, 'aids/')])),
   });
   // what is told is what is written, to the last digit
   return JSON.parse(json(summary)) as Summary;

@@ -1,7 +1,16 @@
 import { exploded } from '../assembly/index.js';
 import type { Tenon } from '../joinery/index.js';
 import { trimmed } from '../length/index.js';
-import { allSolids, type Mesh, meshOf, type Solids, tenonBody } from '../solid/index.js';
+import type { Aid } from '../shop/index.js';
+import {
+  allSolids,
+  boardBody,
+  type Mesh,
+  meshOf,
+  type Solids,
+  stockBody,
+  tenonBody,
+} from '../solid/index.js';
 import type { OutputFile } from './owned-files.js';
 import { stl } from './stl.js';
 
@@ -12,8 +21,12 @@ export const boardStlPath = (board: string): string => `stl/${board}.mm.stl`;
 export const tenonKind = (tenon: Tenon): string =>
   `tenon-${[tenon.thickness, tenon.width, tenon.length].map((size) => trimmed(size, 2)).join('x')}`;
 
-/** Every solid as STL: each board in its own frame, each kind of tenon, the assembly, and the assembly drawn apart. */
-export function stlFiles(solids: Solids, format: 'binary' | 'ascii'): readonly OutputFile[] {
+/** Every solid as STL: each board in its own frame, each kind of tenon, each piece made to hold the work, the assembly, and the assembly drawn apart. */
+export function stlFiles(
+  solids: Solids,
+  aids: readonly Aid[],
+  format: 'binary' | 'ascii',
+): readonly OutputFile[] {
   const { design, kernel } = solids;
   const file = (path: string, name: string, mesh: Mesh): OutputFile => ({
     path,
@@ -31,9 +44,14 @@ export function stlFiles(solids: Solids, format: 'binary' | 'ascii'): readonly O
   const placed = placedMeshes(solids);
   const apart = exploded(design);
   const drawnApart = placed.map(({ id, mesh }) => shiftedMesh(mesh, apart.get(id) ?? [0, 0, 0]));
+  const helpers = aids.map(({ board }) => {
+    const body = kernel.keep(boardBody(kernel, board, kernel.keep(stockBody(kernel, board))));
+    return file(`stl/aids/${board.id}.mm.stl`, board.name, meshOf(body));
+  });
   return [
     ...boards,
     ...tenons,
+    ...helpers,
     file('stl/assembly.mm.stl', `${design.name} assembly`, joinedMesh(placed.map(({ mesh }) => mesh))),
     file('stl/exploded.mm.stl', `${design.name} exploded`, joinedMesh(drawnApart)),
   ];

@@ -2,8 +2,10 @@ import type { Derived, Design, HardwareKind } from '../assembly/index.js';
 import type { Blank } from '../board/index.js';
 import type { Finding } from '../checks/index.js';
 import type { ParameterValue } from '../model/index.js';
+import type { ShopPapers } from '../shop/index.js';
 import type { MortiseMeasure, TenonMeasure } from '../solid/index.js';
 import { density } from '../tables/index.js';
+import { type PapersSummary, papersSummary } from './papers-summary.js';
 
 /** A file as it was written. */
 export interface WrittenFile {
@@ -26,7 +28,16 @@ export interface SummaryParts {
   readonly findings: readonly Finding[];
   readonly files: readonly WrittenFile[];
   /** Paths of each board's own files, by its id; what was not written is left out. */
-  readonly boardFiles: ReadonlyMap<string, { readonly solid?: string; readonly template?: string }>;
+  readonly boardFiles: ReadonlyMap<string, BoardFiles>;
+  readonly papers: ShopPapers;
+  /** The same for the pieces made to hold the work. */
+  readonly aidFiles: ReadonlyMap<string, BoardFiles>;
+}
+
+/** Paths of a board's own files. */
+export interface BoardFiles {
+  readonly solid?: string;
+  readonly template?: string;
 }
 
 /** The report of a run, lengths mm: what `summary.json` holds. */
@@ -34,6 +45,8 @@ export interface Summary {
   readonly design: string;
   readonly title: string;
   readonly version: string;
+  /** Of parameters and program: on every paper. */
+  readonly revision: string;
   readonly parameters: Readonly<Record<string, ParameterValue>>;
   readonly boards: readonly BoardSummary[];
   /** One entry for each tenon; a joint of two tenons has two with the same id. */
@@ -47,6 +60,8 @@ export interface Summary {
   }[];
   readonly notes: readonly string[];
   readonly findings: readonly Finding[];
+  /** Everything the papers of the bench set, as data. */
+  readonly shop: PapersSummary;
   readonly files: readonly WrittenFile[];
 }
 
@@ -103,6 +118,7 @@ export function summaryOf(parts: SummaryParts): Summary {
     design: design.name,
     title: design.title,
     version: parts.version,
+    revision: parts.papers.revision,
     parameters: parts.parameters,
     boards: design.boards.map(({ board }): BoardSummary => {
       const volumeMm3 = parts.volumes.get(board.id);
@@ -131,6 +147,7 @@ export function summaryOf(parts: SummaryParts): Summary {
     hardware: design.hardware.map(({ id, kind, name, bought }) => ({ id, kind, name, bought })),
     notes: design.notes,
     findings: parts.findings,
+    shop: papersSummary(parts.papers, parts.aidFiles),
     files: parts.files,
   };
 }

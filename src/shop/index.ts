@@ -7,11 +7,11 @@ export { builtInShop } from './built-in-shop.js';
 export { FEED } from './card-words.js';
 export type { ClampBearing } from './clamp-bearing.js';
 export { type PadUse, padBoard, padUse } from './clamp-pad.js';
+export type { ClampPad } from './clamp-pads.js';
 export {
   type Clamp,
   type ClampEnd,
   type ClampOffset,
-  type ClampPad,
   type ClampPlan,
   clampPlan,
   jawsOutOfParallel,

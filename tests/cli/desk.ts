@@ -44,9 +44,10 @@ export async function atDesk(
         which === 'check'
           ? []
           : [{ path: `${request.out}/small/rail.stl`, bytes: 12_345, sha256: '0'.repeat(64) }],
-      summary: { design: request.model.name, values: request.values },
+      summary: { design: request.model.name, values: request.values } as unknown as MakeResult['summary'],
       written: which === 'make',
       heldBack: which === 'make' && failed ? ['left-side.mm.dxf'] : [],
+      changes: [],
     };
   };
   const status = await run(argv, {

@@ -2,6 +2,7 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
+import { bounds } from '../../src/profile/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import { atDesk } from './desk.js';
 
@@ -33,6 +34,22 @@ test('the jig at hand is built from the parameters in the shop file, in the unit
   const ran = await atDesk(['check', 'small', '--shop', 'shop.yaml'], { cwd });
   const plate = ran.asked[0]![1].jig.boards.find(({ board }) => board.id === 'plate');
   expect(plate?.board.blank.thickness).toBe(9.525);
+});
+
+test.each([
+  ['{ along: 160 }', { along: 160, across: 160 }],
+  ['{ shape: rectangle, along: 160, across: 120 }', { along: 160, across: 120 }],
+  // the flat faces the person, 140 − 160 / 2 = 60 from the cutter
+  ['{ shape: round with one flat, along: 160, across: 140 }', { along: 160, across: 140 }],
+])('the jig is made for the router base of the shop file: %s', async (base, sizes) => {
+  const ran = await atDesk(['check', 'small', '--shop', 'shop.yaml'], {
+    cwd: folderWith(`units: in\nrouter: { base: ${base.replace(/(\d+)/g, '$1 mm')} }\n`),
+  });
+  expect(ran.err).not.toContain('tenonwright:');
+  const drawn = ran.asked[0]![1].jig.hardware.find(({ kind }) => kind === 'router base')!;
+  const { minX, maxX, minY, maxY } = bounds(drawn.stages[0]!.outline);
+  expect(maxX - minX).toBeCloseTo(sizes.along, 6);
+  expect(maxY - minY).toBeCloseTo(sizes.across, 6);
 });
 
 test('shop --shop prints the file back as it was understood, with what it leaves out as comments', async () => {

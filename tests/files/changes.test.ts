@@ -4,6 +4,7 @@ import { changeLines, changesSince, json, type Summary, summaryOf } from '../../
 import { speaker } from '../../src/length/index.js';
 import { parameterValues, readParameters } from '../../src/model/index.js';
 import { gate, measureJoints, solidsOf, startKernel, volume } from '../../src/solid/index.js';
+import { emptyPapers } from './empty-papers.js';
 
 /** The summary of a stool, as a run writes it. */
 async function summary(given: Readonly<Record<string, unknown>>, version = '1.0.0'): Promise<Summary> {
@@ -22,6 +23,8 @@ async function summary(given: Readonly<Record<string, unknown>>, version = '1.0.
       findings: [],
       files: [],
       boardFiles: new Map(),
+      papers: emptyPapers(design),
+      aidFiles: new Map(),
     });
   } finally {
     kernel.dispose();

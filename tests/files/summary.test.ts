@@ -5,6 +5,7 @@ import { json } from '../../src/files/json.js';
 import { summaryOf } from '../../src/files/summary.js';
 import { WORLD } from '../../src/frame/index.js';
 import type { TenonMeasure } from '../../src/solid/index.js';
+import { emptyPapers } from './empty-papers.js';
 
 const rail = makeBoard({
   id: 'rail',
@@ -56,6 +57,8 @@ const summary = summaryOf({
   findings: [],
   files: [{ path: 'parts/rail.stl', bytes: 684, sha256: 'ab'.repeat(32) }],
   boardFiles: new Map([['rail', { solid: 'parts/rail.stl' }]]),
+  papers: emptyPapers(design),
+  aidFiles: new Map(),
 });
 
 test('two litres of white oak weigh two thousandths of what a cubic metre does', () => {
@@ -82,6 +85,7 @@ test('the report is one JSON text that reads back whole', () => {
 });
 
 test('a board whose volume was not measured is a fault', () => {
-  const parts = { design, version: '0', parameters: {}, tenons: [], findings: [], files: [] };
+  const rest = { papers: emptyPapers(design), aidFiles: new Map() };
+  const parts = { design, version: '0', parameters: {}, tenons: [], findings: [], files: [], ...rest };
   expect(() => summaryOf({ ...parts, volumes: new Map(), boardFiles: new Map() })).toThrow(/rail/);
 });

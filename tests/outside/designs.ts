@@ -7,6 +7,7 @@ import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
 import { type DesignResult, makeDesign } from '../../src/files/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
+import { builtInShop } from '../../src/shop/index.js';
 
 /** A design whose files are read by others. */
 export interface Case {
@@ -56,6 +57,8 @@ export function workshop(): (of: Case, how?: HowMade) => Promise<Made> {
 async function make({ model, values }: Case, how: HowMade, out: string): Promise<Made> {
   const result = await makeDesign({
     model,
+    shop: builtInShop('mm'),
+    jig: jig.build(readParameters(jig, {}, 'mm')),
     values: readParameters(model, values, 'mm'),
     units: 'mm',
     curves: 'arcs',

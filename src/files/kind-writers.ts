@@ -1,0 +1,60 @@
+import type { FileKind } from './file-kinds.js';
+import type { Made } from './made.js';
+import type { OutputFile } from './owned-files.js';
+
+/** How one kind of file is written; its libraries are loaded only when it is. */
+export interface KindWriter {
+  /** Wood is cut from it: held back when a check failed. */
+  readonly cutting: boolean;
+  readonly write: (made: Made) => Promise<readonly OutputFile[]>;
+}
+
+/** Every kind of file. A new kind is added here and to {@link FileKind}. */
+export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
+  stl: {
+    cutting: false,
+    write: async ({ solids, papers, request }) => {
+      const { stlFiles } = await import('./solid-files.js');
+      return stlFiles(solids, papers.aids, request.format);
+    },
+  },
+  faces: {
+    cutting: false,
+    write: async ({ solids }) => {
+      const [{ meshDxf }, { placedMeshes }] = await Promise.all([
+        import('./mesh-dxf.js'),
+        import('./solid-files.js'),
+      ]);
+      const pieces = placedMeshes(solids).map(({ id, mesh }) => ({ name: id.replaceAll('/', '-'), mesh }));
+      return [{ path: 'faces/assembly.mm.dxf', bytes: meshDxf(pieces) }];
+    },
+  },
+  dxf: {
+    cutting: true,
+    write: async (made) => {
+      const { templateFiles } = await import('./template-files.js');
+      return templateFiles(made);
+    },
+  },
+  shop: {
+    cutting: true,
+    write: async ({ papers, solids, say, failed }) => {
+      const { shopFiles } = await import('./shop-files.js');
+      return shopFiles(papers, solids.design, say, failed);
+    },
+  },
+  '3mf': {
+    cutting: false,
+    write: async ({ solids }) => {
+      const [{ threeMf }, { piecesOf }] = await Promise.all([import('./three-mf.js'), import('./piece.js')]);
+      return [{ path: 'exchange/assembly.3mf', bytes: threeMf(solids.design.title, piecesOf(solids)) }];
+    },
+  },
+  glb: {
+    cutting: false,
+    write: async ({ solids }) => {
+      const [{ glb }, { piecesOf }] = await Promise.all([import('./glb.js'), import('./piece.js')]);
+      return [{ path: 'exchange/assembly.glb', bytes: await glb(solids.design.title, piecesOf(solids)) }];
+    },
+  },
+};

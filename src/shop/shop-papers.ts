@@ -1,0 +1,111 @@
+import type { Say } from '../length/index.js';
+import { type Solids, volume } from '../solid/index.js';
+import { type ClampPlan, clampPlan } from './clamps.js';
+import { type CutRow, cutList } from './cut-list.js';
+import { type Diagonals, diagonalsOf } from './diagonals.js';
+import { type GlueMass, glueMass } from './glue-mass.js';
+import type { GlueUp } from './glue-up.js';
+import { type HardwareRow, hardwareList } from './hardware-list.js';
+import type { Aid, Holding } from './holding.js';
+import { hornsOf } from './horns.js';
+import type { JigAtHand } from './jig-at-hand.js';
+import { layoutParts } from './layout-parts.js';
+import { type LumberPlan, lumberLayouts } from './lumber-layout.js';
+import { type StoryStick, storySticks } from './marks.js';
+import { type OrderOfWork, orderOfWork } from './order-of-work.js';
+import { outlineTemplates } from './outline-templates.js';
+import type { SetupCard } from './setup-card.js';
+import { setupCards } from './setup-cards.js';
+import { type StockLayout, sheetLayouts } from './sheet-layout.js';
+import type { Shop } from './shop.js';
+import { type TenonKind, tenonSchedule } from './tenon-schedule.js';
+import { type StripPlan, tenonStrips } from './tenon-strips.js';
+import { type TestBlank, testBlanks } from './test-blanks.js';
+import { type WoodBill, woodBill } from './wood-bill.js';
+
+/** What the person needs between milled boards and the glued-up piece, as data; papers only set it. */
+export interface ShopPapers {
+  readonly shop: Shop;
+  readonly revision: string;
+  readonly holdings: readonly Holding[];
+  /** Pieces made to hold, guide and clamp the work. */
+  readonly aids: readonly Aid[];
+  readonly cards: readonly SetupCard[];
+  readonly order: OrderOfWork;
+  readonly sticks: readonly StoryStick[];
+  readonly tenons: readonly TenonKind[];
+  readonly strips: readonly StripPlan[];
+  readonly testBlanks: readonly TestBlank[];
+  readonly cutList: readonly CutRow[];
+  readonly bills: readonly WoodBill[];
+  readonly hardware: readonly HardwareRow[];
+  readonly layouts: readonly StockLayout[];
+  readonly toBuy: LumberPlan['toBuy'];
+  readonly glueUp: GlueUp;
+  readonly clamps: ClampPlan;
+  readonly diagonals: readonly Diagonals[];
+  readonly glue: GlueMass;
+}
+
+/** What the papers are made from: the solids, the shop, and what the checks have already worked out. */
+export interface PapersRequest {
+  readonly solids: Solids;
+  readonly shop: Shop;
+  readonly jig: JigAtHand;
+  readonly holdings: readonly Holding[];
+  /** To hold and guide; the clamps' pads are added here. */
+  readonly aids: readonly Aid[];
+  readonly glueUp: GlueUp;
+  readonly say: Say;
+  readonly revision: string;
+}
+
+/** Every paper of the bench, each worked out once and from the others where they agree. */
+export function shopPapers(request: PapersRequest): ShopPapers {
+  const { solids, shop, jig, holdings, glueUp, say, revision } = request;
+  const { design } = solids;
+  const boards = design.boards.map(({ board }) => board);
+  const cards = setupCards({ design, holdings, aids: request.aids, jig, shop });
+  const order = orderOfWork(design, holdings, cards);
+  const clamps = clampPlan(design, glueUp, shop.clamps);
+  const aids = [...request.aids, ...clamps.pads];
+  const tenons = tenonSchedule(design, shop, say);
+  const strips = tenonStrips(tenons, shop);
+  const blanks = testBlanks(cards, boards, shop);
+  const rows = cutList({
+    design,
+    shop,
+    volumes: new Map([...solids.boards.values()].map(({ id, own }) => [id, volume(own)])),
+    aids,
+    templates: outlineTemplates(boards, shop),
+    testBlanks: blanks,
+    strips,
+    fitAfter: order.fitAfter,
+    horns: new Map(
+      boards.map(({ id }) => [id, hornsOf(id, holdings).reduce((sum, horn) => sum + horn.length, 0)]),
+    ),
+  });
+  const parts = layoutParts(rows);
+  const lumber = lumberLayouts(parts, shop, say);
+  return {
+    shop,
+    revision,
+    holdings,
+    aids,
+    cards,
+    order,
+    sticks: storySticks(design, cards),
+    tenons,
+    strips,
+    testBlanks: blanks,
+    cutList: rows,
+    bills: woodBill(rows),
+    hardware: hardwareList(design),
+    layouts: [...sheetLayouts(parts, shop, say), ...lumber.layouts],
+    toBuy: lumber.toBuy,
+    glueUp,
+    clamps,
+    diagonals: diagonalsOf(design, glueUp),
+    glue: glueMass(design),
+  };
+}
