@@ -132,7 +132,9 @@ function sweeps(bench: Bench, holding: Holding, setUp: SetUp): Finding[] {
   const measured = bench.tenons
     .flatMap(({ mortises }) => mortises)
     .find((one) => one.board === holding.board && one.mortise.id === holding.mortise.id)!;
-  const { mortise, cavity } = measured;
+  const { mortise, cavity, wall } = measured;
+  // it runs into other air: the walls tell of that, and no cut of its own is like it
+  if (wall === 0) return [];
   const { width, at } = mortise;
   const path = obround({ length: 2 * setUp.travel + width, width });
   const { kernel } = bench.solids;
@@ -167,9 +169,13 @@ function rests({ say }: Bench, holding: Holding, setUp: SetUp, held: Held): Find
   const blocks = setUp.fixed.filter(({ name }) => holding.supports.some(({ aid }) => aid === name));
   const wood: Region = unite(...[setUp.work, ...blocks].map(({ body }) => section(body(), plane)));
   const hold = holdOver(wood, travelling.outline, setUp.travel);
-  const along = Math.min(hold.start, hold.end);
-  const across = holding.near && holding.far ? Number.POSITIVE_INFINITY : Math.min(hold.near, hold.far);
-  const least = Math.min(along, across);
+  // on the side of a rail the plate cannot tip: the rail's foot would have to swing into the work
+  const least = Math.min(
+    hold.start,
+    hold.end,
+    holding.near ? Number.POSITIVE_INFINITY : hold.near,
+    holding.far ? Number.POSITIVE_INFINITY : hold.far,
+  );
   if (least >= HOLD - HOLD_SLACK) return [];
   return [
     {

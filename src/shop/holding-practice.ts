@@ -12,7 +12,7 @@ export const STEEPEST_WEDGE_DEG = 25;
 /** A wedge's thin end: thinner ones break when they are sawn. */
 export const WEDGE_THIN = 4;
 
-/** Between a rail over a wedge and the wood beyond the wedge. */
+/** Between what moves and wood it must not meet: a rail over a wedge and the wood beyond it, a plate and a riser. */
 export const WOOD_AIR = 1;
 
 /** How far a wedge reaches beyond the mortise at each end. */

@@ -5,7 +5,7 @@ import type { Travelling } from './travelling.js';
 import { allInside, type Work } from './work-at-stage.js';
 
 /** Heights above the mouth at which wood in the way is looked for, mm: under a fillet, a plate, a router. */
-const LOOKED_AT = [0.5, 6, 30] as const;
+const LOOKED_AT = [0.02, 6, 30] as const;
 
 /** Wood that stands above the mouth, in the mortise's x and y; empty when the mouth is outermost. */
 export const woodAbove = (work: Work): readonly Region[] =>

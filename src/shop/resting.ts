@@ -2,7 +2,7 @@ import type { FaceId } from '../board/index.js';
 import type { Vec2 } from '../frame/index.js';
 import { bounds, type Region, rectangle, unite } from '../profile/index.js';
 import { SAME_POINT } from '../tolerances.js';
-import { type Hold, holdAt, holdOver } from './hold.js';
+import { holdAt, holdOver } from './hold.js';
 import type { Stage } from './holding.js';
 import { CLAMP_ROOM, HOLD, HORN_STEP, LONGEST_HORN, STOP_FOOT } from './holding-practice.js';
 import { FREE_STRIP, type SupportBlock, type SupportSide, supportBlock } from './support.js';
@@ -18,19 +18,26 @@ export interface Resting {
 
 /**
  * What must be added so that the cutter's centre stays held by {@link HOLD} over the whole travel: a horn on the blank where
- * the mortise runs towards an end that can be left long, a block elsewhere. Rails on both sides hold the plate across.
+ * the mortise runs towards an end that can be left long, a block elsewhere. On the side of a rail the plate cannot tip: the
+ * rail's foot would have to swing into the work.
  */
 export function restingOf(way: Way, hand: AtHand): Resting {
   const { work, travelling } = way;
   const { mortise, stage } = work;
   if (way.broken.length > 0) return { supports: [], stopsBeyond: [0, 0] };
   const travel = (mortise.length - mortise.width) / 2;
-  const hold = holdOver(work.mouth, travelling.outline, travel);
-  const lacking = (['start', 'end', 'near', 'far'] as const).filter(
-    (side) => hold[side] < HOLD - SAME_POINT && !(way.way === 'both rails' && isAcross(side)),
+  const lackingOn = (wood: Region): readonly SupportSide[] => {
+    const hold = holdOver(wood, travelling.outline, travel);
+    return SIDES.filter((side) => hold[side] < HOLD - SAME_POINT && !railOn(way, side));
+  };
+  const lacking = lackingOn(work.mouth);
+  const horn = lacking.length === 1 ? hornFor(stage, way, lacking[0]!, travel) : undefined;
+  // a block beside the work reaches past its ends, and often holds there too
+  const beside = horn ? [] : lacking.filter(isAcross).map((side) => blockFor(way, side, hand));
+  const ends = lackingOn(unite(work.mouth, ...beside.map(({ top }) => [top]))).filter(
+    (side) => !isAcross(side),
   );
-  const horn = lacking.length === 1 ? hornFor(stage, way, lacking[0]!, hold) : undefined;
-  const supports = horn ? [] : needed(lacking).map((side) => blockFor(way, side, hand));
+  const supports = horn ? [] : [...beside, ...ends.map((side) => blockFor(way, side, hand))];
   const hornWood = horn && hornRegion(way, horn.length, lacking[0]!);
   const wood = unite(work.mouth, ...(hornWood ? [hornWood] : []), ...supports.map((block) => [block.top]));
   const whole = holdAt(wood, ENDLESS, [0, 0]);
@@ -44,9 +51,11 @@ export function restingOf(way: Way, hand: AtHand): Resting {
   };
 }
 
-/** Blocks on both long sides of the work reach past its ends, and hold there too. */
-const needed = (lacking: readonly SupportSide[]): readonly SupportSide[] =>
-  lacking.filter(isAcross).length === 2 ? lacking.filter(isAcross) : lacking;
+/** Whether a rail keeps the plate from tipping over a side. */
+const railOn = (way: Way, side: SupportSide): boolean =>
+  (side === 'near' && way.near !== undefined) || (side === 'far' && way.far !== undefined);
+
+const SIDES: readonly SupportSide[] = ['start', 'end', 'near', 'far'];
 
 const isAcross = (side: SupportSide): boolean => side === 'near' || side === 'far';
 
@@ -58,11 +67,12 @@ const ENDLESS: readonly Vec2[] = [
 ];
 
 /** A horn where the mortise runs with the grain towards an end of the untouched blank. */
-function hornFor(stage: Stage, way: Way, side: SupportSide, hold: Hold): Resting['horn'] {
+function hornFor(stage: Stage, way: Way, side: SupportSide, travel: number): Resting['horn'] {
   const along = way.work.mortise.at.x[0];
   if (stage.name !== 'milled blank' || isAcross(side) || Math.abs(Math.abs(along) - 1) > SAME_POINT)
     return undefined;
-  const length = HORN_STEP * Math.ceil((HOLD - hold[side]) / HORN_STEP - SAME_POINT);
+  const hold = holdOver(way.work.mouth, way.travelling.outline, travel)[side];
+  const length = HORN_STEP * Math.ceil((HOLD - hold) / HORN_STEP - SAME_POINT);
   if (length > LONGEST_HORN) return undefined;
   const towardsEnd = (side === 'end') === along > 0;
   return { end: towardsEnd ? 'opposite-end' : 'reference-end', length };

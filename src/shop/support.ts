@@ -8,6 +8,9 @@ import type { Work } from './work-at-stage.js';
 /** Blocks are made in lengths of this, so that both sides often share one. */
 const LENGTH_STEP = 10;
 
+/** A block that cannot lie against an edge stands off it by this, mm. */
+const CLEAR = 0.5;
+
 /** Where a plate lacks wood under it, in the mortise's frame. */
 export type SupportSide = 'start' | 'end' | 'near' | 'far';
 
@@ -73,7 +76,7 @@ export function supportBlock(work: Work, side: SupportSide, wish: SupportWish): 
     edgeAt(work.section({ ...WORLD, origin: [0, 0, -depth] })),
   );
   const rise = Math.abs(slope ?? 0) * wish.height;
-  const innerTop = slope === undefined ? Math.max(top, ...depths) : top;
+  const innerTop = slope === undefined ? Math.max(top, ...depths) + CLEAR : top;
   // a leaning edge that comes out below needs the block's longer edge on top
   const turned = (slope ?? 0) > 0;
   const y = turned ? scale(WORLD.z, -1) : WORLD.z;

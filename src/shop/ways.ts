@@ -3,7 +3,7 @@ import type { Region } from '../profile/index.js';
 import { type Bearing, bearings } from './bearing.js';
 import { type Guide, guideHolds, guides } from './guide.js';
 import type { BrokenLimit, Holding } from './holding.js';
-import { GUIDE_WOOD, WEDGE_BEYOND } from './holding-practice.js';
+import { GUIDE_WOOD, WEDGE_BEYOND, WOOD_AIR } from './holding-practice.js';
 import type { JigAtHand } from './jig-at-hand.js';
 import { clearWay, inTheWay, woodAbove } from './obstacle.js';
 import { railLimits } from './rail-limits.js';
@@ -141,14 +141,15 @@ function commonLimits(
   const { mortise } = work;
   const stop = stopDistance(mortise.length, travelling.along, mortise.width);
   const clear = Math.min(...clearWay(above, travelling));
+  const needed = stop + WOOD_AIR;
   const blocked: BrokenLimit[] =
-    clear < stop
+    clear < needed
       ? [
           {
             code: travelling.what === 'jig plate' ? 'plate-meets-work' : 'base-meets-work',
-            measured: stop,
+            measured: needed,
             limit: clear,
-            message: `the ${travelling.what} reaches ${say.length(stop)} from the mortise's centre and meets wood that stands above the mouth at ${say.length(clear)}`,
+            message: `the ${travelling.what} needs ${say.length(needed)} from the mortise's centre and meets wood that stands above the mouth at ${say.length(clear)}`,
             remedy:
               'cut this mortise while that wood is a piece of its own and glue it on afterwards, use a smaller base, or chop it by hand',
           },

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import frameModel from '../../models/frame.js';
 import jig from '../../models/jig.js';
@@ -313,6 +314,32 @@ test.each(FAULTS.map((fault) => [fault.what, fault] as const))('%s is found in t
     expect(level).toBe('error');
     expect(basis).not.toBe('');
   }
+});
+
+test('for all sizes of stool and jig nothing of a set-up cuts into anything, and every cut is its mortise', () => {
+  fc.assert(
+    fc.property(
+      fc.record({
+        rake: fc.double({ min: 0, max: 20, noNaN: true }),
+        taper: fc.double({ min: 0, max: 8, noNaN: true }),
+        treads: fc.constantFrom(1, 2),
+        stretcherThickness: fc.integer({ min: 15, max: 35 }),
+        sideThickness: fc.integer({ min: 20, max: 35 }),
+        treadTenons: fc.integer({ min: 1, max: 2 }),
+        setback: fc.integer({ min: 0, max: 20 }),
+      }),
+      fc.record({
+        workMin: fc.integer({ min: 15, max: 25 }),
+        workMax: fc.integer({ min: 50, max: 110 }),
+        railHeight: fc.integer({ min: 35, max: 60 }),
+      }),
+      (sizes, jigSizes) => {
+        const { bench, held } = onBench(stoolOf(sizes), jigOf(jigSizes));
+        expect(dryRun(bench, held)).toEqual([]);
+      },
+    ),
+    { numRuns: 10 },
+  );
 });
 
 test('a template guides a bush from one end of its window to the other', () => {
