@@ -1,6 +1,7 @@
 import type { Mortise } from '../board/index.js';
 import { type Frame, scale, type Vec2 } from '../frame/index.js';
 import type { Joint, Tenon } from '../joinery/index.js';
+import { printFine } from '../length/index.js';
 import { type Region, regionBounds } from '../profile/index.js';
 import type { Solids } from '../solid/index.js';
 import { type DrawingOptions, drawableOf } from './board-drawing.js';
@@ -224,6 +225,7 @@ function fitTable(
 ): readonly (readonly string[])[] {
   const say = (mm: number) =>
     dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
+  const fine = (mm: number) => printFine(mm, { units: units === 'in' ? 'in' : 'mm' });
   const mortise = (board: string, one: Mortise) => [
     `mortise in ${board}`,
     `${say(one.width)} × ${say(one.length)}, ${say(one.depth)} deep`,
@@ -238,7 +240,7 @@ function fitTable(
     ],
     [
       'air',
-      `${joint.fit.cheek} mm a cheek, ${joint.fit.edge} mm over both edges, ${joint.fit.end} mm an end`,
+      `${fine(joint.fit.cheek)} a cheek, ${fine(joint.fit.edge)} over both edges, ${fine(joint.fit.end)} an end`,
     ],
     ['cutter', say(joint.cutter)],
     ['joints', alike.map((one) => one.id).join(', ')],

@@ -1,4 +1,5 @@
 import { afterAll, expect, test } from 'vitest';
+import { boardViews } from '../../src/drawing/board-views.js';
 import {
   assemblyDrawing,
   type Box,
@@ -15,7 +16,7 @@ import {
   strokesOf,
   textBox,
 } from '../../src/drawing/index.js';
-import { add, directionIn, pointIn, scale } from '../../src/frame/index.js';
+import { add, directionIn, dot, pointIn, scale } from '../../src/frame/index.js';
 import { startKernel } from '../../src/solid/index.js';
 import { DRAWN, OPTIONS, solidsFor } from './drawn-designs.js';
 import { contradictions, dimensionsOf, figuresOf, readFigures } from './printed-figures.js';
@@ -241,3 +242,38 @@ test('the same design is drawn the same twice', () => {
   const once = () => JSON.stringify(drawAll(DRAWN[1]!, OPTIONS));
   expect(once()).toBe(once());
 });
+
+test('long and short point of a raked side stand a bevel run apart: thickness times the tangent of the rake', () => {
+  const solid = solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!;
+  const dimensions = dimensionsOf(boardDrawing(solid, OPTIONS)[0]!.entities);
+  const stop = (what: string) =>
+    dimensions.find((one) => one.what === `${what} from the reference end`)!.value;
+  const run = 28 * Math.tan(Math.PI / 18);
+  expect(stop('B2 on the opposite face') - stop('B2 on the reference face')).toBeCloseTo(run, 6);
+  // the foot's long point is the reference end itself
+  expect(stop('B1 on the opposite face')).toBeCloseTo(run, 6);
+  const angles = dimensions.filter(({ what }) => what.endsWith('off square')).map(({ value }) => value);
+  expect(angles).toHaveLength(2);
+  for (const angle of angles) expect(angle).toBeCloseTo(10, 6);
+});
+
+test.each(['third-angle', 'first-angle'] as const)(
+  'in %s the views stand where that projection has them',
+  (projection) => {
+    for (const drawn of DRAWN) {
+      for (const [, { board }] of solidsFor(kernel, drawn).boards) {
+        const [main, ...others] = boardViews(board, projection);
+        expect(others.length).toBeGreaterThanOrEqual(2);
+        for (const { frame, side } of others) {
+          // the direction on the paper in which the viewer of the other view stands
+          const towards = [dot(frame.z, main!.frame.x), dot(frame.z, main!.frame.y)].map(
+            (one) => Math.round(one) + 0,
+          );
+          const seenFrom = { '1,0': 'right', '-1,0': 'left', '0,1': 'above', '0,-1': 'below' }[`${towards}`];
+          const across = { right: 'left', left: 'right', above: 'below', below: 'above' }[seenFrom as 'left'];
+          expect(side).toBe(projection === 'third-angle' ? seenFrom : across);
+        }
+      }
+    }
+  },
+);
