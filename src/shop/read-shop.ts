@@ -18,6 +18,7 @@ import { shopFile } from './shop-file.js';
 export function readShop(raw: unknown, name: string, units: Units): Shop {
   const reading: Reading = { file: name, units: shopUnits(raw, units), problems: [] };
   const values = readGroup(shopFile, raw ?? {}, '', reading);
+  requireRoundBase(values as Partial<Shop>, reading);
   const [first] = reading.problems;
   if (first !== undefined)
     throw reading.problems.length === 1
@@ -147,6 +148,21 @@ function readOne(field: z.ZodType, raw: unknown, path: string, reading: Reading)
     if (!(error instanceof InputError)) throw error;
     return refuse(reading, path, error.message.replace(/^value /, ''));
   }
+}
+
+/** A round base is as wide as it is long; one with a flat is cut off short of that, but not past its middle. */
+function requireRoundBase({ router }: Partial<Shop>, reading: Reading): void {
+  const { shape, along, across = along } = router?.base ?? {};
+  if (along === undefined || across === undefined || shape === 'rectangle') return;
+  const isSound = shape === 'round' ? across === along : across < along && across > along / 2;
+  if (!isSound)
+    refuse(
+      reading,
+      'router.base.across',
+      shape === 'round'
+        ? 'differs from along; a round base has one diameter: leave across out'
+        : 'does not suit its flat; allowed is more than half of along and less than along: measure from the flat to the far side',
+    );
 }
 
 /** A turret is counted from its lowest step. */

@@ -131,6 +131,11 @@ test.each([
   [{ ...BASE, jig: [] }, /jig holds a list; allowed is a group/],
   [{ router: { base: { along: 150 }, turretSteps: [0, 12, 6] } }, /router\.turret-steps are 0, 12, 6/],
   [{ router: { base: { along: 150 }, turretSteps: [6, 12] } }, /router\.turret-steps are 6, 12/],
+  [{ router: { base: { along: 160, across: 150 } } }, /router\.base\.across differs from along/],
+  [
+    { router: { base: { shape: 'round with one flat', along: 160 } } },
+    /router\.base\.across does not suit its flat/,
+  ],
   [{ ...BASE, sawKerf: 3, 'saw-kerf': 3 }, /saw-kerf is given twice/],
 ])('%j is refused with its place in the file', (raw, message) => {
   expect(refusal(raw)).toMatch(message);
