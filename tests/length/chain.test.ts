@@ -18,32 +18,38 @@ test.each(['mm', 'in'] as const)('rounded parts add up to the rounded whole: %s'
   );
 });
 
-test.each(['mm', 'in'] as const)('no part is moved by a whole step, and none goes below nothing: %s', (units) => {
-  fc.assert(
-    fc.property(chains, (parts) => {
-      const chain = closedChain(parts, units);
-      const errors = parts.map((part, at) => Math.abs(chain.steps[at]! * STEP[units] - part));
-      expect(Math.max(...errors)).toBeLessThan(STEP[units] + 1e-9);
-      expect(chain.error).toBeCloseTo(Math.max(...errors), 9);
-      expect(Math.min(...chain.steps)).toBeGreaterThanOrEqual(0);
-    }),
-    { seed: 21, numRuns: 400 },
-  );
-});
+test.each(['mm', 'in'] as const)(
+  'no part is moved by a whole step, and none goes below nothing: %s',
+  (units) => {
+    fc.assert(
+      fc.property(chains, (parts) => {
+        const chain = closedChain(parts, units);
+        const errors = parts.map((part, at) => Math.abs(chain.steps[at]! * STEP[units] - part));
+        expect(Math.max(...errors)).toBeLessThan(STEP[units] + 1e-9);
+        expect(chain.error).toBeCloseTo(Math.max(...errors), 9);
+        expect(Math.min(...chain.steps)).toBeGreaterThanOrEqual(0);
+      }),
+      { seed: 21, numRuns: 400 },
+    );
+  },
+);
 
 test('no other choice of whole steps that adds up has a smaller largest error', () => {
   fc.assert(
-    fc.property(fc.array(fc.double({ min: 0, max: 50, noNaN: true }), { minLength: 1, maxLength: 7 }), (parts) => {
-      const chain = closedChain(parts, 'in');
-      // every way of rounding each part down or up
-      const others = Array.from({ length: 2 ** parts.length }, (_, mask) =>
-        parts.map((part, at) => Math.floor(part / STEP.in) + ((mask >> at) & 1)),
-      ).filter((steps) => steps.reduce((sum, one) => sum + one, 0) === chain.totalSteps);
-      const worst = (steps: readonly number[]) =>
-        Math.max(...steps.map((one, at) => Math.abs(one * STEP.in - parts[at]!)));
-      expect(others.length).toBeGreaterThan(0);
-      expect(chain.error).toBeLessThanOrEqual(Math.min(...others.map(worst)) + 1e-9);
-    }),
+    fc.property(
+      fc.array(fc.double({ min: 0, max: 50, noNaN: true }), { minLength: 1, maxLength: 7 }),
+      (parts) => {
+        const chain = closedChain(parts, 'in');
+        // every way of rounding each part down or up
+        const others = Array.from({ length: 2 ** parts.length }, (_, mask) =>
+          parts.map((part, at) => Math.floor(part / STEP.in) + ((mask >> at) & 1)),
+        ).filter((steps) => steps.reduce((sum, one) => sum + one, 0) === chain.totalSteps);
+        const worst = (steps: readonly number[]) =>
+          Math.max(...steps.map((one, at) => Math.abs(one * STEP.in - parts[at]!)));
+        expect(others.length).toBeGreaterThan(0);
+        expect(chain.error).toBeLessThanOrEqual(Math.min(...others.map(worst)) + 1e-9);
+      },
+    ),
     { seed: 22, numRuns: 100 },
   );
 });
