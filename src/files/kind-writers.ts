@@ -57,4 +57,11 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
       return [{ path: 'exchange/assembly.glb', bytes: await glb(solids.design.title, piecesOf(solids)) }];
     },
   },
+  page: {
+    cutting: false,
+    write: async (made) => {
+      const { pageFile } = await import('./page-file.js');
+      return [await pageFile(made)];
+    },
+  },
 };
