@@ -12,23 +12,36 @@ const CELL = 12;
  * @param before pieces that win over all of them and are not given back: visible lines over hidden ones
  */
 export function distinctLines(pieces: readonly Piece[], before: readonly Piece[] = []): readonly Piece[] {
-  const cells = new Map<number, Piece[]>();
-  const add = (piece: Piece) => {
-    for (const key of cellsOf(piece)) {
+  const cells = new Map<number, number[]>();
+  const placed: Piece[] = [];
+  const asked: number[] = [];
+  const add = (piece: Piece, keys: readonly number[]) => {
+    for (const key of keys) {
       const cell = cells.get(key);
-      if (cell) cell.push(piece);
-      else cells.set(key, [piece]);
+      if (cell) cell.push(placed.length);
+      else cells.set(key, [placed.length]);
     }
+    placed.push(piece);
+    asked.push(-1);
   };
-  for (const piece of before) add(piece);
+  for (const piece of before) add(piece, cellsOf(piece));
   const kept: Piece[] = [];
-  for (const piece of [...pieces].sort((a, b) => length(b) - length(a))) {
-    const near = new Set(cellsOf(piece).flatMap((key) => cells.get(key) ?? []));
-    for (const rest of beyond(piece, [...near])) {
-      kept.push(rest);
-      add(rest);
+  const longestFirst = pieces.map((piece) => ({ piece, run: length(piece) })).sort((a, b) => b.run - a.run);
+  longestFirst.forEach(({ piece }, question) => {
+    const keys = cellsOf(piece);
+    const near: Piece[] = [];
+    for (const key of keys) {
+      for (const other of cells.get(key) ?? []) {
+        if (asked[other] === question) continue;
+        asked[other] = question;
+        near.push(placed[other]!);
+      }
     }
-  }
+    for (const rest of beyond(piece, near)) {
+      kept.push(rest);
+      add(rest, rest.from === piece.from && rest.to === piece.to ? keys : cellsOf(rest));
+    }
+  });
   return kept;
 }
 
@@ -36,16 +49,21 @@ const length = ({ from, to }: Piece): number => Math.hypot(to[0] - from[0], to[1
 
 function cellsOf({ from, to }: Piece): number[] {
   const steps = Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / (CELL / 2)) + 1;
-  const keys = new Set<number>();
+  const keys: number[] = [];
   for (let i = 0; i <= steps; i += 1) {
     const x = (from[0] + ((to[0] - from[0]) * i) / steps) / CELL;
     const y = (from[1] + ((to[1] - from[1]) * i) / steps) / CELL;
     // a line on the border of two cells is in both
-    for (const column of [Math.floor(x - 0.01), Math.floor(x + 0.01)]) {
-      for (const row of [Math.floor(y - 0.01), Math.floor(y + 0.01)]) keys.add(column * 65536 + row);
+    const [left, right] = [Math.floor(x - 0.01), Math.floor(x + 0.01)];
+    const [low, high] = [Math.floor(y - 0.01), Math.floor(y + 0.01)];
+    for (let column = left; column <= right; column += 1) {
+      for (let row = low; row <= high; row += 1) {
+        const key = column * 65536 + row;
+        if (!keys.includes(key)) keys.push(key);
+      }
     }
   }
-  return [...keys];
+  return keys;
 }
 
 /** What of a piece lies on none of the others. */

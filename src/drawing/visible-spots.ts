@@ -38,7 +38,7 @@ export function visibleSpots(
       const spans: number[] = [];
       occluders.hide(x, y, z, 0, 0, 0, spans);
       if (spans.length > 0) continue;
-      const clear = Math.min(...edges.map(([a, b]) => distance([x, y], a, b)));
+      const clear = clearance([x, y], edges, clearest);
       if (clear > clearest) [best, clearest] = [[x, y], clear];
     }
     if (best) found.set(part.id, best);
@@ -70,6 +70,16 @@ function samples(
       return [mix(0), mix(1), mix(2) + BEHIND] as const;
     });
   });
+}
+
+/** How far a place is from the nearest line; 0 as soon as one is nearer than `least`. */
+function clearance(p: Vec2, edges: readonly (readonly [Vec2, Vec2])[], least: number): number {
+  let clear = Number.POSITIVE_INFINITY;
+  for (const [a, b] of edges) {
+    clear = Math.min(clear, distance(p, a, b));
+    if (clear <= least) return 0;
+  }
+  return clear;
 }
 
 function distance([x, y]: Vec2, a: Vec2, b: Vec2): number {
