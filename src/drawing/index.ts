@@ -1,15 +1,17 @@
 export { assemblyDrawing } from './assembly-drawing.js';
-export { boardDrawing, type DrawingOptions } from './board-drawing.js';
+export { boardDrawing, type DrawingOptions, drawableOf } from './board-drawing.js';
 export { type MarkedFeature, markedFeatures } from './board-features.js';
 export { type Colour, colourOf, woodColour } from './colours.js';
 export { type Downhill, downhillOf } from './downhill.js';
 export type { DrawingUnits } from './drawing-units.js';
+export { entitiesBox } from './entity-box.js';
 export { type JointKind, jointDetail, jointKinds } from './joint-detail.js';
 export { lineInside } from './line-inside.js';
 export { LINE_KINDS, type LineKind } from './line-kinds.js';
 export { type Orientation, type Page, type Paper, pageOf } from './page.js';
 export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export { explodedView, isometricView, pictureSheets, seenParts, tenonAxes } from './picture.js';
+export { viewBox, viewLines } from './placed-view.js';
 export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';
 export type { Projection } from './projection-symbol.js';
 export { type Section, sectionEntities, sectionOf } from './section-view.js';
