@@ -1,0 +1,27 @@
+import type { FigureBlock } from './flow-block.js';
+
+const GAP = 8;
+
+/** Figures side by side, as many in a row as fit, their feet on one line. */
+export function figureRows(figures: readonly FigureBlock[], room: number): readonly FigureBlock[] {
+  const rows: FigureBlock[][] = [];
+  for (const figure of figures) {
+    const last = rows.at(-1);
+    const used = last?.reduce((sum, one) => sum + one.width + GAP, 0) ?? 0;
+    if (last && used + figure.width <= room) last.push(figure);
+    else rows.push([figure]);
+  }
+  return rows.map((row) => ({
+    kind: 'figure',
+    width: row.reduce((sum, one) => sum + one.width, (row.length - 1) * GAP),
+    height: Math.max(...row.map((one) => one.height)),
+    draw: ([x, y]) => {
+      let left = x;
+      return row.flatMap((figure) => {
+        const drawn = figure.draw([left, y]);
+        left += figure.width + GAP;
+        return drawn;
+      });
+    },
+  }));
+}
