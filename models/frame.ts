@@ -2,10 +2,13 @@ import { assemble, type PlacedBoard } from '../src/assembly/index.js';
 import { makeBoard } from '../src/board/index.js';
 import { InputError } from '../src/errors.js';
 import { frame, WORLD } from '../src/frame/index.js';
+import { PRACTICE } from '../src/joinery/index.js';
 import { count, defineModel, length } from '../src/model/index.js';
 
 /** Least opening between two rails, so that a clamp and a hand pass, mm. Common practice, no source. */
 const LEAST_OPENING = 50;
+
+import { nearestCutter } from '../src/tables/index.js';
 
 export default defineModel({
   name: 'frame',
@@ -20,7 +23,7 @@ export default defineModel({
     cutter: length({
       min: 4,
       max: 20,
-      default: 8,
+      derived: 'the usual cutter nearest to a third of the thickness',
       help: 'Diameter of the cutter; it sets the mortise width.',
     }),
   },
@@ -49,11 +52,12 @@ export default defineModel({
       }),
       place: frame([x + v.railWidth, v.railWidth, 0], [0, 0, 1], [0, 1, 0]),
     });
-    const options = { tenons: v.tenons, cutter: v.cutter };
+    const cutter = v.cutter ?? nearestCutter(v.thickness * PRACTICE.tenonShare);
+    const options = { tenons: v.tenons, cutter };
     return assemble({
       name: 'frame',
       title: 'Frame',
-      cutter: v.cutter,
+      cutter,
       boards: [
         long('front-rail', 0),
         long('back-rail', v.width - v.railWidth),

@@ -20,7 +20,7 @@ export default defineModel({
     return assemble({
       name: 'stool',
       title: values.treads === 1 ? 'Step stool' : 'Step stool with two treads',
-      cutter: values.cutter,
+      cutter: l.cutter,
       boards: [
         ...l.treads.map((tread, i) => treadBoard(tread, l, values, i === 0)),
         ...HANDS.map((hand) => ({ board: sideBoard(hand, l), place: sidePlace(hand, l) })),
@@ -73,7 +73,7 @@ function stretcher(l: Layout): PlacedBoard {
 
 function joints(l: Layout, v: StoolValues): readonly JoinRequest[] {
   const shared: JoinOptions = {
-    cutter: v.cutter,
+    cutter: l.cutter,
     cheekClearance: v.cheekClearance,
     edgeClearance: v.edgeClearance,
     endGap: v.endGap,
@@ -103,6 +103,7 @@ function derived(l: Layout, v: StoolValues): readonly Derived[] {
   return [
     mm('width at the floor', 2 * l.outerAt(0), 'outside to outside of the feet'),
     mm('depth at the floor', l.footBack - l.footFront, 'front to back of the feet'),
+    mm('cutter', l.cutter, 'it sets the width of every mortise'),
     mm('side length', l.side.length, 'long point to long point'),
     mm('bevel run', l.side.bevelRun, 'from long to short point of a bevelled end, along the grain'),
     mm(

@@ -1,5 +1,7 @@
 import type { z } from 'zod';
 import { type ErrorText, InputError } from '../../src/errors.js';
+import { PRACTICE } from '../../src/joinery/index.js';
+import { nearestCutter } from '../../src/tables/index.js';
 import type { parameters } from './parameters.js';
 
 export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
@@ -7,6 +9,8 @@ export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
 /** Where everything lies: assembly frame, mm; x = 0 in the middle, y = 0 in the middle of the top of a side. */
 export interface Layout {
   readonly material: string;
+  /** Diameter, mm. */
+  readonly cutter: number;
   /** Radians from upright. */
   readonly rake: number;
   readonly side: {
@@ -85,6 +89,9 @@ export function layOut(v: StoolValues): Layout {
     `the arch, ${say.fine(v.archHeight)} high, comes within ${say.fine(30)} of a tread's underside at ${say.length(lowest)}: lower arch-height`);
   return {
     material: v.wood,
+    cutter:
+      v.cutter ??
+      nearestCutter(Math.min(v.treadThickness, v.sideThickness, v.stretcherThickness) * PRACTICE.tenonShare),
     rake,
     side: { thickness: v.sideThickness, length, bevelRun },
     topFront,

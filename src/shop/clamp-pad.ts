@@ -1,5 +1,6 @@
 import { type Board, makeBoard } from '../board/index.js';
 import { add, angleDeg, cross, type Frame, scale, subtract, unit, type Vec3 } from '../frame/index.js';
+import { trimmed } from '../length/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from './glue-up-practice.js';
 
 /** Below this a face counts as square to the clamp: outer faces of two pads stay within 0.1° of parallel, degrees. */
@@ -19,7 +20,7 @@ export interface PadUse {
 
 /** The pad's board id: one for each angle to a hundredth of a degree. */
 export const padId = (angleDeg: number): string =>
-  angleDeg < SQUARE_DEG ? 'clamp-pad-flat' : `clamp-pad-${angleDeg.toFixed(2).replace('.', '-')}-deg`;
+  angleDeg < SQUARE_DEG ? 'clamp-pad-flat' : `clamp-pad-${trimmed(angleDeg, 2).replace('.', '-')}`;
 
 /**
  * A pad as a board: the reference face lies on the part, the other face is square to the clamp. A wedge rises along its

@@ -18,3 +18,10 @@ export const cutters = (): readonly Cutter[] =>
     system: system === 'inch' ? 'inch' : 'metric',
     diameter: inMm(diameter, unit),
   }));
+
+/** Diameter of the usual straight cutter nearest to what is wished, mm. @example nearestCutter(28 / 3) // 10 */
+export const nearestCutter = (wished: number, system: ThreadSystem = 'metric'): number =>
+  cutters()
+    .filter((cutter) => cutter.system === system)
+    .map(({ diameter }) => diameter)
+    .reduce((best, size) => (Math.abs(size - wished) < Math.abs(best - wished) ? size : best));
