@@ -2,6 +2,7 @@ import { dot, type Frame, frame, pointIn, subtract, type Vec3 } from '../frame/i
 import { intersectRegion, type Region, regionArea, type Vertex } from '../profile/index.js';
 import { PATCH_MM2, SAME_DIRECTION, SAME_POINT } from '../tolerances.js';
 import type { Board, FaceId } from './board.js';
+import { onceAShape } from './once-a-shape.js';
 import { columnRegion, planeRegion } from './plane-region.js';
 
 /** A flat face of a board: where another board can seat. */
@@ -19,7 +20,7 @@ export interface Face {
  * The flat faces of a board before any mortise is cut: both wide faces, every straight run of the outline, every bevel.
  * Faces a bevel has taken away altogether are left out.
  */
-export function faces(board: Board): readonly Face[] {
+export const faces: (board: Board) => readonly Face[] = onceAShape((board) => {
   const column = columnRegion(board);
   return facePlanes(board)
     .map(({ runs, ...plane }): Face => {
@@ -29,7 +30,7 @@ export function faces(board: Board): readonly Face[] {
       return { ...plane, region };
     })
     .filter((face) => regionArea(face.region) > PATCH_MM2);
-}
+});
 
 /**
  * The frame of one face, board frame, z out of the wood.

@@ -2,16 +2,17 @@ import { dot, type Frame, subtract, type Vec2, type Vec3 } from '../frame/index.
 import { intersectRegion, type Region, regionOf, subtractRegion, unite } from '../profile/index.js';
 import { COPLANAR, SAME_DIRECTION, SAME_POINT, SQUARE } from '../tolerances.js';
 import type { Bevel, Board } from './board.js';
+import { onceAShape } from './once-a-shape.js';
 
 /** Below this slope a function over the board counts as level: noise of arithmetic. */
 const LEVEL = 1e-9;
 
 /** Outline less openings, board XY: the wood seen through the thickness, arcs as polygons. */
-export function columnRegion(board: Board): Region {
-  const wood = regionOf(board.outline);
-  if (board.openings.length === 0) return wood;
-  return subtractRegion(wood, unite(board.openings.flatMap((opening) => regionOf(opening.outline))));
-}
+export const columnRegion: (board: Board) => Region = onceAShape(({ outline, openings }) => {
+  const wood = regionOf(outline);
+  if (openings.length === 0) return wood;
+  return subtractRegion(wood, unite(openings.flatMap((opening) => regionOf(opening.outline))));
+});
 
 /**
  * The wood that lies in a plane, before mortises, holes and slots are cut: a section, or a whole face.

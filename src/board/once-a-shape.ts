@@ -1,0 +1,26 @@
+import type { Board } from './board.js';
+
+/** Shapes kept at once: more than the boards of a large design at all their stages. */
+const KEPT = 1000;
+
+/**
+ * The same work, done once for each shape: equal boards share it, and one board at stages that do not differ.
+ *
+ * @param work may look at blank, outline, openings and bevels, and at nothing else of the board
+ */
+export function onceAShape<T>(work: (board: Board) => T): (board: Board) => T {
+  const known = new Map<string, T>();
+  return (board) => {
+    const shape = shapeOf(board);
+    const found = known.get(shape);
+    if (found !== undefined) return found;
+    // a long-lived page must not keep every design it ever drew
+    if (known.size >= KEPT) known.clear();
+    const worked = work(board);
+    known.set(shape, worked);
+    return worked;
+  };
+}
+
+const shapeOf = ({ blank, outline, openings, bevels }: Board): string =>
+  JSON.stringify([blank, outline, openings, bevels]);
