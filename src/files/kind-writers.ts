@@ -57,6 +57,13 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
       return [{ path: 'exchange/assembly.glb', bytes: await glb(solids.design.title, piecesOf(solids)) }];
     },
   },
+  pictures: {
+    cutting: false,
+    write: async (made) => {
+      const { pictureFiles } = await import('./picture-files.js');
+      return pictureFiles(made);
+    },
+  },
   page: {
     cutting: false,
     write: async (made) => {
