@@ -6,8 +6,8 @@ import { letters, path, stroke } from './draw.js';
 import type { DrawingUnits } from './drawing-units.js';
 import { entitiesBox } from './entity-box.js';
 import type { FigureBlock } from './flow-block.js';
-import { rowBeside } from './row-side.js';
-import type { SheetEntity, Stroke } from './sheet.js';
+import { type RowPlace, rowBeside } from './row-side.js';
+import type { Dimension, SheetEntity, Stroke } from './sheet.js';
 import type { Box } from './text-width.js';
 
 /** Drawn thickness of a rail and of a stop, mm at full size: their real one does not matter here. */
@@ -48,7 +48,6 @@ export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
     const upright = rowBeside(border, 'right');
     const rails = [
       ...(card.nearRail ? [{ value: -card.nearRail.distance, what: 'near rail' }] : []),
-      { value: 0, what: 'cutter' },
       ...(card.farRail ? [{ value: card.farRail.distance, what: 'far rail' }] : []),
       ...(card.guideOffset === undefined ? [] : [{ value: card.guideOffset, what: "guide board's edge" }]),
     ];
@@ -56,7 +55,6 @@ export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
       ? []
       : [
           { value: -card.stopDistance, what: 'left stop' },
-          { value: 0, what: 'centre line' },
           { value: card.stopDistance, what: 'right stop' },
         ];
     return [
@@ -88,24 +86,24 @@ export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
       // what travels, at the end of its way to the left
       ...(card.window
         ? []
-        : [box(-plate - half, -Math.min(near, 24), -plate + half, Math.min(far, 24), 'hidden')]),
+        : [
+            box(
+              -plate - half,
+              -(card.guideOffset ?? Math.min(near, 24)),
+              -plate + half,
+              card.guideOffset ?? Math.min(far, 24),
+              'hidden',
+            ),
+          ]),
       ...mortise(card, p, factor),
       stroke('centre', p(0, -low), p(0, high)),
       stroke('centre', p(-reach, 0), p(reach, 0)),
-      ...chainRow(
-        upright,
-        6,
-        rails.map(({ value, what }) => ({ value, what, point: upright.at(p(0, value)[1], -1) })),
-        units,
-      ).dimensions,
-      ...(stops.length === 0
-        ? []
-        : chainRow(
-            rowBeside(border, 'below'),
-            6,
-            stops.map(({ value, what }) => ({ value, what, point: p(value, -low) })),
-            units,
-          ).dimensions),
+      ...rails.flatMap(({ value, what }) =>
+        single(upright, 6, [0, value], what, (at) => upright.at(p(0, at)[1], -1), units),
+      ),
+      ...stops.flatMap(({ value, what }) =>
+        single(rowBeside(border, 'below'), 6, [0, value], what, (at) => p(at, -low), units),
+      ),
       ...chainRow(
         rowBeside(border, 'above'),
         5,
@@ -127,11 +125,32 @@ export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
   };
 }
 
+/** One distance from the cutter's centre: each is set by itself and is rounded by itself, so that it reads as on its card. */
+function single(
+  place: RowPlace,
+  out: number,
+  ends: readonly [number, number],
+  what: string,
+  pointAt: (value: number) => Vec2,
+  units: DrawingUnits,
+): readonly Dimension[] {
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  return chainRow(
+    place,
+    out,
+    [
+      { value: 0, what: 'cutter', point: pointAt(low) },
+      { value: high - low, what, point: pointAt(high) },
+    ],
+    units,
+  ).dimensions;
+}
+
 /** How far everything reaches from the cutter's centre, mm. */
 function sizesOf(card: SetupCard) {
   const { nearRail, farRail, guideOffset } = card;
   const half = card.travelling.along / 2;
-  const near = nearRail?.distance ?? 28;
+  const near = nearRail?.distance ?? guideOffset ?? 28;
   const far = farRail?.distance ?? (guideOffset === undefined ? 28 : guideOffset);
   return {
     near,

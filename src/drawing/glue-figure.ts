@@ -11,7 +11,7 @@ import { VIEW_FRAMES } from './view-frames.js';
 /** Drawn farther apart than the tenons need, mm, so that they are seen. */
 const MORE = 35;
 
-const MOST: readonly [width: number, height: number] = [112, 66];
+const MOST: readonly [width: number, height: number] = [75, 52];
 
 /** A step of the glue-up as it is about to be made: what is put together so far, the moving group drawn back along its way. */
 export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): FigureBlock {

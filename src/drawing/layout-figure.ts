@@ -3,10 +3,13 @@ import type { LaidStock, Rect, StockLayout } from '../shop/index.js';
 import { disc, letters, path, SMALL } from './draw.js';
 import type { FigureBlock } from './flow-block.js';
 import { hatchOf } from './hatch.js';
+import { labelAt } from './label.js';
+import { bestPlace } from './room.js';
+import { roomOf } from './room-of.js';
 import type { SheetEntity } from './sheet.js';
-import { textWidth } from './text-width.js';
+import { type Box, textWidth } from './text-width.js';
 
-const MOST: readonly [width: number, height: number] = [178, 70];
+const MOST: readonly [width: number, height: number] = [240, 66];
 
 /** A sheet or board of stock with the parts laid on it, offcuts hatched, cuts numbered in their order. */
 export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout: StockLayout): FigureBlock {
@@ -14,35 +17,45 @@ export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout:
   return {
     kind: 'figure',
     width: stock.length * factor,
-    height: stock.width * factor + 2,
+    height: stock.width * factor + 14,
     draw: (at): readonly SheetEntity[] => {
-      const p = (x: number, y: number): Vec2 => [at[0] + x * factor, at[1] + y * factor];
+      const p = (x: number, y: number): Vec2 => [at[0] + x * factor, at[1] + 7 + y * factor];
       const corners = ({ x, y, length, width }: Rect): readonly Vec2[] => [
         p(x, y),
         p(x + length, y),
         p(x + length, y + width),
         p(x, y + width),
       ];
-      return [
+      const drawn: SheetEntity[] = [
         path('visible', corners({ x: 0, y: 0, length: stock.length, width: stock.width }), true),
         ...offcuts.map((one) => hatchOf(one.id, [corners(one)], 45, 3)),
         ...parts.map((one) => path('visible', corners(one), true)),
         ...[...parts, ...offcuts].flatMap((one) => label(one, one.id, factor, p)),
-        ...cuts.flatMap(({ piece, direction, at: along, number }): SheetEntity[] => {
-          const middle = along + layout.kerf / 2;
-          const [x, y] =
-            direction === 'rip'
-              ? p(piece.x + piece.length / 3, piece.y + middle)
-              : p(piece.x + middle, piece.y + piece.width / 3);
-          return [
-            { ...disc('dimension', [x, y], 2.4), fill: 'paper' },
-            letters([x, y - SMALL / 2], String(number), { anchor: 'middle' }),
-          ];
-        }),
       ];
+      const room = roomOf(drawn.filter(({ kind }) => kind === 'text'));
+      const ring = ([x, y]: Vec2): Box => ({ minX: x - R, maxX: x + R, minY: y - R, maxY: y + R });
+      for (const { piece, direction, at: along, number } of cuts) {
+        const middle = along + layout.kerf / 2;
+        const on = (t: number): Vec2 =>
+          direction === 'rip'
+            ? p(piece.x + piece.length * t, piece.y + middle)
+            : p(piece.x + middle, piece.y + piece.width * t);
+        const place = bestPlace(room, [0.33, 0.67, 0.5, 0.2, 0.8, 0.08, 0.92].map(on), ring);
+        if (place) {
+          room.claim(ring(place));
+          drawn.push(
+            { ...disc('dimension', place, R), fill: 'paper' },
+            letters([place[0], place[1] - SMALL / 2], String(number), { anchor: 'middle' }),
+          );
+        } else drawn.push(...labelAt(room, on(0.5), String(number), 1, { leader: 'always' }));
+      }
+      return drawn;
     },
   };
 }
+
+/** Radius of a ring round a cut's number, mm. */
+const R = 2.4;
 
 /** A mark in its piece where it fits. */
 function label(

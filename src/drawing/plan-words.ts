@@ -3,19 +3,21 @@ import { fixed, trimmed } from '../length/index.js';
 import { type CutRow, cutWords, faceWords, type ShopPapers } from '../shop/index.js';
 import type { Solids } from '../solid/index.js';
 import { sizeWords } from './cover-page.js';
-import type { DrawingUnits } from './drawing-units.js';
+import { type DrawingUnits, dimensionRows } from './drawing-units.js';
 import { type Block, bullet, heading, paragraph, tableBlock } from './flow-block.js';
+import { STEP } from './running-steps.js';
 
 type Say = (mm: number) => string;
 
 /** How a length stands in the tables of a plan. */
-export const sayIn =
+const sayIn =
   (units: DrawingUnits): Say =>
   (mm) =>
     sizeWords(mm, units);
 
 /** Router, cutters, bits, clamps and the pieces to make first. */
-export function toolBlocks(solids: Solids, papers: ShopPapers, say: Say): readonly Block[] {
+export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUnits): readonly Block[] {
+  const say = sayIn(units);
   const { cards, shop, clamps, glue, aids } = papers;
   const { design } = solids;
   const { base, plungeTravel } = shop.router;
@@ -77,7 +79,7 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, say: Say): readon
               board.id,
               `${count}${handed ? ', left and right' : ''}`,
               purpose,
-              sizeOf(board.blank, say),
+              sizeOf(board.blank, units),
             ]),
           ]),
         ]
@@ -85,14 +87,21 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, say: Say): readon
   ];
 }
 
-const sizeOf = (
-  {
-    thickness,
-    width,
-    length,
-  }: { readonly thickness: number; readonly width: number; readonly length: number },
-  say: Say,
-): string => `${say(thickness)} × ${say(width)} × ${say(length)}`;
+interface Sizes {
+  readonly thickness: number;
+  readonly width: number;
+  readonly length: number;
+}
+
+/** `28 × 240 × 420 mm [1-7/64" × 9-29/64" × 16-17/32"]` */
+const sizeOf = ({ thickness, width, length }: Sizes, units: DrawingUnits): string => {
+  const rows = [thickness, width, length].map((mm) =>
+    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units),
+  );
+  const joined = (i: number) => rows.map((row) => row[i]!.replace(/[[\]]/g, '')).join(' × ');
+  if (units === 'in') return joined(0);
+  return units === 'mm' ? `${joined(0)} mm` : `${joined(0)} mm [${joined(1)}]`;
+};
 
 const KINDS: Readonly<Record<CutRow['kind'], string>> = {
   board: 'Boards',
@@ -103,7 +112,8 @@ const KINDS: Readonly<Record<CutRow['kind'], string>> = {
 };
 
 /** Cut list rough and finished, what to buy, hardware. */
-export function materialBlocks(papers: ShopPapers, say: Say): readonly Block[] {
+export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonly Block[] {
+  const say = sayIn(units);
   const { cutList, bills, toBuy, hardware } = papers;
   const kinds = [...new Set(cutList.map(({ kind }) => kind))];
   return [
@@ -115,28 +125,26 @@ export function materialBlocks(papers: ShopPapers, say: Say): readonly Block[] {
       heading(KINDS[kind]),
       cutTable(
         cutList.filter((row) => row.kind === kind),
-        say,
+        units,
       ),
     ]),
     ...(bills.length > 0
       ? [
           heading('Solid wood to buy, item by item'),
           tableBlock([
-            ['wood', 'item', 'm³', 'board feet', ''],
+            ['wood', 'item', 'm³', 'board feet'],
             ...bills.flatMap(({ material, items, total, verdict }) => [
               ...items.map((item) => [
                 material,
                 item.what,
                 fixed(item.volumeMm3 * 1e-9, 5),
                 fixed(item.boardFeet, 2),
-                '',
               ]),
               [
                 `**${material}**`,
-                `**${total.what}**`,
+                `**${total.what}${verdict === 'passed' ? '' : ' (not verified: the shop file gives no rough allowance)'}**`,
                 `**${fixed(total.volumeMm3 * 1e-9, 5)}**`,
                 `**${fixed(total.boardFeet, 2)}**`,
-                verdict === 'passed' ? '' : 'not verified: the shop file gives no rough allowance',
               ],
             ]),
           ]),
@@ -164,7 +172,8 @@ export function materialBlocks(papers: ShopPapers, say: Say): readonly Block[] {
   ];
 }
 
-function cutTable(rows: readonly CutRow[], say: Say): Block {
+function cutTable(rows: readonly CutRow[], units: DrawingUnits): Block {
+  const say = sayIn(units);
   const angled = rows.some(({ ends }) => ends !== undefined && ends.ends !== 'square');
   const rough = rows.some((row) => row.rough !== undefined);
   const board = rows[0]?.kind === 'board';
@@ -184,8 +193,8 @@ function cutTable(rows: readonly CutRow[], say: Say): Block {
       trimmed(row.count, 0),
       row.name,
       row.material,
-      sizeOf(row.finished, say),
-      ...(rough ? [row.rough ? sizeOf(row.rough.size, say) : 'not verified'] : []),
+      sizeOf(row.finished, units),
+      ...(rough ? [row.rough ? sizeOf(row.rough.size, units) : 'not verified'] : []),
       ...(angled
         ? row.ends && row.ends.ends !== 'square'
           ? [
@@ -202,7 +211,8 @@ function cutTable(rows: readonly CutRow[], say: Say): Block {
 }
 
 /** Every kind of tenon, the strips they come from, and how a fit is tried. */
-export function tenonBlocks(papers: ShopPapers, say: Say): readonly Block[] {
+export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly Block[] {
+  const say = sayIn(units);
   const { tenons, strips } = papers;
   if (tenons.length === 0) return [heading('Tenons', 1), paragraph('There are none.')];
   return [
@@ -222,7 +232,7 @@ export function tenonBlocks(papers: ShopPapers, say: Say): readonly Block[] {
       ...tenons.map((kind) => [
         kind.mark,
         trimmed(kind.count, 0),
-        `${sizeOf(kind, say)}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
+        `${sizeOf(kind, units)}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
         kind.material,
         kind.joints.map(({ joint, count }) => `${count} in ${joint}`).join('; '),
         kind.ends.map((end) => `${say(end.into)} of ${say(end.depth)} into ${end.board}`).join('; '),
@@ -279,20 +289,23 @@ export function finishBlocks(solids: Solids): readonly Block[] {
     tableBlock([
       ['board', 'leave sharp', 'ease'],
       ...boards.map((board) => {
-        const seats = new Map<string, string>();
+        const seats = new Map<string, Set<string>>();
         for (const mortise of board.mortises) {
           const joint = joints.get(mortise.joint);
           const other = joint?.a === board.id ? joint.b : joint?.a;
-          seats.set(
-            faceWords(board, mortise.face),
-            other === undefined ? '' : ` where it meets the ${named(other)}`,
-          );
+          const face = faceWords(board, mortise.face);
+          if (other !== undefined) seats.set(face, (seats.get(face) ?? new Set()).add(named(other)));
         }
         return [
           board.name,
           seats.size === 0
             ? 'none'
-            : [...seats].map(([face, where]) => `arrises of the ${face}${where}`).join('; '),
+            : [...seats]
+                .map(
+                  ([face, others]) =>
+                    `arrises of the ${face} where it meets the ${[...others].join(' and the ')}`,
+                )
+                .join('; '),
           'all others: 1 mm with sandpaper; 3 mm or more where a hand or a foot reaches, and at openings',
         ];
       }),

@@ -1,11 +1,13 @@
 import { allSolids, type Solids } from '../solid/index.js';
 import { assemblyDrawing } from './assembly-drawing.js';
-import { boardDrawing, drawableOf } from './board-drawing.js';
+import { boardDrawing, type DrawingOptions, drawableOf } from './board-drawing.js';
 import { cardFigure } from './card-figure.js';
+import { clampFigure } from './clamp-figure.js';
 import { coverPage } from './cover-page.js';
+import { featureTable } from './feature-table.js';
 import { figureRows } from './figure-row.js';
 import { type Flowed, flow } from './flow.js';
-import { type Block, heading, paragraph } from './flow-block.js';
+import { type Block, heading, paragraph, tableBlock } from './flow-block.js';
 import { glueFigure } from './glue-figure.js';
 import { jointDetail, jointKinds } from './joint-detail.js';
 import { layoutFigure } from './layout-figure.js';
@@ -14,7 +16,7 @@ import { type Orientation, type Paper, pageOf } from './page.js';
 import { isometricView, pictureSheets } from './picture.js';
 import type { PlanParts } from './plan-parts.js';
 import { templatesOf } from './plan-templates.js';
-import { checkBlocks, finishBlocks, materialBlocks, sayIn, tenonBlocks, toolBlocks } from './plan-words.js';
+import { checkBlocks, finishBlocks, materialBlocks, tenonBlocks, toolBlocks } from './plan-words.js';
 import { blocksOf, sectionsOf } from './prose.js';
 import { scalePage } from './scale-page.js';
 import type { Sheet } from './sheet.js';
@@ -60,13 +62,9 @@ export interface PlanContent {
 export function planContent(parts: PlanParts): PlanContent {
   const { solids, papers, units, projection } = parts;
   const options = { paper: 'A4' as const, units, projection };
-  const say = sayIn(units);
   const cutter = solids.design.cutter;
   const [, exploded] = pictureSheets(solids, options);
-  const boards = [...solids.boards.values()].map((solid) => ({
-    title: solid.board.name,
-    drafts: boardDrawing(solid, options),
-  }));
+  const boards = boardGroups(solids, options);
   const joints = jointKinds(solids).map((kind) => {
     const draft = jointDetail(solids, kind, options);
     return { title: draft.title, drafts: [draft] };
@@ -84,8 +82,8 @@ export function planContent(parts: PlanParts): PlanContent {
     size: overall(solids),
     templates,
     sections: [
-      prose('Tools, cutters and router', 'tools', 'portrait', toolBlocks(solids, papers, say)),
-      prose('Materials', 'materials', 'landscape', [...materialBlocks(papers, say), ...layouts(parts)]),
+      prose('Tools, cutters and router', 'tools', 'portrait', toolBlocks(solids, papers, units)),
+      prose('Materials', 'materials', 'landscape', [...materialBlocks(papers, units), ...layouts(parts)]),
       drawings('Assembly and exploded view', [
         { title: 'assembly', drafts: [assemblyDrawing(solids, options)] },
         { title: 'exploded view', drafts: exploded ? [exploded] : [] },
@@ -94,7 +92,7 @@ export function planContent(parts: PlanParts): PlanContent {
       ...(joints.length > 0 ? [drawings('Joints', joints)] : []),
       prose('Set-up cards', 'set-up', 'portrait', cardBlocks(parts)),
       prose('Order of work', 'order', 'landscape', blocksOf(parts.texts.order)),
-      prose('Tenons', 'tenons', 'landscape', tenonBlocks(papers, say)),
+      prose('Tenons', 'tenons', 'landscape', tenonBlocks(papers, units)),
       prose('Glue-up', 'glue-up', 'landscape', glueBlocks(parts)),
       prose('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
       prose(
@@ -136,7 +134,7 @@ export function planSheets(content: PlanContent, paper: Paper): PlanSet {
     ...(parts.date === undefined ? {} : { date: parts.date }),
   };
   const listed = [
-    { title: 'print test', page: 2 },
+    { title: 'Print test', page: 2 },
     ...sections.map(({ title }, i) => ({ title, page: starts[i]! + 1 })),
   ];
   const cover = coverPage(
@@ -222,6 +220,28 @@ function prose(title: string, id: string, orientation: Orientation, blocks: read
   };
 }
 
+/** Every board's drawing; tables that do not fit beside them follow together, their cells broken and not cut. */
+function boardGroups(solids: Solids, options: DrawingOptions) {
+  const drawn = [...solids.boards.values()].map((solid) => ({
+    board: solid.board,
+    drafts: boardDrawing(solid, options),
+  }));
+  const apart = drawn.filter(({ drafts }) => drafts.length > 1).map(({ board }) => board);
+  const tables = prose(
+    'cuts of the boards',
+    'board-cuts',
+    'landscape',
+    apart.flatMap((board) => [
+      heading(`${board.name}: cuts`),
+      tableBlock(featureTable(board, options.units)),
+    ]),
+  );
+  return [
+    ...drawn.map(({ board, drafts }) => ({ title: board.name, drafts: drafts.slice(0, 1) })),
+    ...(apart.length > 0 ? [{ title: tables.title, drafts: tables.drafts }] : []),
+  ];
+}
+
 /** Drawings that are there already, each with its entry. */
 function drawings(
   title: string,
@@ -254,7 +274,8 @@ function glueBlocks({ texts, papers, solids }: PlanParts): readonly Block[] {
     const figures = papers.glueUp.steps
       .filter((step) => step.stage === stage.number)
       .map((step) => glueFigure(solids, papers.glueUp, step));
-    return [...blocks, ...figureRows(figures, room.maxX - room.minX)];
+    const clamped = clampFigure(solids, papers.clamps, stage.number);
+    return [...blocks, ...figureRows([...figures, ...(clamped ? [clamped] : [])], room.maxX - room.minX)];
   });
 }
 
@@ -267,10 +288,22 @@ function layouts({ papers, layoutRows }: PlanParts): readonly Block[] {
         ? [paragraph(`Piece ${k + 1} of ${layout.plan.pieces.length}.`)]
         : []),
       layoutFigure(piece, layout),
-      ...(layoutRows[i]?.[k] ?? []).map(paragraph),
+      ...inTwoColumns(layoutRows[i]?.[k] ?? []),
     ]),
     ...layout.notes.map((text): Block => ({ kind: 'bullet', text })),
   ]);
+}
+
+/** Cuts in their order, down the left column and then the right. */
+function inTwoColumns(rows: readonly string[]): readonly Block[] {
+  if (rows.length === 0) return [];
+  const half = Math.ceil(rows.length / 2);
+  return [
+    tableBlock([
+      ['cuts in order', ''],
+      ...Array.from({ length: half }, (_, i) => [rows[i]!, rows[half + i] ?? '']),
+    ]),
+  ];
 }
 
 /** Width, depth and height over all boards as they stand, mm; bought pieces left out. */

@@ -8,7 +8,7 @@ import type { SheetEntity } from './sheet.js';
 import { keyFigure, SAW_OFF } from './template-artwork.js';
 import type { TiledTemplate } from './tile-sheets.js';
 
-const MOST: readonly [width: number, height: number] = [150, 78];
+const MOST: readonly [width: number, height: number] = [150, 56];
 
 /** What stands before the sheets of a template: what it is for, how its sheets lie, what to measure, what its marks mean. */
 export function templateHead(

@@ -100,14 +100,15 @@ function block(draft: Draft, set: SheetSet, number: number, total: number): read
     [18, '', ''],
   ];
   const lower: readonly Cell[] = [
-    [28, 'owner', set.owner ?? ''],
-    [32, 'document', draft.documentType],
-    [33, 'number', `${set.number}-${number}`],
+    [24, 'owner', set.owner ?? ''],
+    [30, 'document', draft.documentType],
+    [27, 'number', `${set.number}-${number}`],
     [20, 'date', set.date ?? ''],
     [22, 'made by', set.creator ?? 'tenonwright'],
     [20, 'approved', set.approved ?? ''],
-    [11, 'rev.', set.revision],
-    [14, 'sheet', `${number}/${total}`],
+    // eight digits of a hash
+    [21, 'rev.', set.revision],
+    [16, 'sheet', `${number}/${total}`],
   ];
   const top = live.minY + BLOCK_HEIGHT;
   const symbolAt: Vec2 = [live.maxX - 9 * stretch, live.minY + 1.5 * ROW];

@@ -23,9 +23,10 @@ export interface WrappedRow {
   readonly bold: readonly boolean[];
 }
 
-/** Breaks a table so that it is no wider than a room; `**words**` in a cell are printed bold. */
+/** Breaks a table so that it is no wider than a room; `**words**` in a cell are printed bold, and columns that say nothing are left out. */
 export function wrappedTable(rows: readonly (readonly string[])[], room: number): WrappedTable {
-  const cells = rows.map((row, r) => row.map((cell) => marked(cell, r === 0)));
+  const said = (rows[0] ?? []).map((_, c) => rows.length === 1 || rows.slice(1).some((row) => row[c] !== ''));
+  const cells = rows.map((row, r) => row.filter((_, c) => said[c]).map((cell) => marked(cell, r === 0)));
   const widths = widthsFor(cells, room);
   return {
     widths,
@@ -54,7 +55,7 @@ const marked = (cell: string, head: boolean): Cell => ({
   bold: head || /^\*\*.*\*\*$/.test(cell),
 });
 
-/** Each column as wide as it wants where all fit; else its widest word, and of what is left more for the wordier ones. */
+/** Each column as wide as it wants where all fit; else no narrower than its widest word, and the wordier the wider. */
 function widthsFor(rows: readonly (readonly Cell[])[], room: number): readonly number[] {
   const columns = (rows[0] ?? []).map((_, c) => rows.map((row) => row[c] ?? { text: '', bold: false }));
   const padded = (mm: number) => mm + 2 * PAD_X + 0.1;
@@ -67,18 +68,15 @@ function widthsFor(rows: readonly (readonly Cell[])[], room: number): readonly n
     padded(Math.max(...cells.map(({ text, bold }) => widestWord(text, SMALL, bold)))),
   );
   if (sum(least) >= room) return least.map((width) => (width * room) / sum(least));
-  const widths = [...least];
-  // what a column does not take goes round again
-  for (let round = 0; round < 6; round += 1) {
-    const left = room - sum(widths);
-    const hungry = widths.map((width, c) => Math.sqrt(Math.max(0, wanted[c]! - width)));
-    const all = sum(hungry);
-    if (left < 0.1 || all === 0) break;
-    hungry.forEach((share, c) => {
-      widths[c] = Math.min(wanted[c]!, widths[c]! + (left * share) / all);
-    });
+  // as many rows of words in one column as in another: found by halving
+  const at = (lines: number) => wanted.map((width, c) => Math.max(least[c]!, Math.min(width, width / lines)));
+  let [few, many] = [1, 100];
+  for (let i = 0; i < 40; i += 1) {
+    const middle = (few + many) / 2;
+    if (sum(at(middle)) > room) few = middle;
+    else many = middle;
   }
-  return widths;
+  return at(many);
 }
 
 /** The rows of a broken table as one ruled table; the first is its head. */

@@ -102,6 +102,5 @@ function drawText(doc: Paper, stroke: TextStroke, height: number): void {
   doc.restore();
 }
 
-/** Letters as they stand, no ligatures: a reader of the file finds the same letters again. */
-const PLAIN = { lineBreak: false, features: [] } as never;
-const LETTERS = { lineBreak: false, baseline: 'alphabetic', features: [] } as never;
+const PLAIN = { lineBreak: false };
+const LETTERS = { lineBreak: false, baseline: 'alphabetic' } as const;
