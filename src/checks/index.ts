@@ -3,5 +3,5 @@ export { dryRun } from './dry-run.js';
 export type { Finding, Level } from './finding.js';
 export { heldMortises } from './holding.js';
 export { located } from './located.js';
-export { benchInShop, benchOf, CHECKS, failed, runChecks } from './run-checks.js';
+export { type BenchInShop, benchInShop, benchOf, CHECKS, failed, runChecks } from './run-checks.js';
 export type { Held } from './set-up-on-solids.js';

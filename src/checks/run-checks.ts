@@ -47,12 +47,10 @@ export const benchOf = (solids: Solids, say: Say, bush?: number): Bench => ({
   ...(bush === undefined ? {} : { bush }),
 });
 
+export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp'>>;
+
 /** The bench with the shop at hand: how each mortise is held, and the order of glue-up, each worked out once. */
-export function benchInShop(
-  bench: Bench,
-  shop: Shop,
-  jigDesign: Design,
-): Bench & Required<Pick<Bench, 'held' | 'glueUp'>> {
+export function benchInShop(bench: Bench, shop: Shop, jigDesign: Design): BenchInShop {
   const jig = jigAtHand(jigDesign);
   const held = { ...holdingsOf(bench.solids.design, jig, shop, bench.say), jig, shop };
   return { ...bench, held, glueUp: provedGlueUp(bench.solids, shop.glue) };

@@ -17,6 +17,9 @@ export interface Change {
   readonly unit: 'mm' | 'deg' | '';
 }
 
+/** What of a summary is compared. */
+type Compared = Pick<Summary, 'version' | 'parameters' | 'derived' | 'boards' | 'joints'>;
+
 /** A figure of a summary under a name of its own. */
 type Row = Omit<Change, 'was' | 'is'> & { readonly value: Value };
 
@@ -30,7 +33,9 @@ type Row = Omit<Change, 'was' | 'is'> & { readonly value: Value };
 export function changesSince(before: unknown, now: Summary): readonly Change[] {
   if (!isSummary(before)) return [];
   // both as they are written, so that only what can be read can differ
-  const [old, fresh] = [rowsOf(before), rowsOf(JSON.parse(json(now)) as Summary)];
+  const { version, parameters, derived, boards, joints } = now;
+  const written = JSON.parse(json({ version, parameters, derived, boards, joints })) as Compared;
+  const [old, fresh] = [rowsOf(before), rowsOf(written)];
   const keys = new Set([...old.keys(), ...fresh.keys()]);
   return [...keys].flatMap((key): Change[] => {
     const [was, is] = [old.get(key), fresh.get(key)];
@@ -53,7 +58,7 @@ export const changeLines = (changes: readonly Change[], say: Say): readonly stri
     return `${about}: ${told(was)} -> ${told(is)}`;
   });
 
-function rowsOf(summary: Summary): ReadonlyMap<string, Row> {
+function rowsOf(summary: Compared): ReadonlyMap<string, Row> {
   const rows: Row[] = [
     { of: 'program', subject: '', what: 'version', value: summary.version, unit: '' },
     ...Object.entries(summary.parameters).map(

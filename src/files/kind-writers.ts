@@ -13,9 +13,9 @@ export interface KindWriter {
 export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
   stl: {
     cutting: false,
-    write: async ({ solids, papers, request }) => {
+    write: async ({ solids, aids, request }) => {
       const { stlFiles } = await import('./solid-files.js');
-      return stlFiles(solids, papers.aids, request.format);
+      return stlFiles(solids, aids, request.format);
     },
   },
   faces: {

@@ -1,8 +1,9 @@
-import { type Bench, benchInShop, benchOf, type Finding, failed, runChecks } from '../checks/index.js';
+import { type BenchInShop, benchInShop, benchOf, type Finding, failed, runChecks } from '../checks/index.js';
 import { type Say, speaker } from '../length/index.js';
 import { type ParameterValue, parameterValues } from '../model/index.js';
-import { revisionOf, type ShopPapers, shopPapers } from '../shop/index.js';
+import { type Aid, clampPlan, revisionOf, type ShopPapers, shopPapers } from '../shop/index.js';
 import { gate, type Solids, solidsOf, startKernel } from '../solid/index.js';
+import { once } from './once.js';
 import type { DesignRequest } from './request.js';
 
 /** A design with everything worked out, from which files are only written. */
@@ -11,10 +12,15 @@ export interface Made {
   readonly say: Say;
   readonly parameters: Readonly<Record<string, ParameterValue>>;
   readonly solids: Solids;
-  readonly bench: Bench;
+  readonly bench: BenchInShop;
   readonly findings: readonly Finding[];
   /** A check found an error: cutting files are held back, or carry a warning when they are asked for all the same. */
   readonly failed: boolean;
+  /** Of parameters and program: on every paper. */
+  readonly revision: string;
+  /** Pieces made to hold, guide and clamp the work. */
+  readonly aids: readonly Aid[];
+  /** Every paper of the bench, worked out when it is first read: most kinds of file do without. */
   readonly papers: ShopPapers;
 }
 
@@ -43,14 +49,29 @@ export async function withMade<T>(request: DesignRequest, use: (made: Made) => P
     const bench = benchInShop(benchOf(solids, say, request.bush), request.shop, request.jig);
     const findings = runChecks(bench, (name) => progress(`${STEPS[2]}: ${name}`, 2, STEPS.length));
     const parameters = parameterValues(request.model, request.values);
-    const papers = shopPapers({
-      ...bench.held,
-      solids,
+    const revision = revisionOf(parameters, request.version);
+    const { glueUp } = bench.glueUp;
+    const clamps = once(() => clampPlan(design, glueUp, request.shop.clamps));
+    const aids = once(() => [...bench.held.aids, ...clamps().pads]);
+    const papers = once(() =>
+      shopPapers({ ...bench.held, solids, say, glueUp, clamps: clamps(), aids: aids(), revision }),
+    );
+    return await use({
+      request,
       say,
-      glueUp: bench.glueUp.glueUp,
-      revision: revisionOf(parameters, request.version),
+      parameters,
+      solids,
+      bench,
+      findings,
+      failed: failed(findings),
+      revision,
+      get aids() {
+        return aids();
+      },
+      get papers() {
+        return papers();
+      },
     });
-    return await use({ request, say, parameters, solids, bench, findings, failed: failed(findings), papers });
   } finally {
     kernel.dispose();
   }

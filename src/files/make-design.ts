@@ -22,8 +22,9 @@ export async function makeDesign(request: DesignRequest): Promise<DesignResult> 
     const { design } = made.solids;
     const { files, heldBack } = await filesOf(made, kinds);
     request.progress(STEPS[3], 3, STEPS.length);
-    const summary = report(made, files);
-    const whole = [...files, { path: 'summary.json', bytes: new TextEncoder().encode(json(summary)) }];
+    const text = report(made, files, kinds.has('shop'));
+    const summary = JSON.parse(text) as Summary;
+    const whole = [...files, { path: 'summary.json', bytes: new TextEncoder().encode(text) }];
     const before = lastSummary(join(request.out, design.name));
     const folder = writeFolder(request.out, design.name, whole);
     request.progress('done', STEPS.length, STEPS.length);
@@ -47,7 +48,7 @@ export const checkDesign = (request: DesignRequest): Promise<DesignResult> =>
       design: made.solids.design,
       findings: made.findings,
       files: [],
-      summary: report(made, []),
+      summary: JSON.parse(report(made, [], true)) as Summary,
       written: false,
       heldBack: [],
       changes: [],
@@ -82,8 +83,9 @@ function lastSummary(folder: string): unknown {
   }
 }
 
-function report(made: Made, files: readonly OutputFile[]): Summary {
-  const { request, solids, papers } = made;
+/** The text of `summary.json`: what is told is what is written, to the last digit. */
+function report(made: Made, files: readonly OutputFile[], withPapers: boolean): string {
+  const { request, solids } = made;
   const written = new Set(files.map(({ path }) => path));
   const own = (path: string): string | undefined => (written.has(path) ? path : undefined);
   const filesOfBoard = (id: string, below: string) => {
@@ -100,11 +102,11 @@ function report(made: Made, files: readonly OutputFile[]): Summary {
     findings: made.findings,
     files: files.map(listed),
     boardFiles: new Map([...solids.boards.keys()].map((id) => [id, filesOfBoard(id, '')])),
-    papers,
-    aidFiles: new Map(papers.aids.map(({ board }) => [board.id, filesOfBoard(board.id, 'aids/')])),
+    revision: made.revision,
+    papers: withPapers ? made.papers : undefined,
+    aidFiles: new Map(made.aids.map(({ board }) => [board.id, filesOfBoard(board.id, 'aids/')])),
   });
-  // what is told is what is written, to the last digit
-  return JSON.parse(json(summary)) as Summary;
+  return json(summary);
 }
 
 const listed = (file: OutputFile): WrittenFile => ({

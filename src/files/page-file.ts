@@ -7,15 +7,15 @@ import { viewSvg } from './view-svg.js';
 import { viewerScript } from './viewer-script.js';
 
 /** The page to look at a design with. */
-export async function pageFile({ solids, bench, findings, papers }: Made): Promise<OutputFile> {
+export async function pageFile({ solids, bench, findings, revision }: Made): Promise<OutputFile> {
   // the edges drawn in the still picture are those of the solids on the page
   const parts = seenParts(solids);
   const data = previewData({
     solids,
     tenons: bench.tenons,
     findings,
-    glueUp: papers.glueUp,
-    revision: papers.revision,
+    glueUp: bench.glueUp.glueUp,
+    revision,
     edges: new Map(parts.map(({ id, solid }) => [id, solid])),
   });
   const view = viewOf(parts, VIEW_FRAMES.isometric, { hidden: false });

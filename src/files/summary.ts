@@ -29,7 +29,9 @@ export interface SummaryParts {
   readonly files: readonly WrittenFile[];
   /** Paths of each board's own files, by its id; what was not written is left out. */
   readonly boardFiles: ReadonlyMap<string, BoardFiles>;
-  readonly papers: ShopPapers;
+  /** Undefined when they were not asked for. */
+  readonly papers: ShopPapers | undefined;
+  readonly revision: string;
   /** The same for the pieces made to hold the work. */
   readonly aidFiles: ReadonlyMap<string, BoardFiles>;
 }
@@ -60,8 +62,8 @@ export interface Summary {
   }[];
   readonly notes: readonly string[];
   readonly findings: readonly Finding[];
-  /** Everything the papers of the bench set, as data. */
-  readonly shop: PapersSummary;
+  /** Everything the papers of the bench set, as data; null when they were not asked for. */
+  readonly shop: PapersSummary | null;
   readonly files: readonly WrittenFile[];
 }
 
@@ -118,7 +120,7 @@ export function summaryOf(parts: SummaryParts): Summary {
     design: design.name,
     title: design.title,
     version: parts.version,
-    revision: parts.papers.revision,
+    revision: parts.revision,
     parameters: parts.parameters,
     boards: design.boards.map(({ board }): BoardSummary => {
       const volumeMm3 = parts.volumes.get(board.id);
@@ -147,7 +149,7 @@ export function summaryOf(parts: SummaryParts): Summary {
     hardware: design.hardware.map(({ id, kind, name, bought }) => ({ id, kind, name, bought })),
     notes: design.notes,
     findings: parts.findings,
-    shop: papersSummary(parts.papers, parts.aidFiles),
+    shop: parts.papers ? papersSummary(parts.papers, parts.aidFiles) : null,
     files: parts.files,
   };
 }

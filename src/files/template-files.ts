@@ -5,7 +5,7 @@ import type { OutputFile } from './owned-files.js';
 import { templateDxf, templateFileName } from './template-dxf.js';
 
 /** Full-size templates: one a board, and one for each piece made to hold the work. */
-export function templateFiles({ request, solids, papers, failed }: Made): readonly OutputFile[] {
+export function templateFiles({ request, solids, aids, failed }: Made): readonly OutputFile[] {
   const { units, curves, bush } = request;
   const file = (board: Board, folder: string): OutputFile => {
     const follower = { cutter: solids.design.cutter, ...(bush === undefined ? {} : { bush }) };
@@ -17,6 +17,6 @@ export function templateFiles({ request, solids, papers, failed }: Made): readon
   };
   return [
     ...solids.design.boards.map(({ board }) => file(board, 'templates')),
-    ...papers.aids.map(({ board }) => file(board, 'templates/aids')),
+    ...aids.map(({ board }) => file(board, 'templates/aids')),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Say } from '../length/index.js';
 import { type Solids, volume } from '../solid/index.js';
-import { type ClampPlan, clampPlan } from './clamps.js';
+import type { ClampPlan } from './clamps.js';
 import { type CutRow, cutList } from './cut-list.js';
 import { type Diagonals, diagonalsOf } from './diagonals.js';
 import { type GlueMass, glueMass } from './glue-mass.js';
@@ -53,22 +53,21 @@ export interface PapersRequest {
   readonly shop: Shop;
   readonly jig: JigAtHand;
   readonly holdings: readonly Holding[];
-  /** To hold and guide; the clamps' pads are added here. */
+  /** To hold, guide and clamp. */
   readonly aids: readonly Aid[];
   readonly glueUp: GlueUp;
+  readonly clamps: ClampPlan;
   readonly say: Say;
   readonly revision: string;
 }
 
 /** Every paper of the bench, each worked out once and from the others where they agree. */
 export function shopPapers(request: PapersRequest): ShopPapers {
-  const { solids, shop, jig, holdings, glueUp, say, revision } = request;
+  const { solids, shop, jig, holdings, aids, glueUp, clamps, say, revision } = request;
   const { design } = solids;
   const boards = design.boards.map(({ board }) => board);
-  const cards = setupCards({ design, holdings, aids: request.aids, jig, shop });
+  const cards = setupCards({ design, holdings, aids, jig, shop });
   const order = orderOfWork(design, holdings, cards);
-  const clamps = clampPlan(design, glueUp, shop.clamps);
-  const aids = [...request.aids, ...clamps.pads];
   const tenons = tenonSchedule(design, shop, say);
   const strips = tenonStrips(tenons, shop);
   const blanks = testBlanks(cards, boards, shop);

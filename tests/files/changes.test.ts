@@ -24,6 +24,7 @@ async function summary(given: Readonly<Record<string, unknown>>, version = '1.0.
       files: [],
       boardFiles: new Map(),
       papers: emptyPapers(design),
+      revision: '0',
       aidFiles: new Map(),
     });
   } finally {

@@ -58,6 +58,7 @@ const summary = summaryOf({
   files: [{ path: 'parts/rail.stl', bytes: 684, sha256: 'ab'.repeat(32) }],
   boardFiles: new Map([['rail', { solid: 'parts/rail.stl' }]]),
   papers: emptyPapers(design),
+  revision: 'r1',
   aidFiles: new Map(),
 });
 
@@ -85,7 +86,7 @@ test('the report is one JSON text that reads back whole', () => {
 });
 
 test('a board whose volume was not measured is a fault', () => {
-  const rest = { papers: emptyPapers(design), aidFiles: new Map() };
+  const rest = { papers: undefined, revision: 'r1', aidFiles: new Map() };
   const parts = { design, version: '0', parameters: {}, tenons: [], findings: [], files: [], ...rest };
   expect(() => summaryOf({ ...parts, volumes: new Map(), boardFiles: new Map() })).toThrow(/rail/);
 });
