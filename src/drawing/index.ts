@@ -12,7 +12,14 @@ export { type Orientation, type Page, type Paper, pageOf } from './page.js';
 export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export { explodedView, isometricView, pictureSheets, seenParts, tenonAxes } from './picture.js';
 export { viewBox, viewLines } from './placed-view.js';
-export { type PlanContent, type PlanEntry, type PlanSet, planContent, planSheets } from './plan.js';
+export {
+  type PlanContent,
+  type PlanEntry,
+  type PlanSet,
+  planContent,
+  planSheets,
+  planTemplates,
+} from './plan.js';
 export type { PlanParts } from './plan-parts.js';
 export { templatesOf } from './plan-templates.js';
 export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';

@@ -214,7 +214,6 @@ function cutTable(rows: readonly CutRow[], units: DrawingUnits): Block {
 export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly Block[] {
   const say = sayIn(units);
   const { tenons, strips } = papers;
-  if (tenons.length === 0) return [heading('Tenons', 1), paragraph('There are none.')];
   return [
     heading('Tenons', 1),
     tableBlock([

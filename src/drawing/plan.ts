@@ -17,6 +17,7 @@ import { isometricView, pictureSheets } from './picture.js';
 import type { PlanParts } from './plan-parts.js';
 import { templatesOf } from './plan-templates.js';
 import { checkBlocks, finishBlocks, materialBlocks, tenonBlocks, toolBlocks } from './plan-words.js';
+import { plotterSheet } from './plotter-sheet.js';
 import { blocksOf, sectionsOf } from './prose.js';
 import { scalePage } from './scale-page.js';
 import type { Sheet } from './sheet.js';
@@ -90,10 +91,14 @@ export function planContent(parts: PlanParts): PlanContent {
       ]),
       drawings('Boards', boards),
       ...(joints.length > 0 ? [drawings('Joints', joints)] : []),
-      prose('Set-up cards', 'set-up', 'portrait', cardBlocks(parts)),
+      ...when(papers.cards.length > 0, () => prose('Set-up cards', 'set-up', 'portrait', cardBlocks(parts))),
       prose('Order of work', 'order', 'landscape', blocksOf(parts.texts.order)),
-      prose('Tenons', 'tenons', 'landscape', tenonBlocks(papers, units)),
-      prose('Glue-up', 'glue-up', 'landscape', glueBlocks(parts)),
+      ...when(papers.tenons.length > 0, () =>
+        prose('Tenons', 'tenons', 'landscape', tenonBlocks(papers, units)),
+      ),
+      ...when(solids.design.joints.length > 0, () =>
+        prose('Glue-up', 'glue-up', 'landscape', glueBlocks(parts)),
+      ),
       prose('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
       prose(
         'Results of the checks',
@@ -115,6 +120,9 @@ export function planContent(parts: PlanParts): PlanContent {
   };
 }
 
+/** A section that is left out where there is nothing to say. */
+const when = (is: boolean, section: () => Section): readonly Section[] => (is ? [section()] : []);
+
 /** The plan on a paper: cover and print test first, then every section; numbered, framed, with its outline. */
 export function planSheets(content: PlanContent, paper: Paper): PlanSet {
   const { parts, sections } = content;
@@ -122,17 +130,7 @@ export function planSheets(content: PlanContent, paper: Paper): PlanSet {
   const counts = sections.map(({ drafts, template }) => drafts.length + printed(template));
   const starts = counts.map((_, i) => 2 + counts.slice(0, i).reduce((sum, one) => sum + one, 0));
   const total = 2 + counts.reduce((sum, one) => sum + one, 0);
-  const set: SheetSet = {
-    design: design.title,
-    number: design.name.slice(0, 10),
-    revision: parts.revision,
-    units: parts.units,
-    projection: parts.projection,
-    total,
-    ...(parts.stamp === undefined ? {} : { stamp: parts.stamp }),
-    ...(parts.owner === undefined ? {} : { owner: parts.owner }),
-    ...(parts.date === undefined ? {} : { date: parts.date }),
-  };
+  const set: SheetSet = { ...commonTo(parts), total };
   const listed = [
     { title: 'Print test', page: 2 },
     ...sections.map(({ title }, i) => ({ title, page: starts[i]! + 1 })),
@@ -189,6 +187,22 @@ export function planSheets(content: PlanContent, paper: Paper): PlanSet {
     ],
   };
 }
+
+/** The templates whole, each on a sheet of its own size. */
+export const planTemplates = ({ parts, templates }: PlanContent): readonly Sheet[] =>
+  templates.map(({ artwork }) => plotterSheet(artwork, commonTo(parts), parts.printScale));
+
+/** What all sheets of a plan have in common. */
+const commonTo = (parts: PlanParts): SheetSet => ({
+  design: parts.solids.design.title,
+  number: parts.solids.design.name.slice(0, 10),
+  revision: parts.revision,
+  units: parts.units,
+  projection: parts.projection,
+  ...(parts.stamp === undefined ? {} : { stamp: parts.stamp }),
+  ...(parts.owner === undefined ? {} : { owner: parts.owner }),
+  ...(parts.date === undefined ? {} : { date: parts.date }),
+});
 
 const printed = (template: TiledTemplate | undefined): number =>
   template?.plan.tiles.filter(({ number }) => number !== undefined).length ?? 0;

@@ -1,14 +1,13 @@
 import type { Vec2 } from '../frame/index.js';
 import { clipped, pieceInside } from './clip.js';
 import { disc, letters, path, SMALL, stroke } from './draw.js';
-import { dimensionRows } from './drawing-units.js';
 import { moved } from './moved.js';
 import { type Paper, pageOf } from './page.js';
 import { type PrintScale, printScaleWords } from './print-scale.js';
 import { bestPlace } from './room.js';
 import { roomOf } from './room-of.js';
 import { rule } from './rule.js';
-import { STEP } from './running-steps.js';
+import { printSteps, STEP } from './running-steps.js';
 import type { Dimension, Sheet, SheetEntity, Stroke } from './sheet.js';
 import { keyFigure, type TemplateArtwork } from './template-artwork.js';
 import { type Box, boxesOverlap, fittedText, textBox, textWidth } from './text-width.js';
@@ -200,8 +199,9 @@ function footer(
   const page = of.before + tile.number!;
   const width = tile.frame.maxX - tile.frame.minX;
   const height = tile.frame.maxY - tile.frame.minY;
-  const figure = (mm: number) =>
-    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, set.units).join(' ');
+  const units = set.units === 'in' ? 'in' : 'mm';
+  const sizes = [width, height].map((mm) => printSteps(Math.round(mm / STEP[units]), units)).join(' × ');
+  const frame = units === 'mm' ? `${sizes} mm` : sizes;
   const mapWidth = 34;
   const room = maxX - minX - mapWidth - 2;
   const corrected = printScale ? `, corrected for ${printScaleWords(printScale)}` : '';
@@ -211,26 +211,18 @@ function footer(
   };
   return [
     stroke('table', [minX, minY + FOOTER - 0.2], [maxX, minY + FOOTER - 0.2]),
+    row(10.5, `${artwork.board.name}: template, sheet ${tile.number} of ${count}`, true),
     row(
-      10.7,
-      `${artwork.board.name}: template, sheet ${tile.number} of ${count}, row ${tile.row + 1}, column ${tile.column + 1}`,
-      true,
-    ),
-    row(
-      7.3,
+      7.2,
       `${set.design}, rev. ${set.revision}, ${paper}, ${set.number}-${page}, page ${page}/${of.total}, full size${corrected}`,
     ),
     row(
       3.9,
       count > 1
-        ? 'Cut along one dashed seam, lay it on the next sheet, cross on cross, and tape.'
-        : 'Print at 100 %; measure both rules before use.',
+        ? `Cut a seam, lay it on its neighbour, cross on cross. Frame ${frame}`
+        : `Print at 100 %; measure both rules before use. Frame ${frame}`,
     ),
-    ...rule([minX, minY + 0.6], 100, 'x'),
-    letters(
-      [minX + 102, minY + 0.6],
-      fittedText(`100 mm; frame ${figure(width)} × ${figure(height)}`, room - 102, [SMALL]).text,
-    ),
+    ...rule([minX, minY + 0.6], 100, 'x', '100 mm'),
     ...map(plan, tile, { minX: maxX - mapWidth, maxX, minY: minY + 0.4, maxY: minY + FOOTER - 1 }),
   ];
 }
