@@ -1,10 +1,12 @@
 import { exploded } from '../assembly/index.js';
 import type { Finding } from '../checks/index.js';
 import { colourOf } from '../drawing/index.js';
-import { add, scale, type Vec3 } from '../frame/index.js';
-import type { GlueUp } from '../shop/index.js';
+import { add, type Frame, pointOut, scale, type Vec3, WORLD } from '../frame/index.js';
+import { fixed } from '../length/index.js';
+import { type GlueUp, inBoth } from '../shop/index.js';
 import {
   allSolids,
+  type Box,
   box,
   type FeatureEdges,
   featureEdges,
@@ -12,7 +14,15 @@ import {
   type Solids,
   type TenonMeasure,
 } from '../solid/index.js';
-import type { Point, PreviewData, PreviewFinding, PreviewPiece, PreviewStep } from '../viewer/index.js';
+import type {
+  Point,
+  PreviewBox,
+  PreviewData,
+  PreviewJoint,
+  PreviewPiece,
+  PreviewStep,
+} from '../viewer/index.js';
+import { previewFinding } from './preview-findings.js';
 
 /** What the page needs beyond the solids. */
 export interface PreviewParts {
@@ -33,24 +43,25 @@ export function previewData(parts: PreviewParts): PreviewData {
   const { solids, glueUp } = parts;
   const { design } = solids;
   const all = allSolids(solids);
-  const boxes = all.map(({ body }) => box(body));
   const apart = apartOf(solids, glueUp);
-  const most = (side: 'min' | 'max', pick: (...of: number[]) => number): Point =>
-    [0, 1, 2].map((i) => pick(...boxes.map((one) => one[side][i]!))) as unknown as Point;
+  const nameOf = (board: string) => solids.boards.get(board)!.board.name;
   return {
     title: design.title,
     revision: parts.revision,
-    min: most('min', Math.min),
-    max: most('max', Math.max),
+    box: wholeBox(all.map(({ body }) => box(body))),
     pieces: all.map((solid) => pieceOf(solid, parts.edges?.get(solid.id), apart.get(solid.id) ?? [0, 0, 0])),
     joints: design.joints.map((joint) => ({
       id: joint.id,
-      boards: [joint.a, joint.b],
+      name: `${nameOf(joint.a)} to ${nameOf(joint.b)}`,
       tenons: joint.tenons.map((tenon) => tenon.id),
       clearances: clearances(parts.tenons.filter((t) => t.joint.id === joint.id)),
     })),
+    first: glueUp.seatings.map(
+      ({ tenons, board, receiver, standsOut }) =>
+        `${tenons.length} ${tenons.length === 1 ? 'tenon' : 'tenons'} for ${nameOf(receiver)} into ${nameOf(board)}, standing out ${inBoth(standsOut)}`,
+    ),
     steps: glueUp.steps.map((step) => stepOf(solids, glueUp, step)),
-    findings: parts.findings.map((finding) => findingOf(solids, finding)),
+    findings: parts.findings.map((finding) => previewFinding(solids, finding)),
     cautions: [
       ...design.notes,
       'Eye, ear and dust protection; work secured; cutters changed with the plug out; no climb cuts by hand.',
@@ -58,47 +69,76 @@ export function previewData(parts: PreviewParts): PreviewData {
   };
 }
 
+/** A box along three axes from its corner, its sides told in both units. */
+function toldBox(
+  place: Frame,
+  from: Vec3,
+  sizes: Vec3,
+  names: readonly [string, string, string],
+): PreviewBox {
+  const side = (i: 0 | 1 | 2, along: Vec3) => ({
+    name: names[i],
+    mm: sizes[i],
+    along,
+    text: inBoth(sizes[i]),
+  });
+  return {
+    corner: pointOut(place, from),
+    sides: [side(0, place.x), side(1, place.y), side(2, place.z)],
+  };
+}
+
+function wholeBox(boxes: readonly Box[]): PreviewBox {
+  const min = [0, 1, 2].map((i) => Math.min(...boxes.map((one) => one.min[i]!))) as unknown as Point;
+  const sizes = min.map((least, i) => Math.max(...boxes.map((one) => one.max[i]!)) - least);
+  return toldBox(WORLD, min, sizes as unknown as Vec3, ['width', 'depth', 'height']);
+}
+
 function pieceOf(solid: Solid, known: FeatureEdges | undefined, apart: Vec3): PreviewPiece {
   const seen = known ?? featureEdges(solid.body);
-  const lines: number[] = [];
+  const ends: number[] = [];
   seen.sharp.forEach((sharp, e) => {
-    if (!sharp) return;
-    for (const corner of [seen.edges[4 * e]!, seen.edges[4 * e + 1]!]) {
-      lines.push(...seen.positions.subarray(3 * corner, 3 * corner + 3));
-    }
+    if (sharp) ends.push(seen.edges[4 * e]!, seen.edges[4 * e + 1]!);
   });
+  const wide = seen.positions.length / 3 > SHORT_NUMBERS;
+  const numbers = (of: ArrayLike<number>) => base64(wide ? Uint32Array.from(of) : Uint16Array.from(of));
   return {
     id: solid.id,
     ...wordsOf(solid),
     colour: colourOf(solid),
     positions: base64(Float32Array.from(seen.positions)),
-    triangles: base64(seen.triangles),
-    edges: base64(Float32Array.from(lines)),
+    triangles: numbers(seen.triangles),
+    edges: numbers(ends),
+    wide,
     apart,
   };
 }
 
-function wordsOf(solid: Solid): Pick<PreviewPiece, 'name' | 'role' | 'note' | 'size'> {
+/** Corners that two bytes can number. */
+const SHORT_NUMBERS = 0x1_0000;
+
+function wordsOf(solid: Solid): Pick<PreviewPiece, 'name' | 'role' | 'note' | 'box'> {
   if (solid.kind === 'board') {
     const { thickness, width, length } = solid.board.blank;
     return {
       name: solid.board.name,
       role: 'board',
       note: solid.board.material,
-      size: [thickness, width, length],
+      box: toldBox(solid.place, [0, 0, 0], [length, width, thickness], ['length', 'width', 'thickness']),
     };
   }
   if (solid.kind === 'tenon') {
-    const { thickness, width, length } = solid.tenon;
+    const { place, thickness, width, length, intoA } = solid.tenon;
+    const corner: Vec3 = [-width / 2, -thickness / 2, -intoA];
     return {
       name: `tenon ${solid.id}`,
       role: 'tenon',
       note: 'loose tenon',
-      size: [thickness, width, length],
+      box: toldBox(place, corner, [width, thickness, length], ['width', 'thickness', 'length']),
     };
   }
-  const note = solid.hardware.bought ? solid.hardware.name : `${solid.hardware.name}, your own`;
-  return { name: solid.id.replaceAll('-', ' '), role: 'hardware', note };
+  const { name, bought } = solid.hardware;
+  return { name, role: 'hardware', note: bought ? '' : 'your own' };
 }
 
 /** Pieces leave along the moves they come together by; what no move brings goes where the exploded view has it. */
@@ -131,9 +171,9 @@ function stepOf(solids: Solids, glueUp: GlueUp, step: GlueUp['steps'][number]): 
     ...boards,
     ...glueUp.seatings.filter(({ board }) => boards.includes(board)).flatMap(({ tenons }) => tenons),
   ];
-  const hard = step.freedom === 'sprung' ? `; spring it by ${step.shift.toFixed(2)} mm` : '';
+  const hard = step.freedom === 'sprung' ? `; spring it by ${fixed(step.shift, 2)} mm` : '';
   return {
-    text: `bring ${names(step.moving)} to ${names(step.still)}${hard}`,
+    text: `bring ${names(step.moving)} to ${names(step.still)}, the last ${inBoth(step.travel)}${hard}`,
     moving: withTenons(step.moving),
     still: withTenons(step.still),
     direction: step.direction,
@@ -141,27 +181,18 @@ function stepOf(solids: Solids, glueUp: GlueUp, step: GlueUp['steps'][number]): 
   };
 }
 
-function clearances(measures: readonly TenonMeasure[]): readonly { text: string; mm: number }[] {
-  const mortises = measures.flatMap((t) => t.mortises);
+/** The least of each that was measured on a joint's tenons. */
+function clearances(measures: readonly TenonMeasure[]): PreviewJoint['clearances'] {
+  const mortises = measures.flatMap((tenon) => tenon.mortises);
   if (mortises.length === 0) return [];
-  const least = (pick: (m: (typeof mortises)[number]) => number) => Math.min(...mortises.map(pick));
+  const least = (pick: (mortise: (typeof mortises)[number]) => number): string =>
+    `${fixed(Math.min(...mortises.map(pick)), 2)} mm`;
   return [
-    { text: 'cheek', mm: least((m) => m.cheekClearance) },
-    { text: 'bottom', mm: least((m) => m.bottomClearance) },
-    { text: 'thinnest wall', mm: least((m) => m.wall) },
+    { name: 'beside the cheeks', text: least(({ cheekClearance }) => cheekClearance) },
+    { name: 'at the bottom', text: least(({ bottomClearance }) => bottomClearance) },
+    { name: 'thinnest wall', text: least(({ wall }) => wall) },
   ];
 }
 
-function findingOf(solids: Solids, finding: Finding): PreviewFinding {
-  const { level, message, remedy, subjects } = finding;
-  const tenon = subjects.map((id) => solids.tenons.get(id)).find((found) => found !== undefined);
-  const body =
-    tenon?.body ??
-    subjects.map((id) => (solids.boards.get(id) ?? solids.hardware.get(id))?.body).find((one) => one);
-  const around = body && box(body);
-  const middle = around?.min.map((least, i) => (least + around.max[i]!) / 2) ?? [0, 0, 0];
-  return { level, text: message, remedy, subjects, at: middle as unknown as Point };
-}
-
-const base64 = (numbers: Float32Array | Uint32Array): string =>
+const base64 = (numbers: Float32Array | Uint32Array | Uint16Array): string =>
   Buffer.from(numbers.buffer, numbers.byteOffset, numbers.byteLength).toString('base64');

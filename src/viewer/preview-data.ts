@@ -2,11 +2,12 @@
 export interface PreviewData {
   readonly title: string;
   readonly revision: string;
-  /** Overall box. */
-  readonly min: Point;
-  readonly max: Point;
+  /** The whole: width, depth, height. */
+  readonly box: PreviewBox;
   readonly pieces: readonly PreviewPiece[];
   readonly joints: readonly PreviewJoint[];
+  /** What is done before anything is brought together. */
+  readonly first: readonly string[];
   readonly steps: readonly PreviewStep[];
   readonly findings: readonly PreviewFinding[];
   readonly cautions: readonly string[];
@@ -14,28 +15,44 @@ export interface PreviewData {
 
 export type Point = readonly [x: number, y: number, z: number];
 
+/** A box whose sides are told: a board's blank, a tenon, the whole. */
+export interface PreviewBox {
+  readonly corner: Point;
+  readonly sides: readonly [PreviewSide, PreviewSide, PreviewSide];
+}
+
+export interface PreviewSide {
+  readonly name: string;
+  readonly mm: number;
+  /** Unit, from the corner. */
+  readonly along: Point;
+  /** In millimetres and inches. */
+  readonly text: string;
+}
+
 export interface PreviewPiece {
   readonly id: string;
   readonly name: string;
   readonly role: 'board' | 'tenon' | 'hardware';
   readonly colour: string;
-  /** Thickness, width, length; of a board's blank or a tenon. */
-  readonly size?: Point;
   readonly note: string;
-  /** Base64 of little-endian float32 triples, uint32 triples and float32 pairs of points. */
+  readonly box?: PreviewBox;
+  /** Base64 of little-endian float32 triples. */
   readonly positions: string;
+  /** Base64 of little-endian numbers of corners, in triples and pairs; of two bytes each where `wide` is false. */
   readonly triangles: string;
   readonly edges: string;
+  readonly wide: boolean;
   /** Where it goes when drawn apart. */
   readonly apart: Point;
 }
 
 export interface PreviewJoint {
   readonly id: string;
-  readonly boards: readonly [string, string];
+  readonly name: string;
   readonly tenons: readonly string[];
-  /** Measured clearances. */
-  readonly clearances: readonly { readonly text: string; readonly mm: number }[];
+  /** Measured on the solids. */
+  readonly clearances: readonly { readonly name: string; readonly text: string }[];
 }
 
 export interface PreviewStep {
@@ -51,6 +68,9 @@ export interface PreviewFinding {
   readonly level: 'error' | 'warning' | 'note';
   readonly text: string;
   readonly remedy: string;
-  readonly subjects: readonly string[];
+  readonly basis: string;
+  readonly pieces: readonly string[];
+  /** The place, and how far round it is to be looked. */
   readonly at: Point;
+  readonly round: number;
 }

@@ -1,0 +1,77 @@
+import {
+  Box3,
+  BufferAttribute,
+  BufferGeometry,
+  Color,
+  DoubleSide,
+  Group,
+  LineBasicMaterial,
+  LineSegments,
+  Mesh,
+  MeshStandardMaterial,
+} from 'three';
+import { type Cap, capOf } from './cap.js';
+import type { PreviewPiece } from './preview-data.js';
+import { smoothNormals } from './smooth-normals.js';
+
+/** A piece on the stage. */
+export interface ShownPiece {
+  readonly piece: PreviewPiece;
+  /** Faces, edges and, when it is cut, the cut face; moved as one. */
+  readonly group: Group;
+  readonly face: MeshStandardMaterial;
+  readonly edge: LineBasicMaterial;
+  readonly cap: Cap;
+  readonly own: Color;
+  /** Where it stands put together. */
+  readonly box: Box3;
+  readonly triangles: number;
+}
+
+/** @param index of the piece: neighbours are hatched different ways */
+export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
+  const own = new Color(piece.colour);
+  const numbers = (text: string) =>
+    piece.wide ? new Uint32Array(bytes(text)) : new Uint16Array(bytes(text));
+  const positions = new Float32Array(bytes(piece.positions));
+  const triangles = numbers(piece.triangles);
+  const face = new MeshStandardMaterial({
+    color: own.clone(),
+    roughness: 0.82,
+    side: DoubleSide,
+    polygonOffset: true,
+    polygonOffsetFactor: 0.6,
+    polygonOffsetUnits: 1,
+  });
+  const mesh = new Mesh(facets(positions, triangles), face);
+  mesh.userData.id = piece.id;
+  const lines = new BufferGeometry();
+  lines.setAttribute('position', new BufferAttribute(positions, 3));
+  lines.setIndex(new BufferAttribute(numbers(piece.edges), 1));
+  const edge = new LineBasicMaterial();
+  const cap = capOf(piece, positions, triangles, edge, index);
+  const group = new Group();
+  group.add(mesh, new LineSegments(lines, edge), cap.object);
+  const box = new Box3().setFromArray(positions);
+  return { piece, group, face, edge, cap, own, box, triangles: triangles.length / 3 };
+}
+
+/** Every triangle with its own three corners, for each may have its own normals there. */
+function facets(positions: Float32Array, triangles: ArrayLike<number>): BufferGeometry {
+  const corners = new Float32Array(3 * triangles.length);
+  for (let i = 0; i < triangles.length; i += 1) {
+    const from = 3 * triangles[i]!;
+    corners.set(positions.subarray(from, from + 3), 3 * i);
+  }
+  const solid = new BufferGeometry();
+  solid.setAttribute('position', new BufferAttribute(corners, 3));
+  solid.setAttribute('normal', new BufferAttribute(smoothNormals(positions, triangles), 3));
+  return solid;
+}
+
+function bytes(base64: string): ArrayBuffer {
+  const text = atob(base64);
+  const out = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i += 1) out[i] = text.charCodeAt(i);
+  return out.buffer;
+}

@@ -1,0 +1,94 @@
+import type { Point, PreviewBox } from './preview-data.js';
+
+type Pixel = readonly [x: number, y: number];
+
+/** What is written over the picture. */
+export interface Written {
+  /** Its sides are dimensioned where they are seen outermost. */
+  readonly box: PreviewBox | undefined;
+  readonly offset: Point;
+  /** A place that is pointed at. */
+  readonly mark: Point | undefined;
+}
+
+/** From a side to its dimension line, and from that to its text, in pixels. */
+const [OUT, BEYOND] = [16, 8];
+
+/** A side seen shorter than this is not dimensioned, in pixels. */
+const SHORTEST = 18;
+
+/** Writes dimension lines and a mark over the picture. */
+export function writeOver(
+  sheet: SVGSVGElement,
+  { box, offset, mark }: Written,
+  pixel: (at: Point) => Pixel,
+): void {
+  sheet.replaceChildren();
+  if (box) for (const side of [0, 1, 2] as const) dimension(sheet, box, side, offset, pixel);
+  if (!mark) return;
+  const [cx, cy] = pixel(mark);
+  for (const r of [4, 14]) add(sheet, 'circle', { cx, cy, r, class: 'mark' });
+}
+
+function dimension(
+  sheet: SVGSVGElement,
+  { corner, sides }: PreviewBox,
+  which: 0 | 1 | 2,
+  offset: Point,
+  pixel: (at: Point) => Pixel,
+): void {
+  const others = sides.filter((_, i) => i !== which) as unknown as [
+    PreviewBox['sides'][0],
+    PreviewBox['sides'][0],
+  ];
+  const at = (...shares: readonly [mm: number, along: Point][]): Point =>
+    [0, 1, 2].map((i) =>
+      shares.reduce((sum, [mm, along]) => sum + mm * along[i]!, corner[i]! + offset[i]!),
+    ) as unknown as Point;
+  const half = sides.map(({ mm, along }): [number, Point] => [mm / 2, along]);
+  const middle = pixel(at(...half));
+  const { mm, along, text } = sides[which];
+  const edges = [0, 1, 2, 3].map((i) => {
+    const stays: [number, Point][] = [
+      [i & 1 ? others[0].mm : 0, others[0].along],
+      [i & 2 ? others[1].mm : 0, others[1].along],
+    ];
+    const [from, to] = [pixel(at(...stays)), pixel(at([mm, along], ...stays))];
+    return { from, to, out: outward(from, to, middle) };
+  });
+  const { from, to, out } = edges.reduce((one, other) => (other.out.far > one.out.far ? other : one));
+  if (Math.hypot(to[0] - from[0], to[1] - from[1]) < SHORTEST) return;
+  const moved = ([x, y]: Pixel, by: number): Pixel => [x + by * out.x, y + by * out.y];
+  const line = (a: Pixel, b: Pixel): void => {
+    add(sheet, 'line', { x1: a[0], y1: a[1], x2: b[0], y2: b[1], class: 'size' });
+  };
+  for (const end of [from, to]) line(moved(end, 3), moved(end, OUT + 4));
+  line(moved(from, OUT), moved(to, OUT));
+  for (const [x, y] of [moved(from, OUT), moved(to, OUT)])
+    add(sheet, 'circle', { cx: x, cy: y, r: 2.2, class: 'end' });
+  const [x, y] = moved([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], OUT + BEYOND);
+  const anchor = out.x > 0.35 ? 'start' : out.x < -0.35 ? 'end' : 'middle';
+  add(sheet, 'text', { x, y: y + 4 + 6 * out.y, 'text-anchor': anchor, class: 'size' }).textContent = text;
+}
+
+/** Square to a line in the picture, away from the middle, and how far from it the line passes. */
+function outward(from: Pixel, to: Pixel, middle: Pixel): { x: number; y: number; far: number } {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const size = Math.hypot(dx, dy) || 1;
+  const far = ((from[0] - middle[0]) * -dy + (from[1] - middle[1]) * dx) / size;
+  const side = far < 0 ? -1 : 1;
+  return { x: (side * -dy) / size, y: (side * dx) / size, far: Math.abs(far) };
+}
+
+function add(
+  sheet: SVGSVGElement,
+  name: string,
+  looks: Readonly<Record<string, string | number>>,
+): SVGElement {
+  const one = document.createElementNS('http://www.w3.org/2000/svg', name);
+  for (const [key, value] of Object.entries(looks)) {
+    one.setAttribute(key, typeof value === 'number' ? value.toFixed(1) : value);
+  }
+  sheet.append(one);
+  return one;
+}

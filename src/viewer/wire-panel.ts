@@ -1,0 +1,89 @@
+import type { Choices } from './choices.js';
+import type { Looker } from './looker.js';
+import { onPage, piecesOfRow, rows, say } from './on-page.js';
+import type { ViewName } from './views.js';
+
+/** The rows of the lists and the controls beside the picture. */
+export function wirePanel(looker: Looker): void {
+  const { data, stage, change, choose, goToStep, now } = looker;
+  for (const row of rows()) {
+    row.addEventListener('click', () => {
+      const index = Number(row.dataset.index);
+      const ids = piecesOfRow(row);
+      switch (row.dataset.go) {
+        case 'step':
+          goToStep(index);
+          break;
+        case 'finding': {
+          const finding = data.findings[index]!;
+          choose(ids);
+          change({ seeThrough: true, mark: finding.at, apart: 0, step: undefined });
+          say(`${finding.level}: ${finding.text}`);
+          stage?.flyTo(finding.at, finding.round);
+          break;
+        }
+        default:
+          choose(ids);
+          // a tenon stands in the wood
+          if (row.dataset.go === 'joint') change({ seeThrough: true });
+          stage?.flyToPieces(ids);
+      }
+    });
+  }
+  const hover = (event: Event, on: boolean): void => {
+    const row = (event.target as HTMLElement).closest<HTMLButtonElement>('button[data-pieces]');
+    if (row) change({ hovered: new Set(on ? piecesOfRow(row) : []) });
+  };
+  for (const event of ['pointerover', 'focusin'])
+    onPage('panel').addEventListener(event, (e) => hover(e, true));
+  for (const event of ['pointerout', 'focusout'])
+    onPage('panel').addEventListener(event, (e) => hover(e, false));
+  if (!stage) return;
+
+  const slides = (id: string, what: 'apart' | 'along' | 'cut'): void => {
+    const slide = onPage<HTMLInputElement>(id);
+    slide.addEventListener('input', () => change({ [what]: Number(slide.value) }));
+  };
+  slides('apart', 'apart');
+  slides('along', 'along');
+  slides('cut', 'cut');
+  const ticks = (id: string, what: 'seeThrough' | 'sizes'): void => {
+    const tick = onPage<HTMLInputElement>(id);
+    tick.addEventListener('change', () => change({ [what]: tick.checked }));
+  };
+  ticks('through', 'seeThrough');
+  ticks('sizes', 'sizes');
+  const axis = onPage<HTMLSelectElement>('axis');
+  axis.addEventListener('change', () =>
+    change({ axis: axis.value === '' ? undefined : (Number(axis.value) as Choices['axis']) }),
+  );
+  onPage('before').addEventListener('click', () => stepBy(looker, -1));
+  onPage('after').addEventListener('click', () => stepBy(looker, 1));
+  onPage('hide').addEventListener('click', () => hideChosen(looker));
+  onPage('show-all').addEventListener('click', () => change({ hidden: new Set() }));
+  for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-view]')) {
+    button.addEventListener('click', () => {
+      stage.view(button.dataset.view as ViewName);
+      if (now().mark) change({ mark: undefined });
+    });
+  }
+}
+
+/** The step before or after; after the last, and before the first, everything is together. */
+export function stepBy({ data, now, goToStep }: Looker, by: 1 | -1): void {
+  const count = data.steps.length;
+  if (count === 0) return;
+  const { step } = now();
+  const next = step === undefined ? (by > 0 ? 0 : count - 1) : step + by;
+  goToStep(next < 0 || next >= count ? undefined : next);
+}
+
+/** Hides what is chosen; with nothing chosen, shows all again. */
+export function hideChosen({ now, change }: Looker): void {
+  const { chosen, hidden } = now();
+  change(
+    chosen.size === 0
+      ? { hidden: new Set() }
+      : { hidden: new Set([...hidden, ...chosen]), chosen: new Set(), hovered: new Set() },
+  );
+}
