@@ -2,7 +2,7 @@ import { exploded } from '../assembly/index.js';
 import type { Finding } from '../checks/index.js';
 import { colourOf } from '../drawing/index.js';
 import { add, type Frame, pointOut, scale, type Vec3, WORLD } from '../frame/index.js';
-import { fixed } from '../length/index.js';
+import { fixed, printLength } from '../length/index.js';
 import { type GlueUp, inBoth } from '../shop/index.js';
 import {
   allSolids,
@@ -36,7 +36,7 @@ export interface PreviewParts {
 }
 
 /** Air left beyond a drawn-out tenon, mm; for looking only. */
-const AIR = 20;
+const AIR = 40;
 
 /** The page's data: the same triangles as the STL, with edges, moves, measures and findings. */
 export function previewData(parts: PreviewParts): PreviewData {
@@ -80,7 +80,8 @@ function toldBox(
     name: names[i],
     mm: sizes[i],
     along,
-    text: inBoth(sizes[i]),
+    mmText: printLength(sizes[i], { units: 'mm' }),
+    inchText: printLength(sizes[i], { units: 'in' }),
   });
   return {
     corner: pointOut(place, from),

@@ -1,4 +1,4 @@
-import type { PreviewData, PreviewPiece } from '../viewer/index.js';
+import type { PreviewBox, PreviewData, PreviewPiece } from '../viewer/index.js';
 import { svgText } from './svg.js';
 
 /** A row that goes to something in the picture: its pieces are lit while it is pointed at. */
@@ -20,6 +20,15 @@ function row(
 
 const list = (rows: readonly string[], tag: 'ul' | 'ol' = 'ul'): string =>
   `<${tag} class="rows">${rows.join('')}</${tag}>`;
+
+/** Sizes of a box on a line for each unit. */
+const sizesOf = (box: PreviewBox | undefined): readonly string[] =>
+  box
+    ? [
+        box.sides.map(({ mmText }) => mmText).join(' × '),
+        box.sides.map(({ inchText }) => inchText).join(' × '),
+      ]
+    : [];
 
 /** The findings, in words and as ways to their places. */
 export function findingRows({ findings }: PreviewData): string {
@@ -44,7 +53,7 @@ export const boardRows = ({ pieces }: PreviewData): string =>
     pieces
       .filter(({ role }) => role === 'board')
       .map(({ id, name, note, box, colour }, i) =>
-        row('board', i, [id], name, [box?.sides.map((side) => side.text).join(' × ') ?? '', note], colour),
+        row('board', i, [id], name, [...sizesOf(box), note], colour),
       ),
   );
 
@@ -73,9 +82,8 @@ export const jointRows = ({ joints, pieces }: PreviewData): string =>
   list(
     joints.map(({ name, tenons, clearances }, i) => {
       const tenon = pieces.find(({ id }) => id === tenons[0]);
-      const size = tenon?.box?.sides.map((side) => side.text).join(' × ') ?? '';
       const gaps = clearances.map((one) => `${one.name} ${one.text}`).join(', ');
-      const count = tenons.length === 1 ? 'tenon' : `${tenons.length} tenons`;
-      return row('joint', i, tenons, name, [`${count} ${size}`, gaps], tenon?.colour);
+      const count = tenons.length === 1 ? 'one tenon' : `${tenons.length} tenons, each`;
+      return row('joint', i, tenons, name, [count, ...sizesOf(tenon?.box), gaps], tenon?.colour);
     }),
   );

@@ -40,7 +40,7 @@ export function previewPage(data: PreviewData, viewer: string, still: string): s
 </section>
 <section id="panel" aria-label="About the piece">
 <div class="head"><h1>${title}</h1><button type="button" id="theme">Dark</button></div>
-<p>${data.box.sides.map(({ name, text }) => `${name} ${svgText(text)}`).join('<br>')}</p>
+<p>${data.box.sides.map(({ name, mmText, inchText }) => `${name} ${mmText} = ${svgText(inchText)}`).join('<br>')}</p>
 <p class="soft">Revision ${svgText(data.revision)}</p>
 ${LOOK}
 ${putTogether(data)}

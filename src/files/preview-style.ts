@@ -23,6 +23,7 @@ main { display: grid; grid-template-columns: minmax(0, 1fr) 25rem; height: 100vh
 #under:empty { display: none; } #under[data-left] { transform: translate(calc(-100% - 10px), 14px); }
 #views { position: absolute; left: .75rem; bottom: .75rem; right: .75rem; display: flex; flex-wrap: wrap; gap: .35rem; pointer-events: none; }
 #views > * { pointer-events: auto; }
+#theme { flex: none; }
 #panel { background: var(--sheet); border-left: 1px solid var(--line); overflow-y: auto; padding: 1rem 1.1rem 2rem; overflow-wrap: anywhere; }
 h1 { font-size: 1.25rem; line-height: 1.25; margin: 0 0 .2rem; } h2 { font-size: .95rem; margin: 1.4rem 0 .4rem; padding-top: .7rem; border-top: 1px solid var(--line); }
 p { margin: .25rem 0; } .soft { color: var(--soft); font-size: .82rem; }
@@ -46,11 +47,13 @@ kbd { display: inline-block; min-width: 1.6rem; text-align: center; border: 1px 
 @media (max-width: 760px) {
   main { display: block; height: auto; }
   #stage { position: sticky; top: 0; height: 54vh; height: 54dvh; z-index: 1; border-bottom: 1px solid var(--line); }
-  #panel { border-left: 0; overflow: visible; } #keys { columns: 1; }
+  #theme { flex: none; }
+#panel { border-left: 0; overflow: visible; } #keys { columns: 1; }
   .rows li { scroll-margin-top: 56vh; }
-  #views { flex-wrap: nowrap; overflow-x: auto; } #told { font-size: .8rem; padding: .35rem .6rem; }
+  #views { flex-wrap: nowrap; overflow-x: auto; } #views button { padding: .3rem .5rem; font-size: .85rem; } #told { font-size: .8rem; padding: .35rem .6rem; }
 }
 @media (max-height: 480px) and (min-width: 600px) { main { grid-template-columns: minmax(0, 1fr) 20rem; } }
 @media (pointer: coarse) { button, select { min-height: 44px; } input[type=range] { height: 36px; } label.tick { min-height: 40px; } input[type=checkbox] { width: 1.4rem; height: 1.4rem; } }
-@media print { main { display: block; height: auto; } #stage { height: 120mm; } #panel { overflow: visible; border: 0; } .live { display: none; } }
+@media print { main { display: block; height: auto; } #stage { height: 120mm; } #theme { flex: none; }
+#panel { overflow: visible; border: 0; } .live { display: none; } }
 `;

@@ -92,7 +92,9 @@ function wordsOf(data: PreviewData, pieces: readonly PreviewPiece[]): string {
     return `${joint.name}: ${joint.clearances.map(({ name, text }) => `${name} ${text}`).join(', ')}`;
   }
   const count = pieces.length > 1 ? `${pieces.length} × ` : '';
-  const sizes = piece.box?.sides.map(({ name, text }) => `${name} ${text}`).join(', ');
+  const sizes = piece.box?.sides
+    .map(({ name, mmText, inchText }) => `${name} ${mmText} = ${inchText}`)
+    .join(', ');
   return [`${count}${piece.name}`, sizes, piece.note].filter((words) => words).join('; ');
 }
 

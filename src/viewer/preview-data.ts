@@ -26,8 +26,9 @@ export interface PreviewSide {
   readonly mm: number;
   /** Unit, from the corner. */
   readonly along: Point;
-  /** In millimetres and inches. */
-  readonly text: string;
+  /** In millimetres, and in inches. */
+  readonly mmText: string;
+  readonly inchText: string;
 }
 
 export interface PreviewPiece {

@@ -17,6 +17,9 @@ const [OUT, BEYOND] = [16, 8];
 /** A side seen shorter than this is not dimensioned, in pixels. */
 const SHORTEST = 18;
 
+/** Between a text and the edge of the picture, in pixels. */
+const EDGE = 6;
+
 /** Writes dimension lines and a mark over the picture. */
 export function writeOver(
   sheet: SVGSVGElement,
@@ -47,7 +50,7 @@ function dimension(
     ) as unknown as Point;
   const half = sides.map(({ mm, along }): [number, Point] => [mm / 2, along]);
   const middle = pixel(at(...half));
-  const { mm, along, text } = sides[which];
+  const { mm, along, mmText, inchText } = sides[which];
   const edges = [0, 1, 2, 3].map((i) => {
     const stays: [number, Point][] = [
       [i & 1 ? others[0].mm : 0, others[0].along],
@@ -68,7 +71,11 @@ function dimension(
     add(sheet, 'circle', { cx: x, cy: y, r: 2.2, class: 'end' });
   const [x, y] = moved([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], OUT + BEYOND);
   const anchor = out.x > 0.35 ? 'start' : out.x < -0.35 ? 'end' : 'middle';
-  add(sheet, 'text', { x, y: y + 4 + 6 * out.y, 'text-anchor': anchor, class: 'size' }).textContent = text;
+  const text = add(sheet, 'text', { x, y: y - 3 + 14 * out.y, 'text-anchor': anchor, class: 'size' });
+  for (const [i, words] of [mmText, inchText].entries()) {
+    add(text, 'tspan', { x, dy: 15 * i }).textContent = words;
+  }
+  keepInside(sheet, text);
 }
 
 /** Square to a line in the picture, away from the middle, and how far from it the line passes. */
@@ -80,11 +87,16 @@ function outward(from: Pixel, to: Pixel, middle: Pixel): { x: number; y: number;
   return { x: (side * -dy) / size, y: (side * dx) / size, far: Math.abs(far) };
 }
 
-function add(
-  sheet: SVGSVGElement,
-  name: string,
-  looks: Readonly<Record<string, string | number>>,
-): SVGElement {
+/** Moves a text that would be cut off by the edge of the picture. */
+function keepInside(sheet: SVGSVGElement, text: SVGElement): void {
+  const box = (text as SVGTextElement).getBBox();
+  const [right, bottom] = [sheet.clientWidth - EDGE, sheet.clientHeight - EDGE];
+  const x = Math.max(EDGE - box.x, Math.min(0, right - box.x - box.width));
+  const y = Math.max(EDGE - box.y, Math.min(0, bottom - box.y - box.height));
+  if (x !== 0 || y !== 0) text.setAttribute('transform', `translate(${x.toFixed(1)} ${y.toFixed(1)})`);
+}
+
+function add(sheet: SVGElement, name: string, looks: Readonly<Record<string, string | number>>): SVGElement {
   const one = document.createElementNS('http://www.w3.org/2000/svg', name);
   for (const [key, value] of Object.entries(looks)) {
     one.setAttribute(key, typeof value === 'number' ? value.toFixed(1) : value);

@@ -77,6 +77,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
   const controls = new OrbitControls(camera, canvas);
   const told: (() => void)[] = [];
   let waiting = false;
+  let grounded = true;
   const drawNow = (): void => {
     waiting = false;
     const { clientWidth, clientHeight } = canvas;
@@ -90,7 +91,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
     camera.near = Math.max(far / 100, 0.5);
     camera.far = far + 10 * radius;
     camera.updateProjectionMatrix();
-    floor.visible = camera.position.z > whole.min.z;
+    floor.visible = grounded && camera.position.z > whole.min.z;
     renderer.render(scene, camera);
     canvas.dataset.eye = camera.position.toArray().map(Math.round).join(' ');
     canvas.dataset.target = controls.target.toArray().map(Math.round).join(' ');
@@ -204,18 +205,23 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
         group.visible = share > 0;
         group.userData.faint = share < 0.2;
         face.opacity = share;
-        face.transparent = share < 1;
         face.depthWrite = share === 1;
         edge.opacity = Math.min(1, share + 0.2);
-        edge.transparent = share < 1;
+        for (const material of [face, edge]) {
+          // the graphics program differs, so it is made anew
+          if (material.transparent !== share < 1) material.needsUpdate = true;
+          material.transparent = share < 1;
+        }
       }
+      // nothing hangs below the floor it stands on
+      grounded = visibleBox().min.z > whole.min.z - 1;
       recut();
       draw();
     },
     light: (chosen, hovered) => {
       for (const [id, { face, own, cap }] of shown) {
         face.color.copy(own);
-        if (chosen.has(id)) face.color.lerp(CHOSEN, 0.75);
+        if (chosen.has(id)) face.color.lerp(CHOSEN, 0.65);
         else if (hovered.has(id)) face.color.lerp(CHOSEN, 0.4);
         cap.tint(face.color);
       }
