@@ -20,6 +20,18 @@ const options = {
     help: 'curves of templates: true arcs, or short straight lines for software that knows no arcs',
   }),
   bush,
+  projection: choice(['first-angle', 'third-angle'], {
+    default: 'first-angle',
+    help: 'where the views of a drawing stand; its symbol is on every sheet',
+  }),
+  drawingUnits: choice(['mm', 'in', 'dual'], {
+    derived: 'both, or inches alone with --units in',
+    help: 'units of the figures in drawings',
+  }),
+  printScale: text({
+    derived: 'true size',
+    help: 'what the scale page measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
+  }),
   force: flag({ default: false, help: 'write cutting files though checks failed; each says FAILED CHECKS' }),
   json,
   quiet,

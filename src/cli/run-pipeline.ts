@@ -20,6 +20,9 @@ export interface PipelineOptions {
   readonly only?: string | undefined;
   readonly format?: 'binary' | 'ascii';
   readonly curves?: 'arcs' | 'segments';
+  readonly projection?: 'first-angle' | 'third-angle';
+  readonly drawingUnits?: 'mm' | 'in' | 'dual' | undefined;
+  readonly printScale?: string | undefined;
   readonly force?: boolean;
 }
 
@@ -51,6 +54,9 @@ export async function runPipeline(
       format: options.format ?? 'binary',
       curves: options.curves ?? 'arcs',
       ...(options.bush !== undefined && { bush: options.bush }),
+      ...(options.projection && { projection: options.projection }),
+      ...(options.drawingUnits && { drawingUnits: options.drawingUnits }),
+      ...(options.printScale !== undefined && { printScale: options.printScale }),
       force: options.force ?? false,
       version,
       progress: line.step,

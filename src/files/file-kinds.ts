@@ -2,7 +2,7 @@ import { InputError } from '../errors.js';
 import { didYouMean } from '../model/index.js';
 
 /** Kinds of file that can be asked for with `--only`; `summary.json` is always written. */
-export const FILE_KINDS = ['stl', 'dxf', 'shop', 'faces', '3mf', 'glb', 'pictures', 'page'] as const;
+export const FILE_KINDS = ['stl', 'dxf', 'shop', 'plan', 'faces', '3mf', 'glb', 'pictures', 'page'] as const;
 
 export type FileKind = (typeof FILE_KINDS)[number];
 

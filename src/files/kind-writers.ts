@@ -64,6 +64,13 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
       return pictureFiles(made);
     },
   },
+  plan: {
+    cutting: true,
+    write: async (made) => {
+      const { planFiles } = await import('./plan-files.js');
+      return planFiles(made);
+    },
+  },
   page: {
     cutting: false,
     write: async (made) => {

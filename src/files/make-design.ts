@@ -18,6 +18,8 @@ import { type Summary, summaryOf, type WrittenFile } from './summary.js';
  */
 export async function makeDesign(request: DesignRequest): Promise<DesignResult> {
   const kinds = fileKinds(request.only);
+  // refused before anything is worked out
+  if (request.printScale !== undefined) (await import('./plan-files.js')).planOptions(request);
   return withMade(request, async (made) => {
     const { design } = made.solids;
     const { files, heldBack } = await filesOf(made, kinds);

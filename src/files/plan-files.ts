@@ -3,6 +3,7 @@ import {
   type DrawingUnits,
   type PlanContent,
   type PrintScale,
+  parsePrintScale,
   planContent,
   planTemplates,
 } from '../drawing/index.js';
@@ -13,6 +14,7 @@ import { orderMd } from './order-md.js';
 import type { OutputFile } from './owned-files.js';
 import { pdf } from './pdf.js';
 import { planPdf } from './plan-pdf.js';
+import type { DesignRequest } from './request.js';
 import { setupMd } from './setup-md.js';
 import { sheetSvg } from './sheet-svg.js';
 
@@ -31,7 +33,10 @@ const STAMP = 'FAILED CHECKS';
  *
  * With failed checks every page says so.
  */
-export async function planFiles(made: Made, options: PlanOptions = {}): Promise<readonly OutputFile[]> {
+export async function planFiles(
+  made: Made,
+  options: PlanOptions = planOptions(made.request),
+): Promise<readonly OutputFile[]> {
   const content = planOf(made, options);
   const plans = [await planPdf(content, 'A4'), await planPdf(content, 'Letter')];
   const sheets = planTemplates(content);
@@ -52,8 +57,19 @@ export async function planFiles(made: Made, options: PlanOptions = {}): Promise<
   ];
 }
 
+/**
+ * What the person asked of the plan.
+ *
+ * @throws InputError for factors of the print scale that cannot be used
+ */
+export const planOptions = ({ projection, drawingUnits, printScale }: DesignRequest): PlanOptions => ({
+  ...(drawingUnits && { units: drawingUnits }),
+  ...(projection && { projection }),
+  ...(printScale !== undefined && { printScale: parsePrintScale(printScale) }),
+});
+
 /** Everything the plan tells, from what was worked out for the papers of the bench. */
-export function planOf(made: Made, options: PlanOptions = {}): PlanContent {
+export function planOf(made: Made, options: PlanOptions = planOptions(made.request)): PlanContent {
   const { solids, papers, request, say } = made;
   const paper = { ...papers, design: solids.design };
   return planContent({

@@ -21,6 +21,11 @@ export interface DesignRequest {
   readonly curves: 'arcs' | 'segments';
   /** Outside diameter of the guide bush the template lines are offset for. */
   readonly bush?: number;
+  /** Where the views of a drawing stand, and the units of its figures; both when not said. */
+  readonly projection?: 'first-angle' | 'third-angle';
+  readonly drawingUnits?: 'mm' | 'in' | 'dual';
+  /** Measured on a print of the scale page: `0.994x1.002`. */
+  readonly printScale?: string;
   /** Write cutting files even when a check failed. */
   readonly force: boolean;
   readonly version: string;
