@@ -26,7 +26,8 @@ export const faces: (board: Board) => readonly Face[] = onceAShape((board) => {
     .map(({ runs, ...plane }): Face => {
       const wood = planeRegion(board, plane.frame, column);
       // where the outline turns away from the plane it goes on as a section, which is no face
-      const region = runs ? intersectRegion(wood, strips(runs, board.blank.thickness)) : wood;
+      const region =
+        runs && !within(wood, runs) ? intersectRegion(wood, strips(runs, board.blank.thickness)) : wood;
       return { ...plane, region };
     })
     .filter((face) => regionArea(face.region) > PATCH_MM2);
@@ -44,6 +45,11 @@ interface FacePlane extends Omit<Face, 'region'> {
   /** Of an edge or end: where the outline runs in the plane, along its x. */
   readonly runs?: (readonly [from: number, to: number])[];
 }
+
+/** Whether all wood of a plane lies beside one run: nothing is to be taken off then. */
+const within = (wood: Region, [run, ...more]: NonNullable<FacePlane['runs']>): boolean =>
+  more.length === 0 &&
+  wood.every((loop) => loop.every(([x]) => x > run![0] - SAME_POINT && x < run![1] + SAME_POINT));
 
 const strips = (runs: NonNullable<FacePlane['runs']>, thickness: number): Region =>
   runs.map(([from, to]) => [

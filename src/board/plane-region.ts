@@ -39,14 +39,11 @@ function leaningPlane(board: Board, plane: Frame, column: Region): Region {
     const z = height(0, 0);
     if (z < -COPLANAR || z > board.blank.thickness + COPLANAR) return [];
   } else {
-    wood = intersectRegion(
-      wood,
-      halfPlane(board, (x, y) => height(x, y)),
-    );
-    wood = intersectRegion(
-      wood,
-      halfPlane(board, (x, y) => board.blank.thickness - height(x, y)),
-    );
+    for (const inside of [height, (x: number, y: number) => board.blank.thickness - height(x, y)]) {
+      // a plane that leaves the board nowhere on this side needs no cut
+      if (wood.every((loop) => loop.every(([x, y]) => inside(x, y) >= 0))) continue;
+      wood = intersectRegion(wood, halfPlane(board, inside));
+    }
   }
   for (const bevel of board.bevels) {
     const kept = (x: number, y: number) => -above(bevel, [x, y, height(x, y)]);

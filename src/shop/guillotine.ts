@@ -28,24 +28,25 @@ export function guillotine(
 ): CuttingPlan {
   const sawing = { ...given, trim: trimOf(given) };
   const splits = sawing.first === 'rip' ? SPLITS : [SPLITS[2]!, SPLITS[3]!, SPLITS[1]!, SPLITS[0]!];
-  const tries = splits.flatMap((split) =>
-    SORTS.flatMap((sort) =>
-      [1, -1].map((sense) =>
-        laidOut(
-          parts.toSorted(sort),
-          stocks.toSorted((a, b) => sense * (a.length * a.width - b.length * b.width)),
-          sawing,
-          split,
-        ),
-      ),
+  const partOrders = distinct(SORTS.map((sort) => parts.toSorted(sort)));
+  const stockOrders = distinct(
+    [1, -1].map((sense) => stocks.toSorted((a, b) => sense * (a.length * a.width - b.length * b.width))),
+  );
+  const tries = splits.flatMap((split, way) =>
+    partOrders.flatMap((ordered) =>
+      stockOrders.map((stock) => {
+        const plan = laidOut(ordered, stock, sawing, split);
+        return { plan, merit: meritOf(plan, way) };
+      }),
     ),
   );
-  // 0 places all: the sort is stable, so among equals the earlier way stands
-  const best = tries
-    .map((plan, i) => ({ plan, merit: meritOf(plan, Math.floor(i / (2 * SORTS.length))) }))
-    .reduce((a, b) => (firstDifference(b.merit, a.merit) < 0 ? b : a));
-  return best.plan;
+  // among equals the earlier way stands
+  return tries.reduce((a, b) => (firstDifference(b.merit, a.merit) < 0 ? b : a)).plan;
 }
+
+/** Orders without those that do not differ: few sizes are sorted alike in every way, and give the same plan. */
+const distinct = <T>(orders: readonly (readonly T[])[]): readonly (readonly T[])[] =>
+  orders.filter((order, i) => orders.findIndex((other) => other.every((one, at) => one === order[at])) === i);
 
 /** A saw takes no less than its kerf off. */
 const trimOf = ({ kerf, trim }: Sawing): Sawing['trim'] => {
