@@ -45,7 +45,8 @@ export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
       minY: p(0, -low)[1],
       maxY: p(0, high)[1],
     };
-    const upright = rowBeside(border, 'right');
+    // the near rail's distance on the left, what lies beyond the cutter on the right
+    const [left, right] = [rowBeside(border, 'left'), rowBeside(border, 'right')];
     const rails = [
       ...(card.nearRail ? [{ value: -card.nearRail.distance, what: 'near rail' }] : []),
       ...(card.farRail ? [{ value: card.farRail.distance, what: 'far rail' }] : []),
@@ -99,7 +100,14 @@ export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
       stroke('centre', p(0, -low), p(0, high)),
       stroke('centre', p(-reach, 0), p(reach, 0)),
       ...rails.flatMap(({ value, what }) =>
-        single(upright, 6, [0, value], what, (at) => upright.at(p(0, at)[1], -1), units),
+        single(
+          value < 0 ? left : right,
+          6,
+          [0, value],
+          what,
+          (at) => (value < 0 ? left : right).at(p(0, at)[1], -1),
+          units,
+        ),
       ),
       ...stops.flatMap(({ value, what }) =>
         single(rowBeside(border, 'below'), 6, [0, value], what, (at) => p(at, -low), units),

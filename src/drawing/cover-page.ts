@@ -8,6 +8,7 @@ import { type Paper, pageOf } from './page.js';
 import { viewBox, viewLines } from './placed-view.js';
 import { STEP } from './running-steps.js';
 import type { SheetEntity } from './sheet.js';
+import { fittedText } from './text-width.js';
 import type { Draft } from './title-block.js';
 import type { View } from './view.js';
 import { wrappedText } from './wrapped-text.js';
@@ -36,8 +37,10 @@ export function coverPage(parts: CoverParts, paper: Paper): Draft {
   const { design } = parts.solids;
   const middle = (area.minX + area.maxX) / 2;
   const room = area.maxX - area.minX;
+  // bold letters are wider than the plain ones a fit is reckoned with
+  const title = fittedText(design.title, (room - 8) / 1.27, [10, 7, 5, 3.5]);
   const entities: SheetEntity[] = [
-    letters([area.minX + 4, area.maxY - 13], design.title, { height: 10, bold: true }),
+    letters([area.minX + 4, area.maxY - 13], title.text, { height: title.height, bold: true }),
   ];
   let y = area.maxY - 22;
   const write = (text: string, bold = false): void => {

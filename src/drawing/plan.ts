@@ -109,7 +109,7 @@ export function planContent(parts: PlanParts): PlanContent {
       ...templates.map((tiled) => ({
         ...prose(
           `Template: ${tiled.artwork.board.name}`,
-          `template-${tiled.artwork.board.id}`,
+          `about-template-${tiled.artwork.board.id}`,
           'portrait',
           templateHead(tiled, units, cutter, parts.bush),
         ),

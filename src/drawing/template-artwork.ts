@@ -103,7 +103,7 @@ export function templateArtwork(board: Board, options: ArtworkOptions): Template
     ...places.flatMap(placeStrokes),
     ...downhill.flatMap(({ at, direction, out, withFeed }) => downhillArrow(at, direction, out, withFeed)),
   ];
-  const strokes = freed([...drawn, ...grain(board, drawn)]);
+  const strokes = freed([...drawn, ...grain(board, drawn)], keys);
   return {
     board,
     serves: options.serves ?? [board.name],
@@ -255,9 +255,16 @@ const avoided = (board: Board): readonly Box[] => {
 const STRAY: readonly number[] = [0, 2, 4, 6, 9, 12, 16];
 
 /** Words moved a little where they would stand on other words or on lines. */
-function freed(strokes: readonly Stroke[]): readonly Stroke[] {
+function freed(strokes: readonly Stroke[], keys: readonly KeyDimension[]): readonly Stroke[] {
   const texts = strokes.filter((one) => one.kind === 'text');
   const room = roomOf(strokes.filter((one) => one.kind !== 'text'));
+  // the figure of a key dimension may stand anywhere along it
+  for (const { axis, from, to } of keys)
+    room.claim(
+      axis === 'x'
+        ? { minX: from[0], maxX: to[0], minY: from[1] - 5, maxY: from[1] }
+        : { minX: from[0] - 5, maxX: from[0], minY: from[1], maxY: to[1] },
+    );
   const placed = new Map<Stroke, Stroke>();
   for (const text of texts) {
     const places = STRAY.flatMap((reach) =>

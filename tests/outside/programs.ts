@@ -10,6 +10,8 @@ export interface Program {
   readonly command: readonly [string, ...string[]] | undefined;
   /** What is not known without it. */
   readonly checks: string;
+  /** Too heavy to be installed for every run: left out where it is not here, even when the others must be. */
+  readonly optional?: true;
 }
 
 declare module 'vitest' {
@@ -45,13 +47,46 @@ export const PDFTOTEXT: Program = {
   checks: 'whether a reader of PDF files finds the words of the sheets',
 };
 
+export const MUTOOL: Program = {
+  package: 'mupdf-tools',
+  command: found([['mutool']], ['-v']),
+  checks: 'whether a reader of PDF files measures the sheets at their true size',
+};
+
+export const QPDF: Program = {
+  package: 'qpdf',
+  command: found([['qpdf']], ['--version']),
+  checks: 'whether an inspector of PDF files finds no fault in them',
+};
+
+export const CHROMIUM: Program = {
+  package: 'chromium',
+  command: found([['chromium'], ['chromium-browser']], ['--version']),
+  checks: 'whether the preview page works in a browser',
+};
+
+export const ASSIMP: Program = {
+  package: 'assimp-utils',
+  command: found([['assimp']], ['version']),
+  checks: 'whether another reader of 3MF and GLB files finds the same solids',
+};
+
+// with the libraries it brings, 600 MB
+export const F3D: Program = {
+  package: 'f3d',
+  command: found([['xvfb-run', '-a', 'f3d']], ['--version']),
+  checks: 'whether a viewer of STL files shows the solids',
+  optional: true,
+};
+
 /**
  * A test that needs a program of others: left out with a reason when it is not here, failed when
- * `TENONWRIGHT_REQUIRE_OUTSIDE=1` says that it must be.
+ * `TENONWRIGHT_REQUIRE_OUTSIDE=1` says that it must be and it is none of the optional ones.
  */
 export const testWith = (program: Program, name: string, body: () => void | Promise<void>): void =>
   test(name, async ({ task, skip }) => {
-    if (program.command === undefined && process.env.TENONWRIGHT_REQUIRE_OUTSIDE !== '1') {
+    const required = process.env.TENONWRIGHT_REQUIRE_OUTSIDE === '1' && !program.optional;
+    if (program.command === undefined && !required) {
       const reason = `${program.package} is not on this machine, so it is not known ${program.checks}: apt-get install ${program.package}`;
       task.meta.leftOut = reason;
       skip(reason);

@@ -1,0 +1,510 @@
+// Checked with three readers of PDF files: mutool (paths, with every transform applied), pdftotext (the words and their
+// boxes) and qpdf (the file's own structure). Sizes: ISO 216 A4 210 × 297 mm; ANSI/ASME Y14.1 A 8.5 × 11 in.
+
+import { expect } from 'vitest';
+import type { Paper } from '../../src/drawing/index.js';
+import { pointAlong, segments } from '../../src/profile/index.js';
+import { CASES, type Case } from './designs.js';
+import { type MadePlan, planned, planWorkshop } from './plans.js';
+import { MUTOOL, PDFTOTEXT, printed, QPDF, testWith } from './programs.js';
+import { type ReadPage, type ReadPath, type ReadWord, tracedPages, wordsOf } from './read-pdf.js';
+
+const plan = planWorkshop();
+
+type Point = readonly [number, number];
+
+const [jig, frame] = [CASES[0]!, CASES[1]!];
+const stool = CASES.find(({ values }) => values.treads === '1' && values.rake === '10')!;
+const tall = CASES.at(-1)!;
+
+const PAPERS: Readonly<Record<Paper, Point>> = { A4: [210, 297], Letter: [215.9, 279.4] };
+const papers = ['A4', 'Letter'] as const;
+const nameOf = (paper: Paper) => `plan.${paper.toLowerCase()}.pdf`;
+
+/** Width of the lines of templates and rules, mm. */
+const FINE = 0.2;
+
+/** A corrected print has lines a little wider too. */
+const isFine = ({ lineWidth }: ReadPath) => Math.abs(lineWidth - FINE) < 0.003;
+
+/** Numbers of the tile pages of a plan, from 1, by template. */
+function tilePages({ sets, templates }: MadePlan, paper: Paper): readonly (readonly number[])[] {
+  const { sheets } = sets[paper];
+  return templates.map(({ artwork: { board } }) =>
+    sheets.flatMap(({ id }, i) =>
+      new RegExp(`^template-${board.id}-\\d+$`).test(id) && sheets[i]!.scale === '1:1' ? [i + 1] : [],
+    ),
+  );
+}
+
+const pagesOf = (made: MadePlan, paper: Paper, pages: readonly number[]): readonly ReadPage[] =>
+  pages.length === 0 ? [] : tracedPages(MUTOOL, made.file(nameOf(paper)), pages.join(','));
+
+/** Straight lines of two points, as [from, to]. */
+const straight = (page: ReadPage): readonly (readonly [Point, Point])[] =>
+  page.paths
+    .filter(isFine)
+    .flatMap(({ runs }) => runs.flatMap((run) => (run.length === 2 ? [[run[0]!, run[1]!] as const] : [])));
+
+/** Lengths of level or upright lines that carry a tick at each tenth of their length: rules. */
+function rules(page: ReadPage, axis: 0 | 1): readonly number[] {
+  const lines = straight(page);
+  const other = (1 - axis) as 0 | 1;
+  return lines
+    .filter(([a, b]) => Math.abs(a[other] - b[other]) < 1e-3)
+    .map(([a, b]) => ({ from: a, length: b[axis] - a[axis] }))
+    .filter(({ from, length }) =>
+      Array.from({ length: 11 }, (_, i) => from[axis] + (i * length) / 10).every((at) =>
+        lines.some(
+          ([a, b]) =>
+            Math.abs(a[axis] - at) < 0.01 &&
+            Math.abs(b[axis] - at) < 0.01 &&
+            Math.abs(a[other] - from[other]) < 0.01 &&
+            b[other] - a[other] > 1,
+        ),
+      ),
+    )
+    .map(({ length }) => length);
+}
+
+for (const design of [stool, jig]) {
+  for (const paper of papers) {
+    testWith(
+      MUTOOL,
+      `on ${paper} every template sheet of the ${design.called} carries a rule of 100 mm both ways`,
+      async () => {
+        const made = await plan(design);
+        const pages = tilePages(made, paper).flat();
+        expect(pages.length).toBeGreaterThan(1);
+        for (const page of pagesOf(made, paper, pages)) {
+          for (const axis of [0, 1] as const) {
+            const found = rules(page, axis);
+            expect(found).toHaveLength(1);
+            expect(Math.abs(found[0]! - 100)).toBeLessThan(0.02);
+          }
+        }
+      },
+    );
+
+    testWith(
+      MUTOOL,
+      `on ${paper} the template sheets of the ${design.called}, joined at their marks, give the outline back`,
+      async () => {
+        const made = await plan(design);
+        for (const [i, tiled] of made.templates.entries()) {
+          const pages = pagesOf(made, paper, tilePages(made, paper)[i]!);
+          const joined = rejoined(
+            pages,
+            wordsOf(PDFTOTEXT, made.file(nameOf(paper))),
+            tilePages(made, paper)[i]!,
+          );
+          const { outline, openings } = tiled.artwork.board;
+          const meant = [outline, ...openings.map((one) => one.outline)].flatMap((loop) =>
+            segments(loop).flatMap((piece) =>
+              Array.from({ length: 60 }, (_, k) => pointAlong(piece, k / 60)),
+            ),
+          );
+          const off = bestShift(meant, joined);
+          expect(off, tiled.artwork.board.id).toBeLessThan(0.05);
+        }
+      },
+    );
+  }
+}
+
+/** A ring of a match mark: its middle. */
+function ringsOf(page: ReadPage): readonly Point[] {
+  return page.paths.flatMap(({ runs, lineWidth }) => {
+    if (Math.abs(lineWidth - 0.13) > 0.005 || runs.length !== 1 || runs[0]!.length < 40) return [];
+    const [xs, ys] = [runs[0]!.map(([x]) => x), runs[0]!.map(([, y]) => y)];
+    const [w, h] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+    if (Math.abs(w - 6.4) > 0.01 || Math.abs(h - 6.4) > 0.01) return [];
+    return [[(Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2] as const];
+  });
+}
+
+/** Rings with the letters that stand beside them. */
+function marksOf(page: ReadPage, words: readonly ReadWord[]): ReadonlyMap<string, Point> {
+  const named = words.filter(({ text }) => /^[A-Z]{1,2}[12]$/.test(text));
+  const found = new Map<string, Point>();
+  for (const [x, y] of ringsOf(page)) {
+    const away = (word: (typeof named)[number]) =>
+      Math.hypot((word.minX + word.maxX) / 2 - x, page.height - (word.minY + word.maxY) / 2 - y);
+    const nearest = named.toSorted((a, b) => away(a) - away(b))[0]!;
+    found.set(nearest.text, [x, y]);
+  }
+  return found;
+}
+
+/** Fine lines of all sheets in the first one's place, each sheet laid on marks it shares with one that lies already. */
+function rejoined(
+  pages: readonly ReadPage[],
+  words: readonly (readonly ReadWord[])[],
+  numbers: readonly number[],
+): readonly (readonly Point[])[] {
+  const marks = pages.map((page, i) => marksOf(page, words[numbers[i]! - 1]!));
+  const laid = new Map<number, Point>([[0, [0, 0]]]);
+  for (let round = 0; round < pages.length; round += 1) {
+    pages.forEach((_, i) => {
+      if (laid.has(i)) return;
+      for (const [k, [dx, dy]] of laid) {
+        const shared = [...marks[i]!].filter(([name]) => marks[k]!.has(name));
+        if (shared.length < 2) continue;
+        const shifts = shared.map(([name, [x, y]]): Point => {
+          const [a, b] = marks[k]!.get(name)!;
+          return [a + dx - x, b + dy - y];
+        });
+        // both marks of a seam ask for the same place
+        for (const shift of shifts) {
+          expect(shift[0]).toBeCloseTo(shifts[0]![0], 2);
+          expect(shift[1]).toBeCloseTo(shifts[0]![1], 2);
+        }
+        laid.set(i, shifts[0]!);
+        return;
+      }
+    });
+  }
+  expect(laid.size).toBe(pages.length);
+  return pages.flatMap((page, i) => {
+    const [dx, dy] = laid.get(i)!;
+    return page.paths
+      .filter(isFine)
+      .flatMap(({ runs }) => runs.map((run) => run.map(([x, y]): Point => [x + dx, y + dy])));
+  });
+}
+
+/**
+ * How far points are from lines at most, when the points are shifted so that they fit: the lines' longest straight pieces are
+ * tried against the points' own box.
+ */
+function bestShift(points: readonly Point[], lines: readonly (readonly Point[])[]): number {
+  const [minX, minY] = [Math.min(...points.map(([x]) => x)), Math.min(...points.map(([, y]) => y))];
+  const pieces = lines.flatMap((run) => run.slice(1).map((to, i) => [run[i]!, to] as const));
+  const lefts = [...new Set(pieces.flatMap(([a, b]) => (Math.abs(a[0] - b[0]) < 1e-3 ? [a[0]] : [])))];
+  const lows = [...new Set(pieces.flatMap((piece) => piece.map(([, y]) => y)))];
+  const few = points.filter((_, i) => i % 37 === 0);
+  let best = Number.POSITIVE_INFINITY;
+  for (const x of lefts) {
+    for (const y of lows) {
+      const [dx, dy] = [x - minX, y - minY];
+      if (farthest(few, dx, dy, pieces, Math.min(best, 0.06)) > 0.05) continue;
+      best = Math.min(best, farthest(points, dx, dy, pieces, best));
+    }
+  }
+  return best;
+}
+
+function farthest(
+  points: readonly Point[],
+  dx: number,
+  dy: number,
+  pieces: readonly (readonly [Point, Point])[],
+  enough: number,
+): number {
+  let most = 0;
+  for (const [x, y] of points) {
+    let least = Number.POSITIVE_INFINITY;
+    for (const [a, b] of pieces) {
+      least = Math.min(least, distance([x + dx, y + dy], a, b));
+      if (least <= most) break;
+    }
+    most = Math.max(most, least);
+    if (most > enough) return most;
+  }
+  return most;
+}
+
+function distance([x, y]: Point, a: Point, b: Point): number {
+  const [ux, uy] = [b[0] - a[0], b[1] - a[1]];
+  const square = ux * ux + uy * uy;
+  const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - a[0]) * ux + (y - a[1]) * uy) / square));
+  return Math.hypot(x - a[0] - ux * t, y - a[1] - uy * t);
+}
+
+testWith(MUTOOL, 'a print that is corrected is longer by what the printer takes away, each way', async () => {
+  const made = await plan(stool, { short: 0.994, long: 1.002 });
+  const { sheets } = made.sets.A4;
+  const at = sheets.findIndex(({ id }) => id === 'print-test') + 1;
+  const [page] = tracedPages(MUTOOL, made.file('plan.a4.pdf'), String(at));
+  expect(rules(page!, 0).map((length) => length.toFixed(2))).toEqual(
+    [100 / 0.994, 101.6 / 0.994].map((length) => length.toFixed(2)),
+  );
+  expect(rules(page!, 1).map((length) => length.toFixed(2))).toEqual(
+    [100 / 1.002, 101.6 / 1.002].map((length) => length.toFixed(2)),
+  );
+  // a sheet in landscape runs through the same printer the other way round
+  const [tile] = tilePages(made, 'A4').flat();
+  const [turned] = tracedPages(MUTOOL, made.file('plan.a4.pdf'), String(tile));
+  expect(turned!.width).toBeGreaterThan(turned!.height);
+  expect(rules(turned!, 0)[0]).toBeCloseTo(100 / 1.002, 2);
+  expect(rules(turned!, 1)[0]).toBeCloseTo(100 / 0.994, 2);
+});
+
+for (const paper of papers) {
+  testWith(MUTOOL, `the print test on ${paper} has squares of 100 mm and 4 in`, async () => {
+    const made = await plan(stool);
+    const [page] = tracedPages(MUTOOL, made.file(nameOf(paper)), '2');
+    for (const axis of [0, 1] as const) {
+      const found = rules(page!, axis);
+      expect(found).toHaveLength(2);
+      expect(found[0]).toBeCloseTo(100, 3);
+      expect(found[1]).toBeCloseTo(4 * 25.4, 3);
+    }
+  });
+
+  testWith(MUTOOL, `every page of a plan for ${paper} is exactly as large as the paper`, async () => {
+    for (const design of [stool, jig, frame]) {
+      const made = await plan(design);
+      const text = printed(MUTOOL, 'info', '-M', made.file(nameOf(paper)));
+      const boxes = printed(MUTOOL, 'pages', made.file(nameOf(paper)));
+      expect(text).not.toBe('');
+      const sizes = [...boxes.matchAll(/<MediaBox l="0" b="0" r="([\d.]+)" t="([\d.]+)"/g)].map(([, r, t]) =>
+        [Number(r), Number(t)].map((points) => (points * 25.4) / 72).toSorted((a, b) => a - b),
+      );
+      expect(sizes).toHaveLength(made.sets[paper].sheets.length);
+      for (const [short, long] of sizes) {
+        expect(short).toBeCloseTo(PAPERS[paper][0], 3);
+        expect(long).toBeCloseTo(PAPERS[paper][1], 3);
+      }
+    }
+  });
+
+  for (const design of [stool, jig, frame, tall]) {
+    testWith(
+      PDFTOTEXT,
+      `on ${paper} no words of the plan of the ${design.called} leave their page or cover others`,
+      async () => {
+        const made = await plan(design);
+        const pages = wordsOf(PDFTOTEXT, made.file(nameOf(paper)));
+        const { sheets } = made.sets[paper];
+        expect(pages).toHaveLength(sheets.length);
+        expect(pages.flat().length).toBeGreaterThan(1000);
+        pages.forEach((words, i) => {
+          const { width, height, id } = sheets[i]!;
+          for (const word of words) {
+            const said = `${id}: ${JSON.stringify(word)}`;
+            expect(Math.min(word.minX, word.minY), said).toBeGreaterThan(4);
+            expect(word.maxX, said).toBeLessThan(width - 4);
+            expect(word.maxY, said).toBeLessThan(height - 4);
+          }
+          expect(covered(words), id).toEqual([]);
+        });
+      },
+    );
+  }
+}
+
+/** Pairs of words whose letters share more than a hair. A word's box is higher than its letters: ascent and descent of the font. */
+function covered(words: readonly ReadWord[]): readonly string[] {
+  const HAIR = 0.3;
+  const letters = words.map((word) => inked(word));
+  return letters.flatMap((a, i) =>
+    letters.slice(i + 1).flatMap((b) => {
+      const across = Math.min(a.maxX, b.maxX) - Math.max(a.minX, b.minX);
+      const down = Math.min(a.maxY, b.maxY) - Math.max(a.minY, b.minY);
+      return across > HAIR && down > HAIR ? [`${a.text} / ${b.text}`] : [];
+    }),
+  );
+}
+
+/** DejaVu Sans: ascent 0.928, descent 0.236, capitals 0.729 of its size; what is between is empty for most letters. */
+function inked(word: ReadWord) {
+  const { minX, minY, maxX, maxY } = word;
+  const upright = maxY - minY > (maxX - minX) * 1.5 && word.text.length > 1;
+  const cut = (low: number, high: number, side: 'start' | 'end') =>
+    ((high - low) * (side === 'start' ? 0.928 - 0.729 : 0.236)) / (0.928 + 0.236);
+  return upright
+    ? { ...word, minX: minX + cut(minX, maxX, 'start'), maxX: maxX - cut(minX, maxX, 'end') }
+    : { ...word, minY: minY + cut(minY, maxY, 'start'), maxY: maxY - cut(minY, maxY, 'end') };
+}
+
+for (const design of [stool, jig]) {
+  testWith(
+    QPDF,
+    `the plan of the ${design.called} has no fault, asks for no scaling and leads to its parts`,
+    async () => {
+      const made = await plan(design);
+      for (const name of [...made.bytes.keys()].filter((one) => one.endsWith('.pdf'))) {
+        expect(printed(QPDF, '--check', made.file(name))).toContain('No syntax or stream encoding errors');
+        expect(printed(QPDF, '--qdf', '--object-streams=disable', made.file(name), '-')).toMatch(
+          /\/ViewerPreferences/,
+        );
+        expect(printed(QPDF, '--qdf', made.file(name), '-')).toMatch(/\/PrintScaling \/None/);
+      }
+      const { outlines } = JSON.parse(
+        printed(QPDF, '--json', '--json-key=outlines', made.file('plan.a4.pdf')),
+      ) as {
+        outlines: readonly { title: string; destpageposfrom1: number; kids: readonly unknown[] }[];
+      };
+      expect(outlines.map(({ title, destpageposfrom1: page }) => [title, page])).toEqual(
+        made.sets.A4.entries.map(({ title, sheet }) => [title, sheet + 1]),
+      );
+      expect(outlines.find(({ title }) => title === 'Boards')!.kids.length).toBeGreaterThanOrEqual(
+        made.design.boards.length,
+      );
+    },
+  );
+}
+
+/** A length said twice: in mm, and what the inches beside it come to in mm. */
+interface SaidTwice {
+  readonly mm: number;
+  readonly inches: number;
+  readonly said: string;
+}
+
+/** `116.5 mm = 4-19/32" (-0.18 mm)` and `28 [1-7/64"]` in a text. */
+function pairs(text: string): readonly SaidTwice[] {
+  const found = text
+    .replace(TRIPLE, '')
+    .matchAll(/(-?\d+(?:\.\d+)?)(?: mm)?\s*(?:=\s*|\[)([\d/-]+)"(?:\s*\(([+-]\d+\.\d+)\s*mm\))?\]?/g);
+  return [...found].map(([said, mm, inches, rest]) => ({
+    said,
+    mm: Number(mm),
+    inches: inMm(inches!) + Number(rest ?? 0),
+  }));
+}
+
+/** `28 × 240 × 420 mm [1-7/64" × 9-29/64" × 16-17/32"]`. */
+const TRIPLE =
+  /(\d+(?:\.\d)?) × (\d+(?:\.\d)?) × (\d+(?:\.\d)?)\s+mm\s+\[([\d/-]+)" × ([\d/-]+)" ×\s+([\d/-]+)"\]/g;
+
+const triples = (text: string): readonly SaidTwice[] =>
+  [...text.replace(/\s+/g, ' ').matchAll(TRIPLE)].flatMap(([said, ...six]) =>
+    [0, 1, 2].map((i) => ({ said, mm: Number(six[i]), inches: inMm(six[i + 3]!) })),
+  );
+
+/** `4-19/32` in mm. */
+function inMm(inches: string): number {
+  const found = /^(-?)(?:(\d+)-)?(\d+)(?:\/(\d+))?$/.exec(inches);
+  if (!found) throw new Error(`'${inches}' is no length in inches`);
+  const [, sign, whole, top, bottom] = found;
+  return (sign === '-' ? -1 : 1) * (Number(whole ?? 0) + Number(top) / Number(bottom ?? 1)) * 25.4;
+}
+
+/** Half a 64th, and half of what a tenth of a millimetre is rounded by. */
+const INCH_STEP = 25.4 / 64 / 2 + 0.05;
+
+testWith(PDFTOTEXT, 'wherever the plan says a length in mm and in inches, both say the same', async () => {
+  const differ = (said: readonly SaidTwice[]) =>
+    // in a chain of dimensions both systems add up, so a part may be one whole step off
+    said.filter(({ mm, inches }) => !(Math.abs(mm - inches) <= 2 * INCH_STEP));
+  for (const design of [stool, frame]) {
+    const made = await plan(design);
+    const text = printed(PDFTOTEXT, '-raw', made.file('plan.a4.pdf'), '-').replace(/\s+/g, ' ');
+    expect(pairs(text).length).toBeGreaterThan(100);
+    expect(triples(text).length).toBeGreaterThan(10);
+    expect(differ(pairs(text))).toEqual([]);
+    expect(differ(triples(text))).toEqual([]);
+  }
+  expect(differ(pairs('420 [16-15/32"]'))).toHaveLength(1);
+  expect(differ(triples('28 × 240 × 420 mm [1-7/64" × 9-25/64" × 16-17/32"]'))).toHaveLength(1);
+});
+
+/** What the cut list of a plan says of the boards: mark, count and finished size. */
+function listedBoards(text: string): readonly { readonly size: Sizes; readonly rough: Sizes | undefined }[] {
+  const flat = text.replace(/\s+/g, ' ');
+  return [...flat.matchAll(SIZE)].map(([, t, w, l]) => ({
+    size: [Number(t), Number(w), Number(l)],
+    rough: undefined,
+  }));
+}
+
+type Sizes = readonly [thickness: number, width: number, length: number];
+
+const SIZE = /(\d+(?:\.\d)?) × (\d+(?:\.\d)?) × (\d+(?:\.\d)?) mm/g;
+
+testWith(
+  PDFTOTEXT,
+  'the cut list of the plan lists every board in its own size, and a board that differs is missed',
+  async () => {
+    for (const design of [stool, jig, frame]) {
+      const made = await plan(design);
+      const section = made.sets.A4.entries.find(({ title }) => title === 'Materials')!.sheet + 1;
+      // raw order keeps the words of a cell together
+      const text = printed(
+        PDFTOTEXT,
+        '-raw',
+        '-f',
+        String(section),
+        '-l',
+        String(section + 2),
+        made.file('plan.a4.pdf'),
+        '-',
+      );
+      const listed = listedBoards(text);
+      const lists = ({ thickness, width, length }: { thickness: number; width: number; length: number }) =>
+        listed.some(({ size: [t, w, l] }) =>
+          [t - thickness, w - width, l - length].every((off) => Math.abs(off) <= 0.0501),
+        );
+      for (const { board } of made.design.boards) {
+        expect(lists(board.blank), board.id).toBe(true);
+        expect(lists({ ...board.blank, length: board.blank.length + 0.2 }), board.id).toBe(false);
+      }
+    }
+  },
+);
+
+testWith(
+  PDFTOTEXT,
+  'the set-up pages say the figures of their cards, and a card with another figure is found out',
+  async () => {
+    for (const design of [stool, frame]) {
+      const made = await plan(design);
+      const { entries } = made.sets.A4;
+      const section = entries.find(({ title }) => title === 'Set-up cards')!;
+      for (const card of made.papers.cards) {
+        const at = section.parts!.findIndex(({ title }) => title.startsWith(`${card.id}:`));
+        const [from, to] = [section.parts![at]!.sheet, section.parts![at + 1]!.sheet];
+        const said = new Set(
+          pairs(
+            printed(
+              PDFTOTEXT,
+              '-raw',
+              '-f',
+              String(from + 1),
+              '-l',
+              String(Math.max(from + 1, to)),
+              made.file('plan.a4.pdf'),
+              '-',
+            ).replace(/\s+/g, ' '),
+          ).map(({ mm }) => mm.toFixed(1)),
+        );
+        const figures = [
+          card.cutter,
+          card.depth,
+          card.nearRail?.distance,
+          card.farRail?.distance,
+          card.guideOffset,
+          card.window ? undefined : card.stopDistance,
+          ...card.cuts.flatMap(({ centre, ends }) => [centre, ...ends]),
+        ].filter((figure) => figure !== undefined);
+        const missing = figures.filter((figure) => !said.has(figure.toFixed(1)));
+        expect(missing, card.id).toEqual([]);
+        // a contradiction seeded into the card is seen
+        expect(said.has((card.depth + 0.3).toFixed(1)), card.id).toBe(false);
+      }
+    }
+  },
+);
+
+testWith(MUTOOL, 'a plan made again is the same to the last byte', async () => {
+  const first = await plan(stool);
+  const again = await planned(stool as Case, undefined, first.file('again'));
+  expect([...again.bytes.keys()]).toEqual([...first.bytes.keys()]);
+  for (const [name, bytes] of first.bytes)
+    expect(Buffer.compare(Buffer.from(bytes), Buffer.from(again.bytes.get(name)!)), name).toBe(0);
+});
+
+testWith(MUTOOL, 'the templates for a plotter hold each board whole at full size', async () => {
+  const made = await plan(stool);
+  const pages = tracedPages(MUTOOL, made.file('plan/templates.pdf'), '1-N');
+  expect(pages).toHaveLength(made.templates.length);
+  made.templates.forEach(({ artwork: { board } }, i) => {
+    const lines = pages[i]!.paths.filter(isFine).flatMap(({ runs }) => runs);
+    const meant = segments(board.outline).flatMap((piece) =>
+      Array.from({ length: 60 }, (_, k) => pointAlong(piece, k / 60)),
+    );
+    expect(bestShift(meant, lines), board.id).toBeLessThan(0.02);
+  });
+});
