@@ -23,9 +23,16 @@ export const status = (body: Body): string => body.status();
 
 /** The box round a body, assembly frame or whatever frame the body is in. */
 export function box(body: Body): Box {
+  const known = boxes.get(body);
+  if (known) return known;
   const { min, max } = body.boundingBox();
-  return { min: [min[0], min[1], min[2]], max: [max[0], max[1], max[2]] };
+  const found: Box = { min: [min[0], min[1], min[2]], max: [max[0], max[1], max[2]] };
+  boxes.set(body, found);
+  return found;
 }
+
+/** A body never changes: the kernel is asked once. */
+const boxes = new WeakMap<Body, Box>();
 
 /** The box round a body along the axes of a frame the body is seen from. */
 export function boxIn(body: Body, frame: Frame): Box {
