@@ -51,7 +51,8 @@ export async function glb(title: string, pieces: readonly Piece[]): Promise<Uint
     const mesh = document.createMesh(piece.name).addPrimitive(surface);
     root.addChild(document.createNode(piece.name).setMesh(mesh));
   }
-  document.createScene(title).addChild(root);
+  // a reader need not show a scene that is not the default one
+  document.getRoot().setDefaultScene(document.createScene(title).addChild(root));
   return new NodeIO().writeBinary(document);
 }
 

@@ -22,6 +22,7 @@ import type {
   PreviewPiece,
   PreviewStep,
 } from '../viewer/index.js';
+import { joinedCorners } from './joined-corners.js';
 import { previewFinding } from './preview-findings.js';
 
 /** What the page needs beyond the solids. */
@@ -97,9 +98,11 @@ function wholeBox(boxes: readonly Box[]): PreviewBox {
 
 function pieceOf(solid: Solid, known: FeatureEdges | undefined, apart: Vec3): PreviewPiece {
   const seen = known ?? featureEdges(solid.body);
+  const { corner, triangles } = joinedCorners(seen.positions, seen.triangles);
   const ends: number[] = [];
   seen.sharp.forEach((sharp, e) => {
-    if (sharp) ends.push(seen.edges[4 * e]!, seen.edges[4 * e + 1]!);
+    const [from, to] = [corner[seen.edges[4 * e]!]!, corner[seen.edges[4 * e + 1]!]!];
+    if (sharp && from !== to) ends.push(from, to);
   });
   const wide = seen.positions.length / 3 > SHORT_NUMBERS;
   const numbers = (of: ArrayLike<number>) => base64(wide ? Uint32Array.from(of) : Uint16Array.from(of));
@@ -108,7 +111,7 @@ function pieceOf(solid: Solid, known: FeatureEdges | undefined, apart: Vec3): Pr
     ...wordsOf(solid),
     colour: colourOf(solid),
     positions: base64(Float32Array.from(seen.positions)),
-    triangles: numbers(seen.triangles),
+    triangles: numbers(triangles),
     edges: numbers(ends),
     wide,
     apart,
