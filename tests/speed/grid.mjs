@@ -6,11 +6,14 @@
  * node tests/speed/grid.mjs <joints> prints the seconds of each stage as JSON.
  */
 import process from 'node:process';
+import jig from '../../dist/models/jig.js';
 import { assemble } from '../../dist/src/assembly/index.js';
 import { makeBoard } from '../../dist/src/board/index.js';
-import { benchOf, runChecks } from '../../dist/src/checks/index.js';
+import { benchInShop, benchOf, runChecks } from '../../dist/src/checks/index.js';
 import { frame, WORLD } from '../../dist/src/frame/index.js';
 import { speaker } from '../../dist/src/length/index.js';
+import { readParameters } from '../../dist/src/model/index.js';
+import { builtInShop } from '../../dist/src/shop/index.js';
 import { gate, solidsOf, startKernel } from '../../dist/src/solid/index.js';
 
 /** Rail section and the clear squares between rails, mm. */
@@ -62,7 +65,12 @@ const solids = timed('solids', () => {
   gate(made);
   return made;
 });
-const findings = timed('checks', () => runChecks(benchOf(solids, speaker('mm'))));
+const measured = timed('measures', () => benchOf(solids, speaker('mm')));
+// how each mortise is held, and the order of glue-up
+const bench = timed('bench', () =>
+  benchInShop(measured, builtInShop('mm'), jig.build(readParameters(jig, {}, 'mm'))),
+);
+const findings = timed('checks', () => runChecks(bench));
 kernel.dispose();
 const errors = findings.filter(({ level }) => level === 'error').length;
 process.stdout.write(`${JSON.stringify({ joints: design.joints.length, errors, ...times })}\n`);

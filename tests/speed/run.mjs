@@ -1,6 +1,6 @@
 /**
- * How long the program takes: `make stool` with all checks and files beside the same boards made with the modelling library
- * alone (stock.mjs, no checks), `make jig`, and growth with the number of joints (grid.mjs).
+ * How long the program takes: `make stool` with all checks, with and without the papers of the bench, beside the same boards
+ * made with the modelling library alone (stock.mjs, no checks); other designs; and growth with the number of joints (grid.mjs).
  *
  * npm run speed [runs]; figures only, nothing here can fail.
  */
@@ -71,36 +71,41 @@ const figures = ({ wall, cpu, memory }) => [
   `${memory.toFixed(0)} MB`,
 ];
 
-const make = (model) => ['dist/src/cli/bin.js', 'make', model, '--out', folder, '--quiet'];
+const CUTTING = 'stl,dxf,faces';
+const make = (kinds, ...design) => {
+  const where = ['--out', folder, '--quiet', '--only', kinds];
+  return ['dist/src/cli/bin.js', 'make', ...design, ...where];
+};
+const ratio = (a, b) => [a.wall / b.wall, a.cpu / b.cpu, a.memory / b.memory].map((part) => part.toFixed(2));
 
 try {
   console.log(`node ${process.version}, ${cpus().length} cores; medians of ${RUNS} runs in turn\n`);
-  const [stool, stock, jig] = await inTurn([
-    make('stool'),
+  const [bare, papers, stock, two, jig] = await inTurn([
+    make(CUTTING, 'stool'),
+    make(`${CUTTING},shop`, 'stool'),
     ['tests/speed/stock.mjs', 'stool', join(folder, 'stock')],
-    make('jig'),
+    make(`${CUTTING},shop`, 'stool', '--treads', '2'),
+    make(`${CUTTING},shop`, 'jig'),
   ]);
-  row('', ['wall', 'processor', 'memory']);
-  row('make stool, all checks', figures(stool));
+  row('all checks in each make', ['wall', 'processor', 'memory']);
+  row('stool, no papers', figures(bare));
+  row('stool, shop papers', figures(papers));
   row('stock stool, no checks', figures(stock));
-  row('ratio', [
-    (stool.wall / stock.wall).toFixed(2),
-    (stool.cpu / stock.cpu).toFixed(2),
-    (stool.memory / stock.memory).toFixed(2),
-  ]);
-  row('make jig, all checks', figures(jig));
+  row('papers / no papers', ratio(papers, bare));
+  row('papers / stock', ratio(papers, stock));
+  row('two treads, shop papers', figures(two));
+  row('jig, shop papers', figures(jig));
 
   console.log('\ngrid of rails, seconds and milliseconds a joint');
-  row('joints', ['design', 'solids', 'checks', 'ms a joint', 'memory']);
+  row('joints', ['design', 'solids', 'measures', 'bench', 'checks', 'ms a joint', 'memory']);
   for (const joints of [10, 100, 500]) {
     const { printed, memory } = await measured(['tests/speed/grid.mjs', String(joints)]);
-    const grid = JSON.parse(printed);
-    const whole = grid.design + grid.solids + grid.checks;
-    row(String(grid.joints), [
-      grid.design.toFixed(3),
-      grid.solids.toFixed(3),
-      grid.checks.toFixed(3),
-      ((whole / grid.joints) * 1000).toFixed(2),
+    const { joints: made, errors: _, ...stages } = JSON.parse(printed);
+    const seconds = Object.values(stages);
+    const whole = seconds.reduce((sum, one) => sum + one, 0);
+    row(String(made), [
+      ...seconds.map((one) => one.toFixed(3)),
+      ((whole / made) * 1000).toFixed(2),
       `${memory.toFixed(0)} MB`,
     ]);
   }
