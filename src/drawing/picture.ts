@@ -50,9 +50,13 @@ export function explodedView(solids: Solids, frame: Frame = VIEW_FRAMES.isometri
 export function pictureSheets(solids: Solids, options: DrawingOptions): readonly Draft[] {
   return [
     pictureSheet(solids, options, 'picture', 'isometric view', new Map()),
-    pictureSheet(solids, options, 'exploded', 'exploded view', exploded(solids.design)),
+    explodedSheet(solids, options),
   ];
 }
+
+/** The second of them alone. */
+export const explodedSheet = (solids: Solids, options: DrawingOptions): Draft =>
+  pictureSheet(solids, options, 'exploded', 'exploded view', exploded(solids.design));
 
 function pictureSheet(
   solids: Solids,

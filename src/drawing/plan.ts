@@ -13,7 +13,7 @@ import { jointDetail, jointKinds } from './joint-detail.js';
 import { layoutFigure } from './layout-figure.js';
 import { movedEntities } from './moved.js';
 import { type Orientation, type Paper, pageOf } from './page.js';
-import { isometricView, pictureSheets } from './picture.js';
+import { explodedSheet, isometricView } from './picture.js';
 import type { PlanParts } from './plan-parts.js';
 import { templatesOf } from './plan-templates.js';
 import { checkBlocks, finishBlocks, materialBlocks, tenonBlocks, toolBlocks } from './plan-words.js';
@@ -64,7 +64,6 @@ export function planContent(parts: PlanParts): PlanContent {
   const { solids, papers, units, projection } = parts;
   const options = { paper: 'A4' as const, units, projection };
   const cutter = solids.design.cutter;
-  const [, exploded] = pictureSheets(solids, options);
   const boards = boardGroups(solids, options);
   const joints = jointKinds(solids).map((kind) => {
     const draft = jointDetail(solids, kind, options);
@@ -87,7 +86,7 @@ export function planContent(parts: PlanParts): PlanContent {
       prose('Materials', 'materials', 'landscape', [...materialBlocks(papers, units), ...layouts(parts)]),
       drawings('Assembly and exploded view', [
         { title: 'assembly', drafts: [assemblyDrawing(solids, options)] },
-        { title: 'exploded view', drafts: exploded ? [exploded] : [] },
+        { title: 'exploded view', drafts: [explodedSheet(solids, options)] },
       ]),
       drawings('Boards', boards),
       ...(joints.length > 0 ? [drawings('Joints', joints)] : []),

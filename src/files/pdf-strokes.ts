@@ -12,32 +12,45 @@ export const PDF_FONTS = { plain: 'plain', bold: 'bold' } as const;
 /** What a sheet's strokes need of a document whose unit is the millimetre, y down. */
 type Paper = PDFKit.PDFDocument;
 
-/** Draws strokes on the current page, which is `height` mm high; everything true to the last digit of the file. */
+/**
+ * Draws strokes on the current page, which is `height` mm high; everything true to the last digit of the file.
+ *
+ * Lines of one kind that follow one another are one path: it is read, packed and drawn faster.
+ */
 export function drawStrokes(doc: Paper, strokes: readonly Stroke[], height: number): void {
-  let looks = '';
+  let kind = '';
+  let open = false;
+  const close = () => {
+    if (open) doc.stroke();
+    open = false;
+  };
+  doc.strokeColor(INK).lineJoin('round');
   for (const stroke of strokes) {
     if (stroke.kind === 'text') {
+      close();
       drawText(doc, stroke, height);
       continue;
     }
-    if (stroke.line !== looks) {
-      looks = stroke.line;
+    if (stroke.line !== kind) {
+      close();
+      kind = stroke.line;
       const { width, dashes } = LINE_KINDS[stroke.line];
       doc.lineWidth(width);
       // dashes end where they end, whole lines are rounded
       if (dashes.length > 0) doc.dash(dashes as never, {}).lineCap('butt');
       else doc.undash().lineCap('round');
-      doc.lineJoin('round');
     }
-    trace(doc, stroke, height);
     const fill = 'fill' in stroke ? stroke.fill : undefined;
-    if (fill === 'ink') doc.fillAndStroke(INK, INK);
-    else if (fill === 'paper') doc.fillAndStroke('#ffffff', INK);
-    else doc.stroke(INK);
+    if (fill) close();
+    trace(doc, stroke, height);
+    if (fill) doc.fillAndStroke(fill === 'ink' ? INK : PAPER, INK);
+    else open = true;
   }
+  close();
 }
 
 const INK = '#000000';
+const PAPER = '#ffffff';
 
 function trace(doc: Paper, stroke: Exclude<Stroke, TextStroke>, height: number): void {
   switch (stroke.kind) {

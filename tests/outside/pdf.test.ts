@@ -114,13 +114,16 @@ for (const design of [stool, jig]) {
 
 /** A ring of a match mark: its middle. */
 function ringsOf(page: ReadPage): readonly Point[] {
-  return page.paths.flatMap(({ runs, lineWidth }) => {
-    if (Math.abs(lineWidth - 0.13) > 0.005 || runs.length !== 1 || runs[0]!.length < 40) return [];
-    const [xs, ys] = [runs[0]!.map(([x]) => x), runs[0]!.map(([, y]) => y)];
-    const [w, h] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
-    if (Math.abs(w - 6.4) > 0.01 || Math.abs(h - 6.4) > 0.01) return [];
-    return [[(Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2] as const];
-  });
+  const fine = page.paths.filter(({ lineWidth }) => Math.abs(lineWidth - 0.13) < 0.005);
+  return fine
+    .flatMap(({ runs }) => runs)
+    .flatMap((run) => {
+      if (run.length < 40) return [];
+      const [xs, ys] = [run.map(([x]) => x), run.map(([, y]) => y)];
+      const [w, h] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+      if (Math.abs(w - 6.4) > 0.01 || Math.abs(h - 6.4) > 0.01) return [];
+      return [[(Math.max(...xs) + Math.min(...xs)) / 2, (Math.max(...ys) + Math.min(...ys)) / 2] as const];
+    });
 }
 
 /** Rings with the letters that stand beside them. */
