@@ -344,7 +344,9 @@ test('for all sizes of stool and jig nothing of a set-up cuts into anything, and
 
 test('a template guides a bush from one end of its window to the other', () => {
   // 60 mm rails are too thick for this jig, and their edges too narrow for a guide board
-  const thick = frameModel.build(readParameters(frameModel, { thickness: 60, railWidth: 100, cutter: 8 }, 'mm'));
+  const thick = frameModel.build(
+    readParameters(frameModel, { thickness: 60, railWidth: 100, cutter: 8 }, 'mm'),
+  );
   const narrow = jigOf({ workMin: 20, workMax: 40 });
   const { bench, held } = onBench(thick, narrow);
   const windows = held.holdings.filter(({ way }) => way === 'windowed template');

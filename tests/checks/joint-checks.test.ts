@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../src/checks/index.js';
-import type { Vec3 } from '../../src/frame/index.js';
+import { add, type Vec3 } from '../../src/frame/index.js';
 import {
   codes,
   findings,
@@ -162,8 +162,10 @@ describe('walls round a mortise', () => {
 
   test('two mortises that meet in one board are caught in both', async () => {
     const twice = sample({ tenons: 2, tenonWidth: 40, endInset: 15 });
-    expect(await codes(twice)).toEqual(['end-inset']);
-    expect((await one(twice, 'end-inset')).message).toContain('to the edge or the next mortise');
+    expect(await codes(twice)).toEqual(['web-thin']);
+    // 120 − 2 · 15 − 2 · 41
+    expect(await one(twice, 'web-thin')).toMatchObject({ measured: expect.closeTo(8, 2), limit: 12.7 });
+    expect((await one(twice, 'web-thin')).message).toContain('to the next mortise; 12.7 mm is usual');
     // 41 long each, 49 apart: 8 of web; move one by 8.1
     const design = withBoard(twice, 'shelf', (board) => ({
       ...board,
@@ -205,6 +207,18 @@ describe('proportions by common practice', () => {
     expect((await one(design, 'end-inset')).measured).toBeCloseTo(12.6, 1);
   });
 
+  test('who asks for another inset or web is held to what was asked', async () => {
+    // a tenon as wide as the inset lets it: 120 − 2 · 6 less the millimetre for glue
+    expect(await codes(sample({ endInset: 6 }))).toEqual([]);
+    expect(await codes(sample({ endInset: 20 }))).toEqual([]);
+    const design = sample({ endInset: 20, tenonWidth: 120 - 2 * 19 - 1 });
+    expect(await codes(design)).toEqual(['end-inset']);
+    const finding = await one(design, 'end-inset');
+    expect(finding).toMatchObject({ measured: expect.closeTo(19, 1), limit: 20 });
+    expect(finding.message).toContain('20.0 mm is asked');
+    expect(await codes(sample({ tenons: 2, web: 8 }))).toEqual([]);
+  });
+
   test('a tenon is from a quarter to half of the thinner board', async () => {
     for (const [thickness, code] of [
       [9.9, 'tenon-thin'],
@@ -217,6 +231,43 @@ describe('proportions by common practice', () => {
       const design = sample({ cutter: thickness + 0.2, depths: { upright: 40 } });
       expect(await codes(design), `${thickness}`).toEqual(code ? [code] : []);
     }
+  });
+});
+
+describe('the shoulders of a joint', () => {
+  const moved = (by: Vec3, turnDeg = 0) =>
+    withPlace(sound, 'upright', (place) => ({
+      ...nudged(place, [0, 0, 0], turnDeg),
+      origin: add(place.origin, by),
+    }));
+
+  test('boards moved 0.05 mm apart after joining stand open, and nothing else is wrong', async () => {
+    const design = moved([0, 0, 0.05]);
+    expect(await codes(design)).toEqual(['shoulder-open']);
+    const finding = await one(design, 'shoulder-open');
+    expect(finding).toMatchObject({
+      level: 'error',
+      subjects: ['shelf/upright/1', 'shelf', 'upright'],
+      measured: expect.closeTo(0.05, 6),
+      limit: 0.01,
+    });
+    expect(finding.message).toContain('stand 0.05 mm apart');
+  });
+
+  test('boards 12 mm apart, and boards that do not face each other at all, are caught too', async () => {
+    expect((await one(moved([0, 0, 12]), 'shoulder-open')).measured).toBeCloseTo(12, 6);
+    expect((await one(moved([200, 0, 0]), 'shoulder-open')).message).toContain(
+      'no shoulders that face each other',
+    );
+  });
+
+  test('an upright turned by a tenth of a degree stands open on one side', async () => {
+    const found = (await findings(moved([0, 0, 0], 0.1))).filter(({ code }) => code === 'shoulder-open');
+    expect(found.length).toBe(1);
+  });
+
+  test('arithmetic is no gap: 0.005 mm is let pass', async () => {
+    expect(await codes(moved([0, 0, 0.005]))).toEqual([]);
   });
 });
 
