@@ -4,22 +4,22 @@ import type { OutputFile } from './owned-files.js';
 
 /** How one kind of file is written; its libraries are loaded only when it is. */
 export interface KindWriter {
-  /** Wood is cut from it: held back when a check failed. */
-  readonly cutting: boolean;
+  /** Paths wood is cut from, held back when a check failed; none for files to look at. */
+  readonly cutting: readonly string[];
   readonly write: (made: Made) => Promise<readonly OutputFile[]>;
 }
 
 /** Every kind of file. A new kind is added here and to {@link FileKind}. */
 export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
   stl: {
-    cutting: false,
+    cutting: [],
     write: async ({ solids, aids, request }) => {
       const { stlFiles } = await import('./solid-files.js');
       return stlFiles(solids, aids, request.format);
     },
   },
   faces: {
-    cutting: false,
+    cutting: [],
     write: async ({ solids }) => {
       const [{ meshDxf }, { placedMeshes }] = await Promise.all([
         import('./mesh-dxf.js'),
@@ -30,49 +30,49 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
     },
   },
   dxf: {
-    cutting: true,
+    cutting: ['templates/*.dxf'],
     write: async (made) => {
       const { templateFiles } = await import('./template-files.js');
       return templateFiles(made);
     },
   },
   shop: {
-    cutting: true,
+    cutting: ['shop/*'],
     write: async ({ papers, solids, say, failed }) => {
       const { shopFiles } = await import('./shop-files.js');
       return shopFiles(papers, solids.design, say, failed);
     },
   },
   '3mf': {
-    cutting: false,
+    cutting: [],
     write: async ({ solids }) => {
       const [{ threeMf }, { piecesOf }] = await Promise.all([import('./three-mf.js'), import('./piece.js')]);
       return [{ path: 'exchange/assembly.3mf', bytes: threeMf(solids.design.title, piecesOf(solids)) }];
     },
   },
   glb: {
-    cutting: false,
+    cutting: [],
     write: async ({ solids }) => {
       const [{ glb }, { piecesOf }] = await Promise.all([import('./glb.js'), import('./piece.js')]);
       return [{ path: 'exchange/assembly.glb', bytes: await glb(solids.design.title, piecesOf(solids)) }];
     },
   },
   pictures: {
-    cutting: false,
+    cutting: [],
     write: async (made) => {
       const { pictureFiles } = await import('./picture-files.js');
       return pictureFiles(made);
     },
   },
   plan: {
-    cutting: true,
+    cutting: ['plan.*.pdf', 'plan/*'],
     write: async (made) => {
       const { planFiles } = await import('./plan-files.js');
       return planFiles(made);
     },
   },
   page: {
-    cutting: false,
+    cutting: [],
     write: async (made) => {
       const { pageFile } = await import('./page-file.js');
       return [await pageFile(made)];

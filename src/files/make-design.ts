@@ -66,10 +66,12 @@ async function filesOf(
   const heldBack: string[] = [];
   for (const kind of kinds) {
     const { cutting, write } = KIND_WRITERS[kind];
+    if (cutting.length > 0 && made.failed && !made.request.force) {
+      heldBack.push(...cutting);
+      continue;
+    }
     made.request.progress(`${STEPS[3]}: ${kind}`, 3, STEPS.length);
-    const ofKind = await write(made);
-    if (cutting && made.failed && !made.request.force) heldBack.push(...ofKind.map(({ path }) => path));
-    else files.push(...ofKind);
+    files.push(...(await write(made)));
   }
   return { files, heldBack };
 }
