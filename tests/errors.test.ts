@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { standOff } from '../src/board/index.js';
 import { InputError, JoinError, TenonwrightError } from '../src/errors.js';
 import { speaker } from '../src/length/index.js';
+import { fromDistances } from '../src/mounting/index.js';
+import { circle, obround, polygon } from '../src/profile/index.js';
+import { routerSpeedLimit } from '../src/tables/index.js';
 import { seed } from './properties/seed.js';
 
 const error = new JoinError(
@@ -37,4 +41,40 @@ test('for all lengths and angles the message reads as the voice in mm says it', 
     }),
     { ...seed(300), examples: [[0], [-0], [-0.0004], [-0.04], [100], [99.96], [0.0005], [1000]] },
   );
+});
+
+test.each<[what: string, refused: () => unknown, inInches: string]>([
+  // 25.4 mm to the inch by definition
+  [
+    'a bush',
+    () => standOff({ cutter: 12.7, bush: 12.7 }),
+    'guide bush of 1/2" received for a cutter of 1/2"',
+  ],
+  ['a circle', () => circle({ diameter: -25.4 }), 'received diameter -1"'],
+  ['an obround', () => obround({ length: 6.35, width: 12.7 }), 'received length 1/4" and width 1/2"'],
+  ['a router', () => routerSpeedLimit(127), 'a cutter of 5" has no speed in the table'],
+  [
+    'a corner',
+    () =>
+      polygon([
+        { x: 0, y: 0 },
+        { x: 25.4, y: 0, radius: 50.8 },
+        { x: 0, y: 25.4 },
+      ]),
+    'at (1", 0") received radius 2"',
+  ],
+  [
+    'measured holes',
+    () => fromDistances('1-2 1in; 1-3 1in; 2-3 3in', { mirror: 'as-seen-from-above' }),
+    '1-2 1", 1-3 1" and 2-3 3" make no triangle',
+  ],
+])('%s that cannot be is told in inches to who works in inches', (_, refused, inInches) => {
+  let told = 'nothing refused';
+  try {
+    refused();
+  } catch (error) {
+    told = (error as TenonwrightError).explain(speaker('in'));
+  }
+  expect(told).toContain(inInches);
+  expect(told).not.toContain('mm');
 });

@@ -24,7 +24,8 @@ export function boltStack(v: JigValues): BoltStack {
   if (v.knobThread >= v.knobHeight)
     throw new InputError(
       'knob-thread',
-      `knob: its thread is ${v.knobThread} mm deep in ${v.knobHeight} mm of knob; allowed is less than the height: measure both again`,
+      (say) =>
+        `knob: its thread is ${say.fine(v.knobThread)} deep in ${say.fine(v.knobHeight)} of knob; allowed is less than the height: measure both again`,
     );
   const shallow = bolt.hexHead.height + HEAD_BELOW;
   const above = v.plateThickness + bolt.largeWasher.thickness;
@@ -35,12 +36,14 @@ export function boltStack(v: JigValues): BoltStack {
   if (counterboreDepth < bolt.hexHead.height)
     throw new InputError(
       'counterbore-too-shallow',
-      `rails: counterbores ${counterboreDepth} mm deep leave the ${v.boltSize} heads, ${bolt.hexHead.height.toFixed(1)} mm high, standing out: make them at least that deep`,
+      (say) =>
+        `rails: counterbores ${say.fine(counterboreDepth)} deep leave the ${v.boltSize} heads, ${say.length(bolt.hexHead.height)} high, standing out: make them at least that deep`,
     );
   if (v.railHeight - counterboreDepth < RAIL_FLOOR)
     throw new InputError(
       'counterbore-too-deep',
-      `rails: counterbores ${counterboreDepth.toFixed(1)} mm deep leave ${(v.railHeight - counterboreDepth).toFixed(1)} mm of a rail ${v.railHeight} mm high; allowed is at least ${RAIL_FLOOR} mm: take higher rails, or give a bolt length`,
+      (say) =>
+        `rails: counterbores ${say.length(counterboreDepth)} deep leave ${say.length(v.railHeight - counterboreDepth)} of a rail ${say.fine(v.railHeight)} high; allowed is at least ${say.fine(RAIL_FLOOR)}: take higher rails, or give a bolt length`,
     );
   const sharpCorners = (bolt.hexHead.acrossFlats * 2) / Math.sqrt(3);
   return {
@@ -58,7 +61,8 @@ function standardLength(v: JigValues, bolt: Fastener, toKnob: number): number {
   if (most < least)
     throw new InputError(
       'knob-thread-short',
-      `knob: its thread is ${v.knobThread} mm deep; an ${v.boltSize} bolt needs at least ${(least - toKnob + TIP_AIR).toFixed(1)} mm: take a deeper knob or a thinner bolt`,
+      (say) =>
+        `knob: its thread is ${say.fine(v.knobThread)} deep; a bolt of ${v.boltSize} needs at least ${say.length(least - toKnob + TIP_AIR)}: take a deeper knob or a thinner bolt`,
     );
   const up = boltLengthFrom(bolt.system, least);
   if (up !== undefined && up <= most) return up;
@@ -66,6 +70,7 @@ function standardLength(v: JigValues, bolt: Fastener, toKnob: number): number {
   if (down !== undefined) return down;
   throw new InputError(
     'no-standard-bolt',
-    `bolts: no standard length lies between ${least.toFixed(1)} and ${most.toFixed(1)} mm: change the height of the rails or give a bolt length`,
+    (say) =>
+      `bolts: no standard length lies between ${say.length(least)} and ${say.length(most)}: change the height of the rails or give a bolt length`,
   );
 }

@@ -43,12 +43,14 @@ export function layOut(v: JigValues): Layout {
   if (widest <= 0)
     throw new InputError(
       'slot-too-short',
-      `plate: slots ${slotLength} mm long leave no gap between two rails ${v.railWidth} mm wide; allowed is more than ${(slotWidth + v.railWidth).toFixed(1)} mm: lengthen them`,
+      (say) =>
+        `plate: slots ${say.fine(slotLength)} long leave no gap between two rails ${say.fine(v.railWidth)} wide; allowed is more than ${say.length(slotWidth + v.railWidth)}: lengthen them`,
     );
   if (railLength / 2 - slotPosition <= stack.counterboreDiameter / 2)
     throw new InputError(
       'rail-too-short',
-      `rails: ${railLength} mm long, their bolts ${slotPosition} mm from the middle do not fit in them; allowed is more than ${(2 * slotPosition + stack.counterboreDiameter).toFixed(1)} mm: lengthen the rails`,
+      (say) =>
+        `rails: ${say.fine(railLength)} long, their bolts ${say.fine(slotPosition)} from the middle do not fit in them; allowed is more than ${say.length(2 * slotPosition + stack.counterboreDiameter)}: lengthen the rails`,
     );
   const narrowest = Math.min(widest, Math.max(v.workMin, above + KNOB_GAP - v.railWidth));
   return {
@@ -71,11 +73,13 @@ function checkAsked(v: JigValues): void {
   if (v.workMin > v.workMax)
     throw new InputError(
       'work-range',
-      `work: the thinnest is ${v.workMin} mm and the thickest ${v.workMax} mm: exchange them`,
+      (say) =>
+        `work: the thinnest is ${say.fine(v.workMin)} and the thickest ${say.fine(v.workMax)}: exchange them`,
     );
   if (v.cutter >= v.bitOpening)
     throw new InputError(
       'opening-too-small',
-      `plate: a cutter of ${v.cutter} mm does not pass an opening of ${v.bitOpening} mm: make the opening larger`,
+      (say) =>
+        `plate: a cutter of ${say.fine(v.cutter)} does not pass an opening of ${say.fine(v.bitOpening)}: make the opening larger`,
     );
 }

@@ -24,7 +24,8 @@ export function mounting(v: JigValues, base: RouterBase): Mounting {
   if (sinkDepth >= v.plateThickness)
     throw new InputError(
       'countersink-through-plate',
-      `plate: the countersinks for ${v.screwSize} screws are ${sinkDepth.toFixed(1)} mm deep, the plate is ${v.plateThickness} mm thick: take a thicker plate or thinner screws`,
+      (say) =>
+        `plate: the countersinks for ${v.screwSize} screws are ${say.length(sinkDepth)} deep, the plate is ${say.fine(v.plateThickness)} thick: take a thicker plate or thinner screws`,
     );
   const pattern = patternOf(v);
   for (const { name, at } of pattern.holes) {
@@ -32,13 +33,15 @@ export function mounting(v: JigValues, base: RouterBase): Mounting {
     if (inset < screw.diameter)
       throw new InputError(
         'mounting-hole-off-base',
-        `mounting hole ${name} at (${at.map((x) => x.toFixed(1)).join(', ')}) lies ${inset.toFixed(1)} mm inside the edge of the router base; allowed is at least ${screw.diameter} mm: check its position and the size of the base`,
+        (say) =>
+          `mounting hole ${name} at (${at.map(say.length).join(', ')}) lies ${inset < 0 ? `${say.length(-inset)} outside` : `${say.length(inset)} inside`} the edge of the router base; allowed is at least ${say.fine(screw.diameter)} inside: check its position and the size of the base`,
       );
     const wall = Math.hypot(...at) - (sinkDiameter + v.bitOpening) / 2;
     if (wall < OPENING_WALL)
       throw new InputError(
         'mounting-hole-in-opening',
-        `mounting hole ${name} leaves ${wall.toFixed(1)} mm of wood to the cutter's opening; allowed is at least ${OPENING_WALL} mm: make the opening smaller or check the hole's position`,
+        (say) =>
+          `mounting hole ${name} leaves ${say.length(Math.max(wall, 0))} of wood to the cutter's opening; allowed is at least ${say.fine(OPENING_WALL)}: make the opening smaller or check the hole's position`,
       );
   }
   return { pattern, screw, sinkDiameter, screwLength: v.screwLength ?? screwLength(v, screw) };

@@ -34,7 +34,8 @@ export function routerBase(v: JigValues): RouterBase {
   if (v.baseFlat >= radius)
     throw new InputError(
       'base-flat',
-      `router base: its flat is ${v.baseFlat} mm from the cutter; allowed is less than half the diameter, ${radius} mm: measure both again, or choose round`,
+      (say) =>
+        `router base: its flat is ${say.fine(v.baseFlat)} from the cutter; allowed is less than half the diameter, ${say.fine(radius)}: measure both again, or choose round`,
     );
   return {
     ...round,

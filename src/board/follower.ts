@@ -17,14 +17,16 @@ export function standOff({ cutter, bush }: Follower, width = Number.POSITIVE_INF
   if (!(Number.isFinite(cutter) && cutter > 0)) {
     throw new InputError(
       'template-cutter',
-      `template: cutter of ${cutter} mm received, a diameter above 0 mm is needed: give the cutter's diameter`,
+      (say) =>
+        `template: cutter of ${say.fine(cutter)} received, a diameter above 0 is needed: give the cutter's diameter`,
     );
   }
   if (bush === undefined) return 0;
   if (!(Number.isFinite(bush) && bush > cutter)) {
     throw new InputError(
       'template-bush',
-      `template: guide bush of ${bush} mm received for a cutter of ${cutter} mm, the bush must be larger than the cutter: take a larger bush or a smaller cutter`,
+      (say) =>
+        `template: guide bush of ${say.fine(bush)} received for a cutter of ${say.fine(cutter)}, the bush must be larger than the cutter: take a larger bush or a smaller cutter`,
     );
   }
   return (bush - pocketCutter({ cutter, bush }, width)) / 2;

@@ -18,7 +18,8 @@ export function partLines(board: Board, follower: Follower): readonly Entity[] {
   if (edge.length === 0) {
     throw new InputError(
       'template-vanishes',
-      `template of ${board.id}: its line stands ${off} mm inside the part, which leaves nothing of the outline: take a smaller guide bush or a larger cutter`,
+      (say) =>
+        `template of ${board.id}: its line stands ${say.fine(off)} inside the part, which leaves nothing of the outline: take a smaller guide bush or a larger cutter`,
     );
   }
   // a clockwise loop grows by the stand-off just as its hole does

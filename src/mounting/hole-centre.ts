@@ -24,7 +24,8 @@ export function cutterCentre(
   if (off > HOLE_RESIDUAL)
     throw new InputError(
       'hole-centre-unknown',
-      `the holes lie up to ${fixed(off, 2)} mm off the circle that fits them best, allowed is ${HOLE_RESIDUAL} mm, so the cutter's centre is not known: measure three holes from the cutter's centre too, like c-1 55`,
+      (say) =>
+        `the holes lie up to ${say.fine(off)} off the circle that fits them best, allowed is ${say.fine(HOLE_RESIDUAL)}, so the cutter's centre is not known: measure three holes from the cutter's centre too, as c-1, c-2 and c-3`,
     );
   const how =
     points.length === 3 ? 'the circle through the three holes' : 'the circle that fits the holes best';
@@ -50,7 +51,7 @@ function circleCentre(points: readonly Vec2[]): Vec2 {
   if (n < 3 || !(det > HOLE_RESIDUAL ** 2 * (xx + yy)))
     throw new InputError(
       'hole-centre-unknown',
-      `${n} holes that lie in a line have no circle through them, so the cutter's centre is not known: measure the holes from it too, like c-1 55`,
+      `${n} holes that lie in a line have no circle through them, so the cutter's centre is not known: measure the holes from it too, as c-1 and so on`,
     );
   return [mx + (xr * yy - yr * xy) / det, my + (yr * xx - xr * xy) / det];
 }

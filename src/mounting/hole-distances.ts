@@ -1,6 +1,6 @@
 import { InputError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
-import { fixed, type Units } from '../length/index.js';
+import type { Units } from '../length/index.js';
 import { cutterCentre } from './hole-centre.js';
 import { type Measured, readDistances } from './hole-measurements.js';
 import type { HolePattern } from './hole-pattern.js';
@@ -35,7 +35,8 @@ export function fromDistances(
   if (residual > HOLE_RESIDUAL)
     throw new InputError(
       'hole-distances-disagree',
-      `hole distances contradict each other: ${worst.from}-${worst.to} is ${fixed(worst.distance, 2)} mm, the pattern that fits best has ${fixed(distance(points.get(worst.from)!, points.get(worst.to)!), 2)} mm there; allowed is a difference of ${HOLE_RESIDUAL} mm: measure ${worst.from}-${worst.to} again, then its neighbours`,
+      (say) =>
+        `hole distances contradict each other: ${worst.from}-${worst.to} is ${say.fine(worst.distance)}, the pattern that fits best has ${say.fine(distance(points.get(worst.from)!, points.get(worst.to)!))} there; allowed is a difference of ${say.fine(HOLE_RESIDUAL)}: measure ${worst.from}-${worst.to} again, then its neighbours`,
     );
   const named = [...points].filter(([name]) => name !== CENTRE);
   const { centre, note } = cutterCentre(named, points.get(CENTRE));

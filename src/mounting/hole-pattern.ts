@@ -25,7 +25,8 @@ export function boltCircle(of: { diameter: number; count: number; startDeg?: num
   if (!(diameter > 0 && Number.isFinite(diameter)))
     throw new InputError(
       'hole-circle',
-      `hole circle: diameter is ${diameter} mm; allowed is more than 0: measure it between two opposite holes`,
+      (say) =>
+        `hole circle: diameter is ${say.fine(diameter)}; allowed is more than 0: measure it between two opposite holes`,
     );
   if (!(Number.isInteger(count) && count >= 1))
     throw new InputError('hole-count', `hole circle: ${count} holes; allowed is a whole number from 1`);

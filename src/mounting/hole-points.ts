@@ -1,6 +1,5 @@
 import { InputError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
-import { fixed } from '../length/index.js';
 import { leastSquares, type Points, type Triangle } from './hole-least-squares.js';
 import type { Measured } from './hole-measurements.js';
 
@@ -65,7 +64,8 @@ function largestTriangle(names: readonly string[], between: ReadonlyMap<string, 
 const impossible = ([a, b, c]: Triangle, ab: number, ac: number, bc: number): InputError =>
   new InputError(
     'hole-triangle',
-    `hole distances ${a}-${b} ${fixed(ab, 2)}, ${a}-${c} ${fixed(ac, 2)} and ${b}-${c} ${fixed(bc, 2)} mm make no triangle: the longest must be shorter than the other two together; measure them again`,
+    (say) =>
+      `hole distances ${a}-${b} ${say.fine(ab)}, ${a}-${c} ${say.fine(ac)} and ${b}-${c} ${say.fine(bc)} make no triangle: the longest must be shorter than the other two together; measure them again`,
   );
 
 function heron(a: number, b: number, c: number): number {

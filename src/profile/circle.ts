@@ -1,6 +1,5 @@
 import { ProfileError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
-import { mm } from './mm.js';
 import type { Profile } from './profile.js';
 
 /**
@@ -15,7 +14,8 @@ export function circle(size: { diameter: number; centre?: Vec2 }): Profile {
   if (!(diameter > 0) || !Number.isFinite(diameter))
     throw new ProfileError(
       'profile-circle',
-      `circle: received diameter ${mm(diameter)}, allowed is a diameter above 0: give the size of the hole`,
+      (say) =>
+        `circle: received diameter ${say.fine(diameter)}, allowed is a diameter above 0: give the size of the hole`,
     );
   return [
     { x: centre[0] + diameter / 2, y: centre[1], bulge: 1 },

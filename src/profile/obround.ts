@@ -2,7 +2,6 @@ import { ProfileError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import { circle } from './circle.js';
-import { mm } from './mm.js';
 import type { Profile } from './profile.js';
 
 /**
@@ -24,7 +23,8 @@ export function obround(size: {
   if (!(width > 0) || !(length >= width - SAME_POINT) || !Number.isFinite(length))
     throw new ProfileError(
       'profile-obround',
-      `obround: received length ${mm(length)} and width ${mm(width)}, allowed is a width above 0 and a length over the round ends of at least the width: lengthen it or take a smaller cutter`,
+      (say) =>
+        `obround: received length ${say.fine(length)} and width ${say.fine(width)}, allowed is a width above 0 and a length over the round ends of at least the width: lengthen it or take a smaller cutter`,
     );
   if (length - width < SAME_POINT) return circle({ diameter: width, centre });
   const turn = (directionDeg * Math.PI) / 180;

@@ -1,7 +1,7 @@
-import { ProfileError } from '../errors.js';
+import { ProfileError, type Voice } from '../errors.js';
 import { SAME_POINT } from '../tolerances.js';
-import { mm, spot } from './mm.js';
 import type { Profile, Vertex } from './profile.js';
+import { spot } from './spot.js';
 import { counterClockwise } from './turn.js';
 import { validProfile } from './valid-profile.js';
 
@@ -37,7 +37,7 @@ export function polygon(corners: readonly Corner[]): Profile {
         corners,
         which,
         at.radius,
-        `a radius from 0 to ${mm(room)} beside this side of ${mm(side)}`,
+        (say) => `a radius from 0 to ${say.fine(room)} beside this side of ${say.fine(side)}`,
       );
     }
   });
@@ -62,7 +62,8 @@ function roundOf(corners: readonly Corner[], corner: Corner, i: number): Round {
   const [outX, outY] = toward(corner, corners[(i + 1) % corners.length]!);
   const turn = Math.atan2(inX * outY - inY * outX, inX * outX + inY * outY);
   const radius = corner.radius ?? 0;
-  if (!(radius >= 0) || !Number.isFinite(radius)) throw refused(corners, i, radius, 'a radius of 0 or more');
+  if (!(radius >= 0) || !Number.isFinite(radius))
+    throw refused(corners, i, radius, () => 'a radius of 0 or more');
   return { radius, turn, taken: radius * Math.tan(Math.abs(turn) / 2) };
 }
 
@@ -81,8 +82,14 @@ function toward(from: Corner, to: Corner): readonly [number, number] {
   return [(to.x - from.x) / size, (to.y - from.y) / size];
 }
 
-const refused = (corners: readonly Corner[], i: number, radius: number, allowed: string): ProfileError =>
+const refused = (
+  corners: readonly Corner[],
+  i: number,
+  radius: number,
+  allowed: (say: Voice) => string,
+): ProfileError =>
   new ProfileError(
     'profile-corner-radius',
-    `polygon: corner ${i + 1} of ${corners.length} at ${spot([corners[i]!.x, corners[i]!.y])} received radius ${mm(radius)}, allowed is ${allowed}: take a smaller radius or move the corner`,
+    (say) =>
+      `polygon: corner ${i + 1} of ${corners.length} at ${spot(say, [corners[i]!.x, corners[i]!.y])} received radius ${say.fine(radius)}, allowed is ${allowed(say)}: take a smaller radius or move the corner`,
   );

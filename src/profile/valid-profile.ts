@@ -2,8 +2,8 @@ import { ProfileError } from '../errors.js';
 import { SAME_POINT } from '../tolerances.js';
 import { area } from './area.js';
 import { ownCrossing } from './crosses-itself.js';
-import { spot } from './mm.js';
 import type { Profile } from './profile.js';
+import { spot } from './spot.js';
 
 /**
  * The outline itself, once it is known to be a closed simple loop of lines and arcs.
@@ -30,20 +30,22 @@ export function validProfile(profile: Profile, where = 'outline'): Profile {
     if (apart <= SAME_POINT)
       throw new ProfileError(
         'profile-repeated-vertex',
-        `${where}: vertex ${i + 1} at ${spot([v.x, v.y])} received a next vertex in the same place, allowed is a distance above ${SAME_POINT} mm: leave one of them out or give the side a length`,
+        (say) =>
+          `${where}: vertex ${i + 1} at ${spot(say, [v.x, v.y])} received a next vertex in the same place, allowed are two places: leave one of them out or give the side a length`,
       );
   });
   const enclosed = Math.abs(area(profile));
   if (enclosed <= SAME_POINT)
     throw new ProfileError(
       'profile-no-area',
-      `${where}: received an outline that encloses ${enclosed.toFixed(6)} mm², allowed is an area above ${SAME_POINT} mm²: check that its length and width are not zero`,
+      `${where}: received an outline that encloses nothing, allowed is one with an area: check that its length and width are not zero`,
     );
   const crossing = ownCrossing(profile);
   if (crossing)
     throw new ProfileError(
       'profile-crosses-itself',
-      `${where}: received an outline that meets itself at ${spot(crossing)}, allowed is a loop that meets itself nowhere: change the order of the vertices or the dimension that brings them together`,
+      (say) =>
+        `${where}: received an outline that meets itself at ${spot(say, crossing)}, allowed is a loop that meets itself nowhere: change the order of the vertices or the dimension that brings them together`,
     );
   return profile;
 }

@@ -16,6 +16,7 @@ export function routerSpeedLimit(diameter: number): number {
   if (row !== undefined) return row.rpm;
   throw new InputError(
     'cutter-not-in-speed-table',
-    `a cutter of ${diameter} mm has no speed in the table; allowed is more than 0 and at most ${largest} mm: take a smaller cutter`,
+    (say) =>
+      `a cutter of ${say.fine(diameter)} has no speed in the table; allowed is more than 0 and at most ${say.fine(largest)}: take a smaller cutter`,
   );
 }

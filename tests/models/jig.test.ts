@@ -4,6 +4,7 @@ import jig from '../../models/jig.js';
 import type { Design, Hardware } from '../../src/assembly/index.js';
 import { InputError } from '../../src/errors.js';
 import { add, pointIn, pointOut, type Vec3 } from '../../src/frame/index.js';
+import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { area } from '../../src/profile/index.js';
 import { allSolids, genus, sharedVolume, solidsOf, startKernel } from '../../src/solid/index.js';
@@ -302,6 +303,41 @@ test.each([
 ])('a jig of %o is refused with the remedy', (raw, message) => {
   expect(() => built(raw as Raw)).toThrow(InputError);
   expect(() => built(raw as Raw)).toThrow(message);
+});
+
+test('a person who works in inches is told in inches what does not fit', () => {
+  const told = (raw: Raw): string => {
+    try {
+      built(raw);
+      return 'not refused';
+    } catch (error) {
+      // what a 1/64 leaves over is told in mm
+      return (error as InputError).explain(speaker('in')).replace(/ \([+-][\d.]+ mm\)/g, '');
+    }
+  };
+  // 12 / 25.4 = 0.4724, 70 / 25.4 = 2.7559, 60 / 25.4 = 2.3622, 80 / 25.4 = 3.1496
+  expect(told({ cutter: 12, bitOpening: 12 })).toContain('a cutter of 0.4724" does not pass');
+  expect(told({ workMin: 70 })).toContain('the thinnest is 2.7559" and the thickest 2.3622"');
+  expect(told({ routerBase: 'round-with-flat', baseFlat: 80 })).toContain(
+    'its flat is 3.1496" from the cutter',
+  );
+  for (const raw of [
+    { holeCircle: 148 },
+    { baseDiameter: 100 },
+    { holeCircle: 40 },
+    { plateThickness: 6, screwSize: 'M10', holeCircle: 100 },
+    { knobThread: 8 },
+    { knobThread: 30 },
+    { slotLength: 45 },
+    { railLength: 200 },
+    { counterboreDepth: 4 },
+    { counterboreDepth: 40 },
+    { mounting: 'distances', holeDistances: '1-2 10; 1-3 20; 2-3 40' },
+    { mounting: 'distances', holeDistances: '1-2 80; 2-3 80; 3-4 80; 1-4 80; 1-3 113.14; 2-4 117' },
+  ]) {
+    expect(told(raw), JSON.stringify(raw)).toContain('"');
+    expect(told(raw), JSON.stringify(raw)).not.toContain('mm');
+  }
 });
 
 test.each([

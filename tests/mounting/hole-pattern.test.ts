@@ -157,7 +157,7 @@ test('a least-squares fit is no worse than the true pattern: its summed squared 
 test('one distance read 10 mm wrong is refused and named', () => {
   const text = '1-2 80; 2-3 60; 3-4 80; 4-1 60; 1-3 110; 2-4 100';
   expect(() => fromDistances(text, above)).toThrow(InputError);
-  expect(() => fromDistances(text, above)).toThrow(/contradict each other: 1-3 is 110\.00 mm, .* 0\.5 mm/);
+  expect(() => fromDistances(text, above)).toThrow(/contradict each other: 1-3 is 110 mm, .* 0\.5 mm/);
 });
 
 test.each([

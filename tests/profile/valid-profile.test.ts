@@ -79,6 +79,6 @@ test.each([
 
 test('the error says which outline and where', () => {
   expect(() => validProfile(loop([0, 0], [10, 0], [10, 0], [0, 10]), 'outline of left-side')).toThrow(
-    'outline of left-side: vertex 2 at (10, 0)',
+    'outline of left-side: vertex 2 at (10 mm, 0 mm)',
   );
 });
