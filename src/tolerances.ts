@@ -34,6 +34,9 @@ export const PATCH_MM2 = 1;
 export const IN_LINE_MM = 0.01;
 export const IN_LINE_DEG = 0.01;
 
+/** Shoulders farther apart than this are open, mm: far above double-precision noise at 3 m, half of what the thinnest feeler shows. */
+export const SHOULDER_OPEN = 0.01;
+
 /** Relative volume difference allowed between a body and the polygonised outline it was made from. */
 export const VOLUME_RELATIVE = 1e-6;
 

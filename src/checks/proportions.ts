@@ -1,5 +1,6 @@
 import { PRACTICE } from '../joinery/index.js';
-import { type Bench, COMMON_PRACTICE } from './bench.js';
+import type { TenonMeasure } from '../solid/index.js';
+import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Rounding of a figure that was sized to its limit, mm. */
@@ -34,27 +35,53 @@ export const mortiseDepth = (bench: Bench): readonly Finding[] =>
     }),
   );
 
-/** Wood stays between a mortise's end and the edge of the board, or the next mortise. */
+/** Wood stays between a mortise's ends and the edge of the board, and the next mortise: as much as its joint was asked to keep. */
 export const endInset = (bench: Bench): readonly Finding[] =>
   bench.tenons.flatMap((t) =>
-    t.mortises.flatMap((m): Finding[] => {
-      if (m.endWood >= PRACTICE.endInset - ROUNDING) return [];
-      const { say } = bench;
-      return [
-        {
-          code: 'end-inset',
-          level: 'warning',
-          subjects: [t.tenon.id, m.board],
-          measured: m.endWood,
-          limit: PRACTICE.endInset,
-          unit: 'mm',
-          message: `the mortise for tenon ${t.tenon.id} in ${m.board} has ${say.length(m.endWood)} of wood past its end, to the edge or the next mortise; ${say.length(PRACTICE.endInset)} is usual`,
-          remedy: 'make the tenon narrower, use fewer tenons or a wider board',
-          basis: COMMON_PRACTICE,
-        },
-      ];
-    }),
+    t.mortises.flatMap((m) => [
+      ...short(bench, t, m.board, {
+        code: 'end-inset',
+        wood: m.endWood,
+        limit: t.joint.endInset,
+        usual: PRACTICE.endInset,
+        to: 'to the edge',
+      }),
+      ...short(bench, t, m.board, {
+        code: 'web-thin',
+        wood: m.webWood,
+        limit: t.joint.web,
+        usual: PRACTICE.web,
+        to: 'to the next mortise',
+      }),
+    ]),
   );
+
+interface Kept {
+  readonly code: string;
+  readonly wood: number;
+  readonly limit: number;
+  readonly usual: number;
+  readonly to: string;
+}
+
+function short({ say }: Bench, t: TenonMeasure, board: string, kept: Kept): Finding[] {
+  const { code, wood, limit, usual, to } = kept;
+  if (wood >= limit - ROUNDING) return [];
+  const asked = limit === usual ? 'usual' : 'asked';
+  return [
+    {
+      code,
+      level: 'warning',
+      subjects: [t.tenon.id, board],
+      measured: wood,
+      limit,
+      unit: 'mm',
+      message: `the mortise for tenon ${t.tenon.id} in ${board} has ${say.length(wood)} of wood past its end, ${to}; ${say.length(limit)} is ${asked}`,
+      remedy: 'make the tenon narrower, use fewer tenons or a wider board',
+      basis: asked === 'usual' ? COMMON_PRACTICE : MEASURED,
+    },
+  ];
+}
 
 /** A tenon is near one third of the thinner board. */
 export const tenonThickness = (bench: Bench): readonly Finding[] =>

@@ -12,6 +12,7 @@ import { inLine } from './in-line.js';
 import { engagements, keepApart, reaches } from './mechanism.js';
 import { overlap } from './overlap.js';
 import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
+import { shoulders } from './shoulders.js';
 import { templateCorners } from './template-corners.js';
 import { tenonFit } from './tenon-fit.js';
 import { volumes } from './volumes.js';
@@ -21,6 +22,7 @@ import { walls } from './walls.js';
 export const CHECKS: readonly { readonly name: string; readonly check: Check }[] = [
   { name: 'fit of tenons', check: tenonFit },
   { name: 'mortises in line', check: inLine },
+  { name: 'shoulders', check: shoulders },
   { name: 'walls', check: walls },
   { name: 'mortise depth', check: mortiseDepth },
   { name: 'end insets', check: endInset },

@@ -171,6 +171,7 @@ export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joine
     cutter,
     fit,
     endInset: inset,
+    web: options.web ?? PRACTICE.web,
     thinner,
     tenons,
   };

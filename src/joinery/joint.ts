@@ -36,6 +36,8 @@ export interface Joint {
   readonly fit: Fit;
   /** Least wood asked for between a mortise's end and the edge of the seat. */
   readonly endInset: number;
+  /** Least wood asked for between two mortises in its row. */
+  readonly web: number;
   /** Thickness of the thinner board. */
   readonly thinner: number;
   readonly tenons: readonly Tenon[];

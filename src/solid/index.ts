@@ -7,6 +7,7 @@ export * from './joint-measures.js';
 export * from './kernel.js';
 export * from './measure.js';
 export * from './mesh.js';
+export * from './shoulder.js';
 export * from './side-wall.js';
 export * from './solids.js';
 export * from './standing.js';

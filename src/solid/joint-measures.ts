@@ -23,6 +23,9 @@ import type { BoardSolid, Solids } from './solids.js';
 const CHEEK_REACH = 5;
 const END_REACH = 60;
 
+/** A look past a mortise's end starts this far inside the wood, mm. */
+const PAST_WALL = 0.01;
+
 /** What was found of one mortise, on the solids; mm. */
 export interface MortiseMeasure {
   readonly board: string;
@@ -38,8 +41,10 @@ export interface MortiseMeasure {
   readonly flankClearance: number;
   /** Thinnest wood round the cavity; 0 when it breaks through or meets another cavity. */
   readonly wall: number;
-  /** Wood past the nearer end of the mortise, along its length, just below its mouth. */
+  /** Wood past the ends of the mortise to the nearest edge of the board, along its length, just below its mouth. */
   readonly endWood: number;
+  /** The same to the next cavity that lies before the edge; without end when none does. */
+  readonly webWood: number;
   /** The board's extent along the mortise's axis. */
   readonly boardDepth: number;
   /** Its air, from just below the mouth down; board frame, the kernel owns it. */
@@ -117,7 +122,7 @@ function measureMortise(
       bottomClearance,
       ...clearances(solids.kernel, board, solids.tenons.get(tenon.id)!.body, tenon, extent, bottomClearance),
       wall: wall.least,
-      endWood: endWood(board, mortise, own),
+      ...woodPastEnds(board, mortise, own),
       boardDepth: depthOf(board, mortise),
       cavity,
     },
@@ -159,8 +164,9 @@ function clearances(
 function axisOf(cavity: Body, into: 1 | -1): Axis {
   const room = box(cavity);
   const [reach, above] = into > 0 ? [room.max[2], -room.min[2]] : [-room.min[2], room.max[2]];
-  // an oblique mouth stands above the seat on one side and as far below it on the other: look below both
-  const mouth = Math.max(above, 0);
+  // an oblique mouth stands above the seat on one side and as far below it on the other, that of a board moved off lies
+  // beyond it: look below both
+  const mouth = Math.abs(above);
   const at = (share: number): { z: number; moments: Moments } => {
     const z = into * (mouth + (reach - mouth) * share);
     const plane: Frame = { origin: [0, 0, z], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
@@ -187,23 +193,26 @@ function offLine(a: Axis, b: Axis): { offLine: number; offLineDeg: number } {
   };
 }
 
-function endWood(board: BoardSolid, mortise: Mortise, room: Box): number {
+function woodPastEnds(board: BoardSolid, mortise: Mortise, room: Box): { endWood: number; webWood: number } {
   const { at } = mortise;
   const across = (room.min[1] + room.max[1]) / 2;
   const { normal } = mouthOf(mortise);
   // along the face, also when the mortise leans from it
   const along = subtract(at.x, scale(at.z, dot(at.x, normal) / dot(at.z, normal)));
-  const past = (side: 1 | -1): number => {
+  const past = (side: 1 | -1): { readonly wood: number; readonly to: 'edge' | 'cavity' } => {
     const end = side > 0 ? room.max[0] : room.min[0];
     const middle = pointOut(at, [0, across, 0]);
     const below = Math.max(room.min[2] / 2, -0.5);
     const start = add(add(middle, scale(along, end)), scale(at.z, below));
     const out = scale(unit(along), side);
-    return (
-      (hit(board.own, add(start, scale(out, 0.01)), add(start, scale(out, END_REACH))) ?? END_REACH) + 0.01
-    );
+    const [from, to] = [add(start, scale(out, PAST_WALL)), add(start, scale(out, END_REACH))];
+    const [wood, stock] = [board.own, board.stock].map((body) => hit(body, from, to) ?? END_REACH);
+    return { wood: wood! + PAST_WALL, to: wood! < stock! - PAST_WALL ? 'cavity' : 'edge' };
   };
-  return Math.min(past(1), past(-1));
+  const found = [past(1), past(-1)];
+  const least = (end: 'edge' | 'cavity') =>
+    Math.min(...found.filter(({ to }) => to === end).map(({ wood }) => wood));
+  return { endWood: least('edge'), webWood: least('cavity') };
 }
 
 /** How far the wood goes along the mortise's axis, from its mouth. */

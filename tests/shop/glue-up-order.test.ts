@@ -26,6 +26,7 @@ function entry(owner: string, receiver: string, axis: Vec3, engaged: number, cle
     cutter: 8,
     fit: { cheek: clearance, edge: 2 * clearance, end: 1 },
     endInset: 10,
+    web: 10,
     thinner: 20,
     tenons: [tenon],
   };
