@@ -1,4 +1,7 @@
-import { allSolids, type Solids } from '../solid/index.js';
+import { WORLD } from '../frame/index.js';
+import { segments } from '../profile/index.js';
+import type { Aid } from '../shop/index.js';
+import { allSolids, type BoardSolid, boardBody, type Solids, stockBody } from '../solid/index.js';
 import { assemblyDrawing } from './assembly-drawing.js';
 import { boardDrawing, type DrawingOptions, drawableOf } from './board-drawing.js';
 import { cardFigure } from './card-figure.js';
@@ -22,6 +25,7 @@ import { blocksOf, sectionsOf } from './prose.js';
 import { scalePage } from './scale-page.js';
 import type { Sheet } from './sheet.js';
 import { templateHead } from './template-head.js';
+import { onBlank } from './template-places.js';
 import { type TiledTemplate, tileSheets } from './tile-sheets.js';
 import { type Draft, finishSheets, type SheetSet } from './title-block.js';
 import type { View } from './view.js';
@@ -64,7 +68,8 @@ export function planContent(parts: PlanParts): PlanContent {
   const { solids, papers, units, projection } = parts;
   const options = { paper: 'A4' as const, units, projection };
   const cutter = solids.design.cutter;
-  const boards = boardGroups(solids, options);
+  const boards = boardGroups([...solids.boards.values()], options);
+  const aids = shapedAids(solids, papers.aids);
   const joints = jointKinds(solids).map((kind) => {
     const draft = jointDetail(solids, kind, options);
     return { title: draft.title, drafts: [draft] };
@@ -89,6 +94,7 @@ export function planContent(parts: PlanParts): PlanContent {
         { title: 'exploded view', drafts: [explodedSheet(solids, options)] },
       ]),
       drawings('Boards', boards),
+      ...when(aids.length > 0, () => drawings('Pieces to hold the work', boardGroups(aids, options))),
       ...(joints.length > 0 ? [drawings('Joints', joints)] : []),
       ...when(papers.cards.length > 0, () => prose('Set-up cards', 'set-up', 'portrait', cardBlocks(parts))),
       prose('Order of work', 'order', 'landscape', blocksOf(parts.texts.order)),
@@ -233,16 +239,35 @@ function prose(title: string, id: string, orientation: Orientation, blocks: read
   };
 }
 
+/** Pieces made to hold the work that are more than a plain block: wedges, templates with an opening. */
+function shapedAids(solids: Solids, aids: readonly Aid[]): readonly BoardSolid[] {
+  const { kernel } = solids;
+  return aids
+    .map(({ board }) => board)
+    .filter(
+      (board) =>
+        board.bevels.length > 0 ||
+        board.openings.length > 0 ||
+        board.holes.length > 0 ||
+        !segments(board.outline).every((piece) => onBlank(board, piece)),
+    )
+    .map((board): BoardSolid => {
+      const stock = kernel.keep(stockBody(kernel, board));
+      const own = kernel.keep(boardBody(kernel, board, stock));
+      return { kind: 'board', id: board.id, board, place: WORLD, stock, own, body: own };
+    });
+}
+
 /** Every board's drawing; tables that do not fit beside them follow together, their cells broken and not cut. */
-function boardGroups(solids: Solids, options: DrawingOptions) {
-  const drawn = [...solids.boards.values()].map((solid) => ({
+function boardGroups(solids: readonly BoardSolid[], options: DrawingOptions) {
+  const drawn = solids.map((solid) => ({
     board: solid.board,
     drafts: boardDrawing(solid, options),
   }));
   const apart = drawn.filter(({ drafts }) => drafts.length > 1).map(({ board }) => board);
   const tables = prose(
     'cuts of the boards',
-    'board-cuts',
+    `${solids[0]?.id ?? 'board'}-cuts`,
     'landscape',
     apart.flatMap((board) => [
       heading(`${board.name}: cuts`),

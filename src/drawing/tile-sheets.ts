@@ -12,7 +12,7 @@ import type { Dimension, Sheet, SheetEntity, Stroke } from './sheet.js';
 import { keyFigure, type TemplateArtwork } from './template-artwork.js';
 import { type Box, boxesOverlap, fittedText, textBox, textWidth } from './text-width.js';
 import { TILE_WINDOW, type Tile, type TilePlan, tilePlan } from './tiling.js';
-import type { SheetSet } from './title-block.js';
+import { type SheetSet, stampOver } from './title-block.js';
 
 /** A template with its sheets' plan. */
 export interface TiledTemplate {
@@ -93,9 +93,7 @@ function tileSheet(artwork: TemplateArtwork, plan: TilePlan, tile: Tile, of: Til
     ...moved(seams(plan, tile, [...drawn, ...keys.flatMap(({ parts }) => parts)]), at),
     ...rule([at[0] + shown.minX + 0.6, at[1] + shown.minY + Math.max(0, (h - 100) / 2)], 100, 'y', '100 mm'),
     ...footer(artwork, plan, tile, of, live),
-    ...(of.set.stamp === undefined
-      ? []
-      : [letters([live.minX + 8, live.maxY - 8], of.set.stamp, { height: 5, bold: true })]),
+    ...(of.set.stamp === undefined ? [] : [stampOver(page, of.set.stamp)]),
   ];
   return {
     id: `template-${artwork.board.id}-${tile.number}`,

@@ -77,13 +77,15 @@ export function finishSheets(drafts: readonly Draft[], set: SheetSet): readonly 
           true,
         ),
         ...block(draft, set, number, set.total ?? drafts.length),
-        ...(set.stamp === undefined
-          ? []
-          : [letters([minX + 3, maxY - 8], set.stamp, { height: 5, bold: true })]),
+        ...(set.stamp === undefined ? [] : [stampOver(draft.page, set.stamp)]),
       ],
     };
   });
 }
+
+/** The stamp, above the frame, where nothing else stands. */
+export const stampOver = ({ live }: Page, stamp: string): Stroke =>
+  letters([live.minX, live.maxY + 1.2], stamp, { height: 3.5, bold: true });
 
 type Cell = readonly [width: number, caption: string, value: string];
 

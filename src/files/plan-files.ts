@@ -26,7 +26,7 @@ export interface PlanOptions {
 }
 
 /** Written over every page of a design that failed a check. */
-const STAMP = 'FAILED CHECKS';
+const STAMP = 'FAILED CHECKS: do not cut from this sheet';
 
 /**
  * The plan on A4 and on Letter, and the templates whole: one PDF at full size for a plotter and an SVG each.

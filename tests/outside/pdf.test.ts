@@ -2,8 +2,10 @@
 // boxes) and qpdf (the file's own structure). Sizes: ISO 216 A4 210 × 297 mm; ANSI/ASME Y14.1 A 8.5 × 11 in.
 
 import { expect } from 'vitest';
+import type { Board } from '../../src/board/index.js';
 import type { Paper } from '../../src/drawing/index.js';
-import { pointAlong, segments } from '../../src/profile/index.js';
+import type { Vec3 } from '../../src/frame/index.js';
+import { arcs, bounds, pointAlong, segments } from '../../src/profile/index.js';
 import { CASES, type Case } from './designs.js';
 import { type MadePlan, planned, planWorkshop } from './plans.js';
 import { MUTOOL, PDFTOTEXT, printed, QPDF, testWith } from './programs.js';
@@ -486,6 +488,104 @@ testWith(
         expect(missing, card.id).toEqual([]);
         // a contradiction seeded into the card is seen
         expect(said.has((card.depth + 0.3).toFixed(1)), card.id).toBe(false);
+      }
+    }
+  },
+);
+
+/**
+ * Every length a drawing of a board may print, from its data alone: sizes, coordinates of all that is cut, and distances between
+ * any two of them along one axis.
+ */
+function lengthsOf({ blank, outline, openings, mortises, holes, slots, bevels }: Board): readonly number[] {
+  const along: readonly (readonly number[])[] = ([0, 1, 2] as const).map((axis) => {
+    const size = [blank.length, blank.width, blank.thickness][axis]!;
+    const loops = axis === 2 ? [] : [outline, ...openings.map((one) => one.outline)];
+    const reach = ({
+      at,
+      length,
+      width,
+    }: {
+      at: { origin: Vec3; x: Vec3; y: Vec3 };
+      length: number;
+      width: number;
+    }) =>
+      [-1, 0, 1].flatMap((s) => [
+        at.origin[axis] + s * at.x[axis] * (length / 2),
+        at.origin[axis] + s * at.y[axis] * (width / 2),
+      ]);
+    return [
+      0,
+      size,
+      // ends and middle of every loop
+      ...loops.map(bounds).flatMap(({ minX, maxX, minY, maxY }) => {
+        const [low, high] = axis === 0 ? [minX, maxX] : [minY, maxY];
+        return [low, high, (low + high) / 2];
+      }),
+      ...loops.flatMap((loop) => loop.map(({ x, y }) => (axis === 0 ? x : y))),
+      ...loops.flatMap((loop) => arcs(loop).map(({ centre }) => centre[axis as 0 | 1])),
+      ...[...mortises, ...slots].flatMap(reach),
+      ...holes.map(({ at }) => at.origin[axis]),
+      // where a bevel's plane meets both faces and both edges
+      ...bevels.flatMap(({ point, normal }) =>
+        [0, blank.width].flatMap((y) =>
+          [0, blank.thickness].map((z) => {
+            const at = [0, y, z] as const;
+            const others = ([0, 1, 2] as const).filter((one) => one !== axis);
+            const rise = others.reduce<number>((sum, one) => sum + normal[one] * (point[one] - at[one]), 0);
+            return Math.abs(normal[axis]) < 1e-9 ? 0 : point[axis] + rise / normal[axis];
+          }),
+        ),
+      ),
+    ];
+  });
+  return [
+    ...along.flatMap((places) => places.flatMap((a) => places.map((b) => Math.abs(a - b)))),
+    ...[...mortises, ...slots].flatMap(({ width, length, depth }) => [width, length, depth]),
+    ...holes.flatMap(({ diameter, depth, counterbore, countersink }) => [
+      diameter,
+      depth,
+      counterbore?.diameter,
+      counterbore?.depth,
+      countersink?.diameter,
+    ]),
+    ...[outline, ...openings.map((one) => one.outline)].flatMap((loop) =>
+      arcs(loop).flatMap(({ radius }) => [radius, 2 * radius]),
+    ),
+  ].filter((one): one is number => typeof one === 'number');
+}
+
+testWith(
+  PDFTOTEXT,
+  'every length printed on the drawings of the boards is one of the board, and a wrong one is found',
+  async () => {
+    for (const design of [stool, jig, frame]) {
+      const made = await plan(design);
+      const section = made.sets.A4.entries.find(({ title }) => title === 'Boards')!;
+      for (const [i, { board }] of made.design.boards.entries()) {
+        const page = String(section.parts![i]!.sheet + 1);
+        const text = printed(
+          PDFTOTEXT,
+          '-raw',
+          '-f',
+          page,
+          '-l',
+          page,
+          made.file('plan.a4.pdf'),
+          '-',
+        ).replace(/\s+/g, ' ');
+        const meant = lengthsOf(board);
+        // a part of a chain is the difference of two rounded figures: up to one step of 0.1 mm off
+        const strange = (said: readonly SaidTwice[]) =>
+          said.filter(({ mm }) => !meant.some((one) => Math.abs(one - mm) <= 0.101));
+        const said = pairs(text);
+        expect(said.length, board.id).toBeGreaterThan(8);
+        expect(
+          strange(said).map((one) => one.said),
+          board.id,
+        ).toEqual([]);
+        const { length } = board.blank;
+        expect(strange([{ mm: length + 1.3, inches: 0, said: 'seeded' }]), board.id).toHaveLength(1);
       }
     }
   },
