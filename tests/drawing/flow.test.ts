@@ -1,0 +1,120 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { flow } from '../../src/drawing/flow.js';
+import { type Block, heading, paragraph, tableBlock } from '../../src/drawing/flow-block.js';
+import { type Box, boxesOverlap, strokesOf, textBox, textWidth } from '../../src/drawing/index.js';
+import { blocksOf, sectionsOf } from '../../src/drawing/prose.js';
+import { wrappedTable } from '../../src/drawing/wrapped-table.js';
+import { wrappedText } from '../../src/drawing/wrapped-text.js';
+
+const area: Box = { minX: 14, minY: 39, maxX: 196, maxY: 265 };
+
+const word = fc.stringMatching(/^[a-z0-9"/°×-]{1,40}$/);
+const sentence = fc.array(word, { minLength: 1, maxLength: 40 }).map((words) => words.join(' '));
+
+test('for all texts and widths no row is wider than asked, and nothing is lost or added', () => {
+  fc.assert(
+    fc.property(sentence, fc.integer({ min: 10, max: 180 }), (text, width) => {
+      const rows = wrappedText(text, width);
+      for (const row of rows) if (row.length > 1) expect(textWidth(row, 2.5)).toBeLessThanOrEqual(width);
+      expect(rows.join('').replaceAll(' ', '')).toBe(text.replaceAll(' ', ''));
+    }),
+  );
+});
+
+test('for all tables the columns fit the room and every cell is whole', () => {
+  const rows = fc.array(fc.tuple(sentence, word, sentence), { minLength: 2, maxLength: 8 });
+  fc.assert(
+    fc.property(rows, (cells) => {
+      const table = wrappedTable(cells, 182);
+      expect(table.widths.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(182 + 1e-6);
+      const said = table.rows.map(({ lines }) => lines.map((line) => line.join('').replaceAll(' ', '')));
+      expect(said).toEqual(cells.map((row) => row.map((cell) => cell.replaceAll(' ', ''))));
+    }),
+  );
+});
+
+test('a column in which nothing is said is left out', () => {
+  const { rows, widths } = wrappedTable(
+    [
+      ['mark', 'hand', 'name'],
+      ['T', '', 'tread'],
+    ],
+    100,
+  );
+  expect(widths).toHaveLength(2);
+  expect(rows.map(({ cells }) => cells)).toEqual([
+    ['mark', 'name'],
+    ['T', 'tread'],
+  ]);
+});
+
+test('for all papers every text stands inside its area and no two texts share room', () => {
+  const block: fc.Arbitrary<Block> = fc.oneof(
+    sentence.map(paragraph),
+    sentence.map((text): Block => ({ kind: 'bullet', text })),
+    word.map((text) => heading(text)),
+    fc.array(fc.tuple(sentence, sentence), { minLength: 2, maxLength: 30 }).map(tableBlock),
+  );
+  fc.assert(
+    fc.property(fc.array(block, { minLength: 1, maxLength: 25 }), (blocks) => {
+      for (const page of flow(blocks, area).pages) {
+        const boxes = strokesOf(page).flatMap((one) => (one.kind === 'text' ? [textBox(one)] : []));
+        for (const { minX, minY, maxX, maxY } of boxes) {
+          expect(minX).toBeGreaterThanOrEqual(area.minX - 1e-6);
+          expect(maxX).toBeLessThanOrEqual(area.maxX + 1e-6);
+          expect(maxY).toBeLessThanOrEqual(area.maxY + 0.5);
+          expect(minY).toBeGreaterThanOrEqual(area.minY - 1);
+        }
+        boxes.forEach((one, i) => {
+          expect(boxes.slice(i + 1).some((other) => boxesOverlap(one, other))).toBe(false);
+        });
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test('a table that runs on has its head on every page and every row once', () => {
+  const rows = [['no.', 'what'], ...Array.from({ length: 120 }, (_, i) => [`r${i}`, 'cut'])];
+  const { pages } = flow([tableBlock(rows)], area);
+  expect(pages.length).toBeGreaterThan(2);
+  const tables = pages.flatMap((page) => page.flatMap((one) => (one.kind === 'table' ? [one] : [])));
+  expect(tables.every((table) => table.rows[0]!.join() === 'no.,what')).toBe(true);
+  expect(tables.flatMap((table) => table.rows.slice(1).map((row) => row[0]))).toEqual(
+    rows.slice(1).map((row) => row[0]),
+  );
+});
+
+test('a heading never stands alone at the foot of a page', () => {
+  const blocks = Array.from({ length: 40 }, (_, i) => [
+    heading(`part ${i}`),
+    paragraph('word '.repeat(60).trim()),
+  ]);
+  const { pages, headings } = flow(blocks.flat(), area);
+  expect(headings).toHaveLength(40);
+  for (const page of pages) {
+    const last = strokesOf(page).findLast((one) => one.kind === 'text');
+    expect(last).toMatchObject({ height: 2.5 });
+  }
+});
+
+test('a paper in Markdown becomes headings, rows, lists and tables, a stroke in a cell kept', () => {
+  const blocks = blocksOf(
+    '# Plan\n\nText.\n\n## One\n\n| a | b |\n| --- | --- |\n| x \\| y | **bad** |\n\n- item\n',
+  );
+  expect(blocks).toEqual([
+    { kind: 'heading', text: 'Plan', level: 1 },
+    { kind: 'paragraph', text: 'Text.' },
+    { kind: 'heading', text: 'One', level: 2 },
+    {
+      kind: 'table',
+      rows: [
+        ['a', 'b'],
+        ['x | y', '**bad**'],
+      ],
+    },
+    { kind: 'bullet', text: 'item' },
+  ]);
+  expect(sectionsOf(blocks).map(({ heading: title }) => title)).toEqual([undefined, 'One']);
+});
