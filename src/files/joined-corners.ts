@@ -28,8 +28,10 @@ export function joinedCorners(positions: ArrayLike<number>, triangles: Uint32Arr
   for (let i = 0; i < triangles.length; i += 1) {
     const from = triangles[i]!;
     const to = triangles[i % 3 === 2 ? i - 2 : i + 1]!;
-    const apart = [0, 1, 2].map((axis) => positions[3 * from + axis]! - positions[3 * to + axis]!);
-    if (Math.hypot(...apart) > SAME_POINT) continue;
+    const x = positions[3 * from]! - positions[3 * to]!;
+    const y = positions[3 * from + 1]! - positions[3 * to + 1]!;
+    const z = positions[3 * from + 2]! - positions[3 * to + 2]!;
+    if (x * x + y * y + z * z > SAME_POINT * SAME_POINT) continue;
     near = true;
     const [one, other] = [rootOf(from), rootOf(to)];
     corner[Math.max(one, other)] = Math.min(one, other);

@@ -41,6 +41,9 @@ const drawn = (page: Page): Promise<void> =>
     () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))),
   );
 
+/** Without a graphics card every pixel costs time: small where none is looked at. */
+const SMALL = { width: 800, height: 360 };
+
 /** Eye and target, whole mm. */
 const where = (page: Page) =>
   page.$eval('#view', (canvas) => {
@@ -79,13 +82,13 @@ testWith(
   CHROMIUM,
   'the page asks for nothing but itself, and nothing in it complains, whatever is clicked',
   async () => {
-    const { page, requests, complaints, result } = await opened(FAILED);
+    const { page, requests, complaints, result } = await opened(FAILED, { viewport: SMALL });
     const buttons = await page.locator('button').all();
     expect(buttons.length).toBeGreaterThan(20);
     for (const button of buttons) {
       await button.click();
-      await drawn(page);
     }
+    await drawn(page);
     for (const axis of ['0', '1', '2', '']) await page.selectOption('#axis', axis);
     expect(requests).toEqual([`file://${path.join(result.folder, 'preview.html')}`]);
     expect(complaints).toEqual([]);
@@ -94,7 +97,7 @@ testWith(
 
 testWith(CHROMIUM, 'what is drawn has the triangles of the STL file', async () => {
   for (const of of [STOOL, CASES[0]!]) {
-    const { page, result } = await opened(of);
+    const { page, result } = await opened(of, { viewport: SMALL });
     const facets = readStl(readFileSync(path.join(result.folder, 'stl/assembly.mm.stl')));
     expect(await page.getAttribute('#view', 'data-triangles')).toBe(String(facets.length));
     await page.context().close();
@@ -282,7 +285,7 @@ testWith(
 
 testWith(CHROMIUM, 'by day and by night every text stands out from its ground', async () => {
   for (const colorScheme of ['light', 'dark'] as const) {
-    const { page } = await opened(STOOL, { colorScheme });
+    const { page } = await opened(STOOL, { colorScheme, viewport: SMALL });
     expect(await page.getAttribute('html', 'data-theme')).toBe(colorScheme);
     const colours = await page.evaluate(() => {
       const look = getComputedStyle(document.documentElement);
