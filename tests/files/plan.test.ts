@@ -1,0 +1,167 @@
+import { afterAll, expect, test } from 'vitest';
+import jig from '../../models/jig.js';
+import stool from '../../models/stool.js';
+import {
+  type PlanContent,
+  planSheets,
+  planTemplates,
+  type Sheet,
+  strokesOf,
+} from '../../src/drawing/index.js';
+import { withMade } from '../../src/files/made.js';
+import type { OutputFile } from '../../src/files/owned-files.js';
+import { planFiles, planOf } from '../../src/files/plan-files.js';
+import type { Model } from '../../src/model/index.js';
+import { readParameters } from '../../src/model/index.js';
+import { builtInShop } from '../../src/shop/index.js';
+
+interface Planned {
+  readonly content: PlanContent;
+  readonly stamped: PlanContent;
+  readonly files: readonly OutputFile[];
+}
+
+const known = new Map<Model, Promise<Planned>>();
+afterAll(() => known.clear());
+
+const plan = (model: Model): Promise<Planned> => {
+  const made =
+    known.get(model) ??
+    withMade(
+      {
+        model,
+        values: readParameters(model, {}, 'mm'),
+        shop: builtInShop('mm'),
+        jig: jig.build(readParameters(jig, {}, 'mm')),
+        units: 'mm',
+        out: '/nowhere',
+        format: 'binary',
+        curves: 'arcs',
+        force: true,
+        version: '0.0.0',
+        progress: () => {},
+      },
+      async (all) => ({
+        content: planOf(all, {}),
+        stamped: planOf({ ...all, papers: all.papers, failed: true }, {}),
+        files: await planFiles({ ...all, papers: all.papers, failed: false }, {}),
+      }),
+    );
+  known.set(model, made);
+  return made;
+};
+
+const STOOL = stool as unknown as Model;
+const JIG = jig as unknown as Model;
+
+const textsOf = ({ entities }: Sheet): readonly string[] =>
+  strokesOf(entities).flatMap((one) => (one.kind === 'text' ? [one.text] : []));
+
+test('a plan leads from the cover and the print test by way of tools, wood, drawings and cards to the checks and the templates', async () => {
+  const { content } = await plan(STOOL);
+  const titles = planSheets(content, 'A4').entries.map(({ title }) => title);
+  expect(titles).toEqual([
+    'Cover',
+    'Print test',
+    'Tools, cutters and router',
+    'Materials',
+    'Assembly and exploded view',
+    'Boards',
+    'Pieces to hold the work',
+    'Joints',
+    'Set-up cards',
+    'Order of work',
+    'Tenons',
+    'Glue-up',
+    'Finishing',
+    'Results of the checks',
+    'Template: tread',
+    'Template: left side',
+  ]);
+});
+
+test('every board has its own drawing, left and right both', async () => {
+  for (const model of [STOOL, JIG]) {
+    const { content } = await plan(model);
+    const { sheets } = planSheets(content, 'A4');
+    for (const { board } of content.parts.solids.design.boards)
+      expect(
+        sheets.filter(({ id }) => id === `board-${board.id}`),
+        board.id,
+      ).toHaveLength(1);
+  }
+});
+
+test('every page carries the revision and its number of all, and no two sheets share a name', async () => {
+  for (const model of [STOOL, JIG]) {
+    const { content } = await plan(model);
+    for (const paper of ['A4', 'Letter'] as const) {
+      const { sheets } = planSheets(content, paper);
+      expect(new Set(sheets.map(({ id }) => id)).size).toBe(sheets.length);
+      sheets.forEach((sheet, i) => {
+        const said = textsOf(sheet).join(' ');
+        expect(said, sheet.id).toContain(content.parts.revision);
+        expect(said, sheet.id).toContain(`${i + 1}/${sheets.length}`);
+      });
+    }
+  }
+});
+
+test('A4 and Letter say the same on every page but for the name of the paper', async () => {
+  const { content } = await plan(STOOL);
+  const [a4, letter] = (['A4', 'Letter'] as const).map((paper) => planSheets(content, paper).sheets);
+  const plain = (sheet: Sheet) =>
+    textsOf(sheet)
+      .map((text) => text.replace(/A4|Letter/g, 'paper'))
+      .join('\n')
+      .split(/\s+/);
+  expect(letter!.map(({ id }) => id)).toEqual(a4!.map(({ id }) => id));
+  a4!.forEach((sheet, i) => {
+    // rows may break elsewhere where the paper's name is longer
+    expect(plain(letter![i]!), sheet.id).toEqual(plain(sheet));
+  });
+});
+
+test('a design that failed a check says so on every page, another on none', async () => {
+  const { content, stamped } = await plan(STOOL);
+  const warned = (sheet: Sheet) => textsOf(sheet).some((text) => text.startsWith('FAILED CHECKS'));
+  const all = (of: PlanContent) => [...planSheets(of, 'A4').sheets, ...planTemplates(of)];
+  expect(
+    all(stamped)
+      .filter((sheet) => !warned(sheet))
+      .map(({ id }) => id),
+  ).toEqual([]);
+  expect(
+    all(content)
+      .filter(warned)
+      .map(({ id }) => id),
+  ).toEqual([]);
+});
+
+test('nothing on a page of a plan is cut short', async () => {
+  for (const model of [STOOL, JIG]) {
+    const { content } = await plan(model);
+    for (const sheet of planSheets(content, 'A4').sheets)
+      expect(
+        textsOf(sheet).filter((text) => text.includes('…')),
+        sheet.id,
+      ).toEqual([]);
+  }
+});
+
+test('the plan is written for both papers, the templates whole as one PDF and an SVG each, in mm', async () => {
+  const { files, content } = await plan(STOOL);
+  expect(files.map(({ path }) => path)).toEqual([
+    'plan.a4.pdf',
+    'plan.letter.pdf',
+    'plan/templates.pdf',
+    'plan/template-tread.mm.svg',
+    'plan/template-left-side.mm.svg',
+  ]);
+  for (const sheet of planTemplates(content)) {
+    const svg = new TextDecoder().decode(files.find(({ path }) => path === `plan/${sheet.id}.mm.svg`)!.bytes);
+    expect(svg).toContain(
+      `width="${sheet.width}mm" height="${sheet.height}mm" viewBox="0 0 ${sheet.width} ${sheet.height}"`,
+    );
+  }
+});
