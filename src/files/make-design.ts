@@ -6,7 +6,7 @@ import { type FileKind, fileKinds } from './file-kinds.js';
 import { json } from './json.js';
 import { KIND_WRITERS } from './kind-writers.js';
 import { type Made, STEPS, withMade } from './made.js';
-import { writeFolder } from './output-folder.js';
+import { requireOutFolder, writeFolder } from './output-folder.js';
 import { type OutputFile, sha256 } from './owned-files.js';
 import type { DesignRequest, DesignResult } from './request.js';
 import { type Summary, summaryOf, type WrittenFile } from './summary.js';
@@ -19,6 +19,7 @@ import { type Summary, summaryOf, type WrittenFile } from './summary.js';
 export async function makeDesign(request: DesignRequest): Promise<DesignResult> {
   const kinds = fileKinds(request.only);
   // refused before anything is worked out
+  requireOutFolder(request.out, request.model.name);
   if (request.printScale !== undefined) (await import('./plan-files.js')).planOptions(request);
   return withMade(request, async (made) => {
     const { design } = made.solids;

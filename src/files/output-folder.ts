@@ -1,4 +1,13 @@
-import { existsSync, lstatSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { OutputError } from '../errors.js';
@@ -29,7 +38,7 @@ export function writeFolder(out: string, name: string, files: readonly OutputFil
   requireDistinct([...files.map(({ path }) => path), LIST]);
   const folder = join(out, name);
   return asOutputError(folder, () => {
-    mkdirSync(out, { recursive: true });
+    makeFolder(out);
     clearUp(out, name);
     requireReplaceable(folder);
     const fresh = sibling(out, name, 'new', process.pid);
@@ -47,6 +56,48 @@ export function writeFolder(out: string, name: string, files: readonly OutputFil
     return folder;
   });
 }
+
+/**
+ * Refuses an output folder that cannot be written, before the work for it is done; nothing is made or changed.
+ *
+ * @throws OutputError when the nearest thing that exists on the way to it is no folder, or `out/name` holds anything this tool
+ * did not write
+ */
+export function requireOutFolder(out: string, name: string): void {
+  const folder = join(out, name);
+  asOutputError(folder, () => {
+    let at = out;
+    // what lies below a file is there no more than what is nowhere
+    while (!existsSync(at) && !isLink(at)) at = dirname(at);
+    if (!isFolder(at)) throw notAFolder(at);
+    requireReplaceable(folder);
+  });
+}
+
+/** Makes a folder and those above it one by one: asked for all at once, the system can go on trying for ever (seen in /proc). */
+function makeFolder(path: string): void {
+  if (isFolder(path)) return;
+  if (existsSync(path) || isLink(path)) throw notAFolder(path);
+  makeFolder(dirname(path));
+  try {
+    mkdirSync(path);
+  } catch (error) {
+    // another run was quicker
+    if (!isFolder(path)) throw error;
+  }
+}
+
+const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory();
+
+/** Whether a link stands at a path, a dangling one included. */
+const isLink = (path: string): boolean =>
+  isFolder(dirname(path)) && lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink() === true;
+
+const notAFolder = (path: string): OutputError =>
+  new OutputError(
+    'out-not-a-folder',
+    `${path} is not a folder, so nothing can be written in it: choose another output folder`,
+  );
 
 /** Fails early, before anything is written; what another run puts in place during the look is looked at again. */
 function requireReplaceable(folder: string): void {

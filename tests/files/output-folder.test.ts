@@ -5,7 +5,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { OutputError } from '../../src/errors.js';
-import { writeFolder } from '../../src/files/output-folder.js';
+import { requireOutFolder, writeFolder } from '../../src/files/output-folder.js';
 
 let out = '';
 beforeEach(() => {
@@ -162,10 +162,39 @@ test('a set of which a killed run had deleted half is cleaned up', () => {
   expect(fs.readdirSync(out)).toEqual(['stool']);
 });
 
-test('what the system refuses to write is told to the person, with its answer and what to do', () => {
+test('a file where a folder must be is named and left as it is', () => {
   // a file stands where a folder must be: unlike a mode, that keeps root out too
   const file = path.join(out, 'note.txt');
   fs.writeFileSync(file, 'mine');
-  expect(() => writeFolder(path.join(file, 'deep'), 'stool', set('x'))).toThrow(/ENOTDIR.*may write/);
+  expect(() => writeFolder(path.join(file, 'deep'), 'stool', set('x'))).toThrow(/note\.txt is not a folder/);
   expect(fs.readFileSync(file, 'utf8')).toBe('mine');
 });
+
+test('an output folder that is a file, or lies in one, is refused before there is anything to write', () => {
+  const file = path.join(out, 'notes.txt');
+  fs.writeFileSync(file, 'glue on Friday');
+  for (const inFile of [file, path.join(file, 'deep')]) {
+    expect(() => requireOutFolder(inFile, 'stool')).toThrow(/notes\.txt is not a folder/);
+    expect(() => writeFolder(inFile, 'stool', set('first'))).toThrow(/notes\.txt is not a folder/);
+  }
+  fs.symlinkSync(path.join(out, 'nowhere'), path.join(out, 'dangling'));
+  expect(() => requireOutFolder(path.join(out, 'dangling'), 'stool')).toThrow(/dangling is not a folder/);
+});
+
+test('the look ahead refuses a folder with a file of the person, and makes nothing', () => {
+  requireOutFolder(path.join(out, 'deep', 'er'), 'stool');
+  expect(fs.readdirSync(out)).toEqual([]);
+  writeFolder(out, 'stool', set('first'));
+  requireOutFolder(out, 'stool');
+  fs.writeFileSync(path.join(out, 'stool/my notes.txt'), 'glue on Friday');
+  expect(() => requireOutFolder(out, 'stool')).toThrow(/my notes\.txt .*move .* away/);
+});
+
+test.runIf(fs.existsSync('/proc/self'))(
+  'a place where the system makes no folders is refused rather than tried for ever',
+  () => {
+    expect(() => writeFolder('/proc/no-such-process/out', 'stool', set('first'))).toThrow(
+      /cannot be written, the system answers ENOENT.*may write/,
+    );
+  },
+);
