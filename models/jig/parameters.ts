@@ -1,4 +1,4 @@
-import { angle, choice, count, length, text } from '../../src/model/index.js';
+import { angle, choice, count, length, lengthList } from '../../src/model/index.js';
 import { fastenerSizes, materialNames, sheetNames } from '../../src/tables/index.js';
 
 /** What the person owns and wants to grip; mm and degrees. */
@@ -86,13 +86,13 @@ export const parameters = {
     default: 45,
     help: 'Direction of the first mounting hole from the rails, for circle and distances.',
   }),
-  holePoints: text({
+  holePoints: lengthList({
     default: '40, 40; -40, 40; -40, -40; 40, -40',
-    help: "Mounting holes from the cutter's centre, x along the rails and y away from the person; mm, or with a unit.",
+    help: "Mounting holes from the cutter's centre, x along the rails and y away from the person; it may begin with mm: or in: for its bare numbers.",
   }),
-  holeDistances: text({
+  holeDistances: lengthList({
     default: '1-2 80; 2-3 80; 3-4 80; 1-4 80; 1-3 113.14; 2-4 113.14',
-    help: "Distances between the centres of mounting holes; c is the cutter's centre; mm, or with a unit.",
+    help: "Distances between the centres of mounting holes; c is the cutter's centre; it may begin with mm: or in: for its bare numbers.",
   }),
   mirror: choice(['as-seen-from-above', 'mirrored'], {
     default: 'as-seen-from-above',

@@ -10,4 +10,4 @@ export { angle, count, length } from './number-kinds.js';
 export { optionName } from './option-name.js';
 export { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
 export { readParameters } from './read-parameters.js';
-export { choice, flag, text } from './word-kinds.js';
+export { choice, flag, lengthList, text } from './word-kinds.js';

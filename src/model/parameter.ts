@@ -16,6 +16,8 @@ export interface ParameterMeta {
   readonly default?: string | number | boolean;
   /** How a derived parameter is worked out when it is not given. */
   readonly derived?: string;
+  /** A text that lists lengths: it may begin with what its bare numbers are in, `in: 1-2 3.5; …`; mm when it does not. */
+  readonly listsLengths?: boolean;
 }
 
 /** What every parameter says of itself. */

@@ -1,5 +1,6 @@
 import { InputError } from '../errors.js';
 import { parseAngle, parseLength, printAngle, printFine, type Units } from '../length/index.js';
+import { nearest } from './nearest.js';
 import type { ParameterMeta } from './parameter.js';
 
 export type Value = string | number | boolean;
@@ -22,7 +23,7 @@ export function readValue(meta: ParameterMeta, raw: unknown, units: Units): Valu
     case 'flag':
       return readFlag(raw);
     case 'text':
-      return String(raw);
+      return meta.listsLengths ? withUnit(String(raw), units) : String(raw);
     case 'choice':
       return readChoice(meta, raw, units);
     default:
@@ -42,13 +43,21 @@ export function allowed(meta: ParameterMeta, units: Units): string {
 export function printValue(meta: ParameterMeta, value: Value, units: Units): string {
   if (meta.kind === 'length') return printFine(Number(value), { units });
   if (meta.kind === 'angle') return printAngle(Number(value));
+  if (meta.listsLengths && units !== 'mm') return withUnit(String(value), 'mm', true);
   return String(value);
+}
+
+/** A list of lengths that says what its bare numbers are in; mm need not be said. */
+function withUnit(list: string, units: Units, always = false): string {
+  if (/^\s*[a-z]+\s*:/i.test(list) || (units === 'mm' && !always)) return list;
+  return `${units}: ${list}`;
 }
 
 function readNumber(meta: ParameterMeta, raw: unknown, units: Units): number {
   if (typeof raw === 'boolean') throw wrong(`is ${raw}; allowed is ${allowed(meta, units)}: give a number`);
   const words = typeof raw === 'number' ? plainDigits(raw) : String(raw);
-  if (meta.kind === 'length') return saying(() => parseLength(words, { units }));
+  if (meta.kind === 'length')
+    return saying(() => parseLength(words, { units, sign: meta.min! < 0 ? 'any' : 'non-negative' }));
   if (meta.kind === 'angle') return saying(() => parseAngle(words));
   if (!/^ *[+-]?\d+ *$/.test(words))
     throw wrong(`is '${words}'; allowed is a whole number, ${allowed(meta, units)}: give one without a unit`);
@@ -87,10 +96,14 @@ function readFlag(raw: unknown): boolean {
 }
 
 function readChoice(meta: ParameterMeta, raw: unknown, units: Units): Value {
-  const found = meta.choices!.find((one) => String(one) === String(raw).trim());
-  if (found === undefined)
-    throw wrong(`is '${String(raw)}'; allowed is ${allowed(meta, units)}: give one of them`);
-  return found;
+  const word = String(raw).trim();
+  const small = word.toLowerCase();
+  const found = meta.choices!.find((one) => String(one).toLowerCase() === small);
+  if (found !== undefined) return found;
+  const meant = nearest(word, meta.choices!.map(String));
+  throw wrong(
+    `is '${String(raw)}'; allowed is ${allowed(meta, units)}: ${meant === undefined ? 'give one of them' : `did you mean ${meant}?`}`,
+  );
 }
 
 const wrong = (words: string): InputError => new InputError('parameter-refused', words);

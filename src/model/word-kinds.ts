@@ -32,6 +32,13 @@ export function flag(of: Given<boolean> | Derived): z.ZodDefault<z.ZodBoolean> |
   return 'derived' in of ? z.boolean().optional().meta(meta) : z.boolean().default(of.default).meta(meta);
 }
 
+/** Lengths in a list. Given by who works in inches, it begins with `in:`, unless it says another unit itself. */
+export const lengthList = (of: Given<string>): z.ZodDefault<z.ZodString> =>
+  z
+    .string()
+    .default(of.default)
+    .meta({ kind: 'text', listsLengths: true, ...of });
+
 /** Any words. @example text({ default: 'beech', help: 'species of the boards' }) */
 export function text(of: Given<string>): z.ZodDefault<z.ZodString>;
 export function text(of: Derived): z.ZodOptional<z.ZodString>;

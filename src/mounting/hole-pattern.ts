@@ -44,12 +44,13 @@ export function boltCircle(of: { diameter: number; count: number; startDeg?: num
  * Holes at given points: `x, y; x, y; …`, relative to the cutter's centre and seen from above.
  *
  * @param text a comma between x and y, a semicolon or a new line between points
- * @param units what bare numbers are in
+ * @param units what bare numbers are in, unless the text begins with `mm:` or `in:`
  * @throws InputError naming the point that cannot be read, or two holes in one place
  * @example fromPoints('40, 30; -40, 30; 0, -2 in').holes.length // 3
  */
 export function fromPoints(text: string, units: Units = 'mm'): HolePattern {
-  const holes = entries(text, 'holes', '40, 30; -40, 30; 0, -50').map((entry, i) => {
+  const list = entries(text, units, 'holes', '40, 30; -40, 30; 0, -50');
+  const holes = list.entries.map((entry, i) => {
     const parts = entry.split(',');
     if (parts.length !== 2)
       throw new InputError(
@@ -59,7 +60,7 @@ export function fromPoints(text: string, units: Units = 'mm'): HolePattern {
     return { name: String(i + 1), at: [lengthIn(parts[0]!), lengthIn(parts[1]!)] as const };
     function lengthIn(part: string): number {
       try {
-        return parseLength(part, { units });
+        return parseLength(part, { units: list.units });
       } catch (error) {
         throw error instanceof InputError
           ? new InputError(error.code, `hole ${i + 1}, '${entry}': ${error.message}`)

@@ -5,7 +5,7 @@ import type { Design, Hardware } from '../../src/assembly/index.js';
 import { InputError } from '../../src/errors.js';
 import { add, pointIn, pointOut, type Vec3 } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
-import { readParameters } from '../../src/model/index.js';
+import { describeParameters, readParameters } from '../../src/model/index.js';
 import { area } from '../../src/profile/index.js';
 import { allSolids, genus, sharedVolume, solidsOf, startKernel } from '../../src/solid/index.js';
 import { fastener } from '../../src/tables/index.js';
@@ -372,3 +372,12 @@ test.each([
     }
   },
 );
+
+test('bare numbers in a list of holes are in the units of the person, and the default says its own', () => {
+  const inInches = readParameters(jig, { mounting: 'points', holePoints: '1.5, 1.5; -1.5, -1.5' }, 'in');
+  const [screw] = pieces(jig.build(inInches), 'screw');
+  expect(screw!.place.origin.slice(0, 2)).toEqual([38.1, 38.1]);
+  const told = describeParameters(jig, 'in').find(({ option }) => option === 'hole-points')!.default;
+  expect(told).toMatch(/^mm: 40, 40/);
+  expect(readParameters(jig, { holePoints: told }, 'in').holePoints).toBe(told);
+});

@@ -232,3 +232,16 @@ test.each([
 ])('points %s are refused', (text, message) => {
   expect(() => fromPoints(text)).toThrow(message);
 });
+
+test('a list may begin with what its bare numbers are in, and that wins', () => {
+  const inInches = fromPoints('in: 1, 2; -1 1/2, 30 mm');
+  expect(inInches.holes.map(({ at }) => at)).toEqual([
+    [25.4, 50.8],
+    [-38.1, 30],
+  ]);
+  expect(fromPoints('mm: 1, 2', 'in').holes[0]!.at).toEqual([1, 2]);
+  const triangle = fromDistances('in: 1-2 3; 1-3 4; 2-3 5', above);
+  const [a, b] = triangle.holes.map(({ at }) => at);
+  expect(Math.hypot(a![0] - b![0], a![1] - b![1])).toBeCloseTo(3 * 25.4, 9);
+  expect(() => fromPoints('cubits: 1, 2')).toThrow("begins with 'cubits:'; allowed is mm: or in:");
+});
