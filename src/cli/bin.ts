@@ -2,10 +2,11 @@
 import { run } from './run.js';
 
 /** A reader that has seen enough, like `head`, closes the pipe: that is no fault. */
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0);
-  throw error;
-});
+for (const pipe of [process.stdout, process.stderr])
+  pipe.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EPIPE') process.exit(0);
+    throw error;
+  });
 
 process.exitCode = await run(process.argv.slice(2), {
   out: process.stdout,

@@ -53,7 +53,9 @@ export async function readYaml(shown: string, cwd: string, remedy: string): Prom
   if (problem !== undefined)
     throw new InputError(
       'from-not-yaml',
-      `${shown} is not YAML: ${problem.message.split('\n')[0]!.replace(/:$/, '')}; ${remedy}`,
+      problem.code === 'MULTIPLE_DOCS'
+        ? `${shown} holds more than one document: leave out the line --- and what is after it`
+        : `${shown} is not YAML: ${problem.message.split('\n')[0]!.replace(/:$/, '')}; ${remedy}`,
     );
   return document.toJS() as unknown;
 }

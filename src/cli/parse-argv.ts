@@ -30,6 +30,7 @@ export async function parseArgv(
   version: string,
   around: Surroundings,
 ): Promise<Asked> {
+  if (argv[0] === 'help') return parseArgv([...argv.slice(1), '--help'], commands, version, around);
   const everyOption = knownOptions(commands.flatMap((command) => describeParameters(command, 'mm')));
   const [commandName, subject, ...more] = positionals(argv, everyOption);
   const command = commandName === undefined ? undefined : findCommand(commandName, commands);

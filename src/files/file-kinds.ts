@@ -1,5 +1,4 @@
 import { InputError } from '../errors.js';
-import { didYouMean } from '../model/index.js';
 
 /** Kinds of file that can be asked for with `--only`; `summary.json` is always written. */
 export const FILE_KINDS = ['stl', 'dxf', 'shop', 'plan', 'faces', '3mf', 'glb', 'pictures', 'page'] as const;
@@ -18,7 +17,7 @@ export function fileKinds(only: readonly string[] | undefined): ReadonlySet<File
   if (unknown !== undefined) {
     throw new InputError(
       'only-unknown',
-      `--only names '${unknown}', which is no kind of file${didYouMean(unknown, known)} choose from ${known.join(', ')}`,
+      `--only names '${unknown}', which is no kind of file: choose from ${known.join(', ')}`,
     );
   }
   return new Set(only as readonly FileKind[]);

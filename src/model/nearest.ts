@@ -8,7 +8,7 @@ import { closest, distance } from 'fastest-levenshtein';
 export function nearest(name: string, known: readonly string[]): string | undefined {
   if (known.length === 0) return undefined;
   const found = closest(name, known);
-  return distance(name, found) <= Math.ceil(Math.max(name.length, found.length) / 2) ? found : undefined;
+  return distance(name, found) <= Math.floor(Math.max(name.length, found.length) / 2) ? found : undefined;
 }
 
 /** `: did you mean seat-length?`, or what there is when nothing is near. */

@@ -45,6 +45,7 @@ test('an empty file changes nothing', async () => {
 });
 
 test.each([
+  ['seat-length: 200\n---\nsplay: 3\n', /holds more than one document: leave out the line ---/],
   ['seat-legnth: 200\n', /no parameter 'seat-legnth': did you mean seat-length\?/],
   ['seat-length: 200\nseatLength: 210\n', /seat-length is given twice/],
   ['seat-length: 200\nseat-length: 210\n', /stool\.yaml is not YAML/],

@@ -60,8 +60,11 @@ describe('what cannot be understood is refused with what was likely meant', () =
     [['make', 'small', '--no-splay'], /no option --no-splay/],
     [['make', 'small', '--format', 'text'], /format is 'text'; allowed is binary, ascii/],
     [['make', 'small', '--units', 'ft'], /units is 'ft'; allowed is mm, in/],
-    [['make', 'small', '--bush', '-16'], /bush is -16 mm; allowed is 3 mm to 100 mm/],
+    [['make', 'small', '--bush', '-16'], /bush cannot be read: '-16' is negative where a size is meant/],
     [['make', 'small', '--only', 'stl,,dxf'], /--only is 'stl,,dxf'/],
+    [['mend', 'small'], /no command 'mend'/],
+    [['make', 'small', '--edge', 'rond'], /edge is 'rond'; allowed is round, square: did you mean round\?/],
+    [['make', 'small', '--seat-length', '-230'], /'-230' is negative where a size is meant/],
     [['make'], /make needs a model/],
     [[], /no command is given/],
   ])('%j', async (argv, message) => {
@@ -144,4 +147,17 @@ test('an error that comes from the design says its lengths in the units of the r
   expect(await told()).toContain('tenonwright: the seat is 63.5 mm long');
   // 63.5 / 25.4 = 2.5
   expect(await told('--units', 'in')).toContain('tenonwright: the seat is 2-1/2" long');
+});
+
+test('the word help is as good as the option', async () => {
+  for (const rest of [[], ['make', 'small']]) {
+    const ran = await atDesk(['help', ...rest]);
+    expect(ran).toEqual(await atDesk([...rest, '--help']));
+    expect(ran.status).toBe(0);
+  }
+});
+
+test('a word to choose may be written in capitals', async () => {
+  const { asked } = await atDesk(['make', 'small', '--edge', 'SQUARE']);
+  expect(asked.map(([, { values }]) => values.edge)).toEqual(['square']);
 });
