@@ -10,6 +10,7 @@ import process from 'node:process';
 export default function build(): void {
   const steps = [
     ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json', '--noCheck'],
+    ['scripts/prune-dist.mjs'],
     ['scripts/build-viewer.mjs'],
   ];
   for (const step of steps) {
