@@ -83,11 +83,11 @@ testWith(
   'the page asks for nothing but itself, and nothing in it complains, whatever is clicked',
   async () => {
     const { page, requests, complaints, result } = await opened(FAILED, { viewport: SMALL });
-    const buttons = await page.locator('button').all();
-    expect(buttons.length).toBeGreaterThan(20);
-    for (const button of buttons) {
-      await button.click();
-    }
+    const clicked = await page.$$eval('button', (buttons) => {
+      for (const button of buttons as HTMLButtonElement[]) button.click();
+      return buttons.length;
+    });
+    expect(clicked).toBeGreaterThan(20);
     await drawn(page);
     for (const axis of ['0', '1', '2', '']) await page.selectOption('#axis', axis);
     expect(requests).toEqual([`file://${path.join(result.folder, 'preview.html')}`]);
