@@ -12,6 +12,7 @@ export default function build(): void {
     ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json', '--noCheck'],
     ['scripts/prune-dist.mjs'],
     ['scripts/build-viewer.mjs'],
+    ['scripts/pack-program.mjs'],
   ];
   for (const step of steps) {
     const { status, stdout, stderr } = spawnSync(process.execPath, step, { encoding: 'utf8' });
