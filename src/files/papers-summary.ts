@@ -1,5 +1,10 @@
 import type { ShopPapers } from '../shop/index.js';
-import type { BoardFiles } from './summary.js';
+
+/** Paths of a board's own files. */
+export interface BoardFiles {
+  readonly solid?: string;
+  readonly template?: string;
+}
 
 /** The papers of the bench as `summary.json` holds them: the same data, boards by their ids. */
 export interface PapersSummary {

@@ -5,7 +5,7 @@ import type { ParameterValue } from '../model/index.js';
 import type { ShopPapers } from '../shop/index.js';
 import type { MortiseMeasure, TenonMeasure } from '../solid/index.js';
 import { density } from '../tables/index.js';
-import { type PapersSummary, papersSummary } from './papers-summary.js';
+import { type BoardFiles, type PapersSummary, papersSummary } from './papers-summary.js';
 
 /** A file as it was written. */
 export interface WrittenFile {
@@ -34,12 +34,6 @@ export interface SummaryParts {
   readonly revision: string;
   /** The same for the pieces made to hold the work. */
   readonly aidFiles: ReadonlyMap<string, BoardFiles>;
-}
-
-/** Paths of a board's own files. */
-export interface BoardFiles {
-  readonly solid?: string;
-  readonly template?: string;
 }
 
 /** The report of a run, lengths mm: what `summary.json` holds. */
