@@ -1,15 +1,12 @@
 import { add, scale, subtract, unit, type Vec2 } from '../frame/index.js';
 import type { ClampPlan } from '../shop/index.js';
-import type { Solids } from '../solid/index.js';
 import { arrowHead, letters, stroke } from './draw.js';
 import type { FigureBlock } from './flow-block.js';
 import { labelAt } from './label.js';
-import { seenParts } from './picture.js';
 import { onSheet, viewBox, viewLines } from './placed-view.js';
 import { roomOf } from './room-of.js';
 import type { SheetEntity } from './sheet.js';
-import { viewOf } from './view.js';
-import { VIEW_FRAMES } from './view-frames.js';
+import type { View } from './view.js';
 
 const MOST: readonly [width: number, height: number] = [75, 46];
 
@@ -19,12 +16,15 @@ const ARROW = 0.14;
 /** Kept round the picture for arrows and names, mm on the sheet. */
 const AROUND = 10;
 
-/** A stage as it stands in its clamps: at each jaw an arrow the way it pushes, with the clamp's name at one of them. */
-export function clampFigure(solids: Solids, plan: ClampPlan, stage: number): FigureBlock | undefined {
+/**
+ * A stage as it stands in its clamps: at each jaw an arrow the way it pushes, with the clamp's name at one of them.
+ *
+ * @param view of the whole piece, isometric
+ */
+export function clampFigure(view: View, plan: ClampPlan, stage: number): FigureBlock | undefined {
   const clamps = plan.clamps.filter((clamp) => clamp.stage === stage);
   if (clamps.length === 0) return undefined;
-  const frame = VIEW_FRAMES.isometric;
-  const view = viewOf(seenParts(solids), frame, { hidden: false });
+  const { frame } = view;
   const box = viewBox(view);
   const factor = Math.min(MOST[0] / (box.maxX - box.minX), MOST[1] / (box.maxY - box.minY));
   const width = factor * (box.maxX - box.minX) + 2 * AROUND;

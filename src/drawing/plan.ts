@@ -68,6 +68,7 @@ export function planContent(parts: PlanParts): PlanContent {
   const { solids, papers, units, projection } = parts;
   const options = { paper: 'A4' as const, units, projection };
   const cutter = solids.design.cutter;
+  const picture = isometricView(solids);
   const boards = boardGroups([...solids.boards.values()], options);
   const aids = shapedAids(solids, papers.aids);
   const joints = jointKinds(solids).map((kind) => {
@@ -83,7 +84,7 @@ export function planContent(parts: PlanParts): PlanContent {
   });
   return {
     parts,
-    picture: isometricView(solids),
+    picture,
     size: overall(solids),
     templates,
     sections: [
@@ -102,7 +103,7 @@ export function planContent(parts: PlanParts): PlanContent {
         prose('Tenons', 'tenons', 'landscape', tenonBlocks(papers, units)),
       ),
       ...when(solids.design.joints.length > 0, () =>
-        prose('Glue-up', 'glue-up', 'landscape', glueBlocks(parts)),
+        prose('Glue-up', 'glue-up', 'landscape', glueBlocks(parts, picture)),
       ),
       prose('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
       prose(
@@ -304,7 +305,7 @@ function cardBlocks({ texts, papers, units }: PlanParts): readonly Block[] {
 }
 
 /** The glue-up, every stage with pictures of its steps. */
-function glueBlocks({ texts, papers, solids }: PlanParts): readonly Block[] {
+function glueBlocks({ texts, papers, solids }: PlanParts, picture: View): readonly Block[] {
   const room = drawableOf(pageOf('A4', 'landscape'));
   return sectionsOf(blocksOf(texts.glueUp)).flatMap(({ heading: title, blocks }): readonly Block[] => {
     const stage = papers.glueUp.stages.find(({ number }) => title?.startsWith(`Stage ${number}:`));
@@ -312,7 +313,7 @@ function glueBlocks({ texts, papers, solids }: PlanParts): readonly Block[] {
     const figures = papers.glueUp.steps
       .filter((step) => step.stage === stage.number)
       .map((step) => glueFigure(solids, papers.glueUp, step));
-    const clamped = clampFigure(solids, papers.clamps, stage.number);
+    const clamped = clampFigure(picture, papers.clamps, stage.number);
     return [...blocks, ...figureRows([...figures, ...(clamped ? [clamped] : [])], room.maxX - room.minX)];
   });
 }
