@@ -34,6 +34,7 @@ export const reaches = (v: JigValues): readonly Reach[] => [
     wanted: v.workMin,
     sense: 'at most',
     what: 'thinnest work the rails close on',
+    remedy: 'take smaller knobs or wider rails, which let the knobs come closer, or ask for a smaller range',
   },
   {
     a: 'near-rail',
@@ -42,5 +43,6 @@ export const reaches = (v: JigValues): readonly Reach[] => [
     wanted: v.workMax,
     sense: 'at least',
     what: 'thickest work the rails open to',
+    remedy: 'lengthen the slots or ask for a smaller range',
   },
 ];

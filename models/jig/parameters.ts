@@ -1,5 +1,6 @@
 import { angle, choice, count, length, lengthList } from '../../src/model/index.js';
 import { fastenerSizes, materialNames, sheetNames } from '../../src/tables/index.js';
+import { HEAD_BELOW, HEAD_SIDE_AIR, RAIL_BEYOND, SLOT_PLAY } from './practice.js';
 
 /** What the person owns and wants to grip; mm and degrees. */
 export const parameters = {
@@ -125,7 +126,7 @@ export const parameters = {
   slotLength: length({
     min: 10,
     max: 600,
-    derived: 'thickest work, a rail, the bolt clearance and 2 mm',
+    derived: (say) => `thickest work, a rail, the bolt clearance and ${say.fine(2 * SLOT_PLAY)}`,
     help: 'Length of each slot over its round ends.',
   }),
   slotPosition: length({
@@ -149,7 +150,7 @@ export const parameters = {
   railLength: length({
     min: 100,
     max: 1200,
-    derived: 'the plate and 50 mm beyond it at each end',
+    derived: (say) => `the plate and ${say.fine(RAIL_BEYOND)} beyond it at each end`,
     help: 'Length of the rails.',
   }),
   boltLength: length({
@@ -161,13 +162,14 @@ export const parameters = {
   counterboreDiameter: length({
     min: 8,
     max: 60,
-    derived: "corners of the bolt's head and 2 mm",
+    derived: (say) => `corners of the bolt's head and ${say.fine(2 * HEAD_SIDE_AIR)}`,
     help: "Diameter of the counterbores for the bolts' heads.",
   }),
   counterboreDepth: length({
     min: 2,
     max: 100,
-    derived: "height of the bolt's head and 2 mm, or deeper to suit a standard bolt",
+    derived: (say) =>
+      `height of the bolt's head and ${say.fine(HEAD_BELOW)}, or deeper to suit a standard bolt`,
     help: "Depth of the counterbores, from the rail's underside.",
   }),
 };

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { type ErrorText, InputError } from '../../src/errors.js';
 import { PRACTICE } from '../../src/joinery/index.js';
 import { nearestCutter } from '../../src/tables/index.js';
-import type { parameters } from './parameters.js';
+import { type parameters, USUAL_HEIGHT } from './parameters.js';
 
 export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
 
@@ -58,7 +58,7 @@ const CORNER_AIR = 1;
 export function layOut(v: StoolValues): Layout {
   const rake = (v.rake * Math.PI) / 180;
   const spread = Math.tan((v.taper * Math.PI) / 180);
-  const height = v.height ?? (v.treads === 1 ? 230 : 420);
+  const height = v.height ?? USUAL_HEIGHT[v.treads];
   const under = height - v.treadThickness;
   const bevelRun = v.sideThickness * Math.tan(rake);
   const length = under / Math.cos(rake) + bevelRun;

@@ -1,13 +1,16 @@
 import { angle, choice, count, flag, length } from '../../src/model/index.js';
 import { speciesNames } from '../../src/tables/index.js';
 
+/** Floor to the top of the highest tread by the number of treads, mm. */
+export const USUAL_HEIGHT = { 1: 230, 2: 420 } as const;
+
 /** Every size of the stool; mm and degrees. */
 export const parameters = {
   treads: choice([1, 2], { default: 1, help: 'How many treads: a plain step, or two steps.' }),
   height: length({
     min: 120,
     max: 700,
-    derived: '230 mm for one tread, 420 mm for two',
+    derived: (say) => `${say.fine(USUAL_HEIGHT[1])} for one tread, ${say.fine(USUAL_HEIGHT[2])} for two`,
     help: 'Floor to the top of the highest tread.',
   }),
   lowerHeight: length({

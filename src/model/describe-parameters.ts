@@ -1,4 +1,4 @@
-import type { Units } from '../length/index.js';
+import { speaker, type Units } from '../length/index.js';
 import type { Model } from './model.js';
 import { optionName } from './option-name.js';
 import { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
@@ -29,7 +29,7 @@ export const describeParameters = (model: Pick<Model, 'parameters'>, units: Unit
     option: optionName(name),
     label: meta.label ?? optionName(name).replaceAll('-', ' '),
     kind: meta.kind,
-    default: meta.default === undefined ? (meta.derived ?? '') : printValue(meta, meta.default, units),
+    default: meta.default === undefined ? derivedText(meta, units) : printValue(meta, meta.default, units),
     range: allowed(meta, units),
     help: meta.help,
   }));
@@ -51,6 +51,11 @@ export const parameterValues = (
         { value: values[name] as ParameterValue['value'], unit: unitOf(meta.kind) },
       ]),
   );
+
+/** How a derived parameter is worked out, in the person's units; empty for one with a default. */
+export function derivedText({ derived = '' }: ParameterMeta, units: Units): string {
+  return typeof derived === 'string' ? derived : derived(speaker(units));
+}
 
 const metas = (model: Pick<Model, 'parameters'>): (readonly [string, ParameterMeta])[] =>
   Object.entries(model.parameters.shape).map(([name, schema]) => [name, parameterMeta(name, schema)]);

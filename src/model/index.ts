@@ -1,4 +1,5 @@
 export {
+  derivedText,
   describeParameters,
   type ParameterRow,
   type ParameterValue,

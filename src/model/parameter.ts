@@ -1,4 +1,8 @@
 import type { z } from 'zod';
+import type { Say } from '../length/index.js';
+
+/** How a parameter is worked out, in words; lengths are put into words by the person's voice. */
+export type DerivedText = string | ((say: Say) => string);
 
 export type Kind = 'length' | 'angle' | 'count' | 'choice' | 'flag' | 'text';
 
@@ -15,7 +19,7 @@ export interface ParameterMeta {
   /** Absent for a derived parameter. */
   readonly default?: string | number | boolean;
   /** How a derived parameter is worked out when it is not given. */
-  readonly derived?: string;
+  readonly derived?: DerivedText;
   /** A text that lists lengths: it may begin with what its bare numbers are in, `in: 1-2 3.5; …`; mm when it does not. */
   readonly listsLengths?: boolean;
 }
@@ -33,7 +37,7 @@ export interface Given<T> extends Told {
 
 /** A parameter the model works out when it is not given: its type is optional. */
 export interface Derived extends Told {
-  readonly derived: string;
+  readonly derived: DerivedText;
 }
 
 /** Both ends are allowed values. */

@@ -97,8 +97,9 @@ function readFlag(raw: unknown): boolean {
 
 function readChoice(meta: ParameterMeta, raw: unknown, units: Units): Value {
   const word = String(raw).trim();
-  const small = word.toLowerCase();
-  const found = meta.choices!.find((one) => String(one).toLowerCase() === small);
+  // an inch size may be written with its mark, as over the counter
+  const plain = word.toLowerCase().replace(/(?<=\d) ?(?:["″]|in|inch)$/, '');
+  const found = meta.choices!.find((one) => String(one).toLowerCase() === plain);
   if (found !== undefined) return found;
   const meant = nearest(word, meta.choices!.map(String));
   throw wrong(

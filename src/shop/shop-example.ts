@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { INCH, trimmed, type Units } from '../length/index.js';
-import { optionName, type ParameterMeta, parameterMeta } from '../model/index.js';
+import { derivedText, optionName, type ParameterMeta, parameterMeta } from '../model/index.js';
 import { builtInShop } from './built-in-shop.js';
 import type { Shop } from './shop.js';
 import { shopFile } from './shop-file.js';
@@ -110,7 +110,7 @@ function range(meta: ParameterMeta, units: Units): string {
         : meta.kind === 'length'
           ? `${exact(meta.min, units)} to ${exact(meta.max!, units)}`
           : `${meta.min} to ${meta.max}`;
-  const parts = [between, meta.derived === undefined ? '' : `when left out: ${meta.derived}`];
+  const parts = [between, meta.derived === undefined ? '' : `when left out: ${derivedText(meta, units)}`];
   const told = parts.filter((part) => part !== '').join('; ');
   return told === '' ? '' : `(${told})`;
 }

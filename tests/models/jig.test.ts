@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import jig from '../../models/jig.js';
 import type { Design, Hardware } from '../../src/assembly/index.js';
+import { benchOf, runChecks } from '../../src/checks/index.js';
 import { InputError } from '../../src/errors.js';
 import { add, pointIn, pointOut, type Vec3 } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
@@ -380,4 +381,37 @@ test('bare numbers in a list of holes are in the units of the person, and the de
   const told = describeParameters(jig, 'in').find(({ option }) => option === 'hole-points')!.default;
   expect(told).toMatch(/^mm: 40, 40/);
   expect(readParameters(jig, { holePoints: told }, 'in').holePoints).toBe(told);
+});
+
+test('an inch bolt may be asked for with its mark', () => {
+  for (const size of ['5/16"', '5/16 in', '5/16in', '5/16'])
+    expect(values({ boltSize: size }).boltSize).toBe('5/16');
+  expect(values({ boltSize: 'm8' }).boltSize).toBe('M8');
+  expect(() => values({ boltSize: '7/16"' })).toThrow("bolt-size is '7/16\"'");
+});
+
+test('how a size is worked out is told in the units of the person', () => {
+  const told = (units: 'mm' | 'in') =>
+    describeParameters(jig, units).find(({ option }) => option === 'rail-length')!.default;
+  expect(told('mm')).toBe('the plate and 50 mm beyond it at each end');
+  // 50 / 25.4
+  expect(told('in')).toBe('the plate and 1.9685" beyond it at each end');
+});
+
+test('screws in a base too thin for their thread are told to be thinner, not longer', async () => {
+  const kernel = await startKernel();
+  try {
+    const remedies = (raw: Raw) =>
+      new Set(
+        runChecks(benchOf(solidsOf(kernel, built(raw)), speaker('mm')))
+          .filter(({ code }) => code === 'bolt-too-short')
+          .map(({ remedy }) => remedy),
+      );
+    expect([...remedies({ baseThickness: 4 })]).toEqual([
+      'take a thinner thread: router-base has only 4.0 mm to screw into',
+    ]);
+    expect([...remedies({ screwLength: 8 })]).toEqual(['use the next longer one, or let its head in deeper']);
+  } finally {
+    kernel.dispose();
+  }
 });
