@@ -66,6 +66,7 @@ export interface Reach {
   readonly wanted: number;
   readonly sense: 'at most' | 'at least';
   readonly what: string;
+  readonly remedy: string;
 }
 
 /** A figure the model worked out, to be told to the person. */

@@ -66,7 +66,7 @@ export const reaches = (bench: Bench): readonly Finding[] => {
         limit: reach.wanted,
         unit: 'mm',
         message: `${reach.what}: ${reach.a} and ${reach.b} are ${say.length(found)} apart at the ${reach.pose}, wanted is ${reach.sense} ${say.length(reach.wanted)}`,
-        remedy: 'lengthen the slots or ask for a smaller range',
+        remedy: reach.remedy,
         basis: MEASURED,
       },
     ];
@@ -82,6 +82,7 @@ export const engagements = (bench: Bench): readonly Finding[] => {
     const axis = screw.hardware.place;
     const thread = boxIn(screw.body, axis);
     const inside = boxIn(nut.body, axis);
+    const room = inside.max[2] - inside.min[2];
     const engaged = Math.min(thread.max[2], inside.max[2]) - inside.min[2];
     const shared = { subjects: [rule.screw, rule.nut], unit: 'mm' as const, basis: COMMON_PRACTICE };
     const found: Finding[] = [];
@@ -93,7 +94,10 @@ export const engagements = (bench: Bench): readonly Finding[] => {
         measured: engaged,
         limit: rule.least,
         message: `${rule.screw} enters ${rule.nut} by ${say.length(Math.max(engaged, 0))}; at least ${say.length(rule.least)} is needed to hold`,
-        remedy: 'use the next longer bolt, or a deeper counterbore',
+        remedy:
+          room < rule.least
+            ? `take a thinner thread: ${rule.nut} has only ${say.length(room)} to screw into`
+            : 'use the next longer one, or let its head in deeper',
       });
     }
     const air = bottom(nut.body, axis, inside.min[2]) - thread.max[2];
@@ -104,7 +108,7 @@ export const engagements = (bench: Bench): readonly Finding[] => {
         level: 'error',
         measured: air,
         limit: rule.tipAir,
-        message: `${rule.screw} ends ${say.length(air)} from the bottom of its hole in ${rule.nut}; it needs ${say.length(rule.tipAir)} or it bottoms before it clamps`,
+        message: `${rule.screw} ends ${say.length(Math.abs(air))} ${air < 0 ? 'beyond' : 'from'} the bottom of its hole in ${rule.nut}; it needs ${say.length(rule.tipAir)} or it bottoms before it clamps`,
         remedy: 'use the next shorter bolt, a thicker washer or a deeper thread',
       });
     }

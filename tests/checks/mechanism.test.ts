@@ -56,7 +56,9 @@ describe('ranges', () => {
     ['open', 'at least', 49.9, true],
     ['open', 'at least', 50.1, false],
   ] as const)('%s, %s %f mm: reached is %s', async (pose, sense, wanted, reached) => {
-    const design = vice({ reaches: [{ a: 'near', b: 'far', pose, wanted, sense, what: 'work' }] });
+    const design = vice({
+      reaches: [{ a: 'near', b: 'far', pose, wanted, sense, what: 'work', remedy: 'move it' }],
+    });
     expect(await codes(design)).toEqual(reached ? [] : ['range-not-reached']);
     for (const finding of await findings(design))
       expect(finding.measured).toBeCloseTo(pose === 'open' ? 50 : 10, 6);
