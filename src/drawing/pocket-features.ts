@@ -58,7 +58,7 @@ export function slotInEdge(mark: string, slot: Slot, depthSeen: number, units: U
 /** Said where the window is made for another cutter than the outline. */
 const ownCutter = (follower: Follower, width: number, units: Units): string => {
   const cutter = pocketCutter(follower, width);
-  return cutter === follower.cutter ? '' : `, window for a ${size(cutter, units)} cutter`;
+  return cutter === follower.cutter ? '' : `, window for a cutter of ${size(cutter, units)}`;
 };
 
 const obroundAt =

@@ -85,4 +85,4 @@ function wrapped(row: string): readonly string[] {
 const followed = ({ cutter, bush }: Follower, units: Units): string =>
   bush === undefined
     ? `line flush with the part: follow it with a bearing as wide as the cutter (${size(cutter, units)})`
-    : `line ${size((bush - cutter) / 2, units)} off the part for a ${size(bush, units)} guide bush and a ${size(cutter, units)} cutter; the part itself is on MARK`;
+    : `line ${size((bush - cutter) / 2, units)} off the part for a ${size(bush, units)} guide bush and a cutter of ${size(cutter, units)}; the part itself is on MARK`;
