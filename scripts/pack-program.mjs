@@ -23,7 +23,8 @@ await build({
   format: 'esm',
   platform: 'node',
   target: 'node20',
-  external: ['manifold-3d', 'pdfkit', '@resvg/*', '@fontsource/*', 'three', 'esbuild'],
+  // yaml is of the older kind and loaded late: packed, its functions would stand under `default` only
+  external: ['manifold-3d', 'pdfkit', '@resvg/*', '@fontsource/*', 'three', 'esbuild', 'yaml'],
   // libraries of the older kind ask for Node's own modules by require
   banner: {
     js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",

@@ -1,6 +1,6 @@
 // The built program, started as a person starts it.
 
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { filesIn, ownFolder, run } from './program.js';
@@ -83,6 +83,18 @@ test('--force writes the templates of a failed design, each with the words FAILE
     expect(readFileSync(path.join(folder, 'stool', file), 'utf8'), file).toContain('FAILED CHECKS');
   for (const file of everyTemplateIn(path.join(out, 'sound/stool')))
     expect(readFileSync(path.join(out, 'sound/stool', file), 'utf8'), file).not.toContain('FAILED CHECKS');
+});
+
+test('the printed shop file and a file of dimensions are read by the built program too', async () => {
+  const files = path.join(out, 'given');
+  mkdirSync(files, { recursive: true });
+  const shop = path.join(files, 'shop.yaml');
+  writeFileSync(shop, (await run('shop', '--example')).out);
+  const from = path.join(files, 'frame.yaml');
+  writeFileSync(from, 'length: 512\n');
+  const { status, out: said, err } = await run('check', 'frame', '--shop', shop, '--from', from, '--json');
+  expect({ status, err }).toEqual({ status: 0, err: '' });
+  expect(JSON.parse(said)).toMatchObject({ parameters: { length: { value: 512, unit: 'mm' } } });
 });
 
 test('check ends with 3 for the same design', async () => {
