@@ -12,14 +12,8 @@ export { type Orientation, type Page, type Paper, pageOf } from './page.js';
 export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export { explodedView, isometricView, pictureSheets, seenParts, tenonAxes } from './picture.js';
 export { viewBox, viewLines } from './placed-view.js';
-export {
-  type PlanContent,
-  type PlanEntry,
-  type PlanSet,
-  planContent,
-  planSheets,
-  planTemplates,
-} from './plan.js';
+export { type PlanEntry, type PlanSet, planSheets, planTemplates } from './plan.js';
+export { type PlanContent, planContent } from './plan-content.js';
 export type { PlanParts } from './plan-parts.js';
 export { templatesOf } from './plan-templates.js';
 export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';
@@ -29,16 +23,13 @@ export type { SeenPart, Wire } from './seen-part.js';
 export * from './sheet.js';
 export { columnWidths, tableAt } from './table.js';
 export * from './template.js';
-export {
-  type ArtworkOptions,
-  type KeyDimension,
-  type TemplateArtwork,
-  templateArtwork,
-} from './template-artwork.js';
+export { type ArtworkOptions, type TemplateArtwork, templateArtwork } from './template-artwork.js';
+export type { KeyDimension } from './template-keys.js';
 export { type TemplateOptions, templateOf } from './template-of.js';
 export { type TemplatePlace, templatePlaces } from './template-places.js';
 export { type Box, boxesOverlap, textBox, textWidth } from './text-width.js';
-export { type TiledTemplate, type TilePaper, tiledTemplate, tileSheets } from './tile-sheets.js';
+export type { TilePaper } from './tile-footer.js';
+export { type TiledTemplate, tiledTemplate, tileSheets } from './tile-sheets.js';
 export {
   type MatchMark,
   OVERLAP,

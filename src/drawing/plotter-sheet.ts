@@ -3,7 +3,8 @@ import { movedEntities } from './moved.js';
 import { type PrintScale, printScaleWords } from './print-scale.js';
 import { rule } from './rule.js';
 import type { Dimension, Sheet, SheetEntity } from './sheet.js';
-import { keyFigure, type TemplateArtwork } from './template-artwork.js';
+import type { TemplateArtwork } from './template-artwork.js';
+import { keyFigure } from './template-keys.js';
 import type { SheetSet } from './title-block.js';
 
 /** Round the template, and below it for words and a rule, mm. */

@@ -5,7 +5,8 @@ import { size } from './feature.js';
 import { type Block, type FigureBlock, heading, paragraph, tableBlock } from './flow-block.js';
 import { moved } from './moved.js';
 import type { SheetEntity } from './sheet.js';
-import { keyFigure, SAW_OFF } from './template-artwork.js';
+import { keyFigure } from './template-keys.js';
+import { SAW_OFF } from './template-marks.js';
 import type { TiledTemplate } from './tile-sheets.js';
 
 const MOST: readonly [width: number, height: number] = [150, 56];
