@@ -9,6 +9,8 @@ export function arcsTemplate(template: Template, scale: DxfScale): string {
   const drawing = new DxfWriter();
   drawing.setUnits(scale.insunits === 4 ? DxfUnits.Millimeters : DxfUnits.Inches);
   drawing.setVariable('$MEASUREMENT', { 70: scale.measurement });
+  // without a code page some readers do not see that AC1021 is UTF-8, and spoil the degree sign
+  drawing.setVariable('$DWGCODEPAGE', { 3: 'ANSI_1252' });
   for (const layer of LAYERS) drawing.addLayer(layer, COLOURS[layer], 'Continuous');
   for (const entity of template.entities) add(drawing, entity, scale.perMm);
   return `${drawing.stringify()}\n`;

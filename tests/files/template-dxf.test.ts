@@ -49,6 +49,10 @@ test('the file is AC1021 in millimetres, metric, with every layer declared', () 
   expect(Object.keys(drawing.tables.layer.layers)).toEqual(expect.arrayContaining([...LAYERS]));
 });
 
+test('the code page is named: a reader that repairs files takes AC1021 for UTF-8 only then (ezdxf 0.18, recover)', () => {
+  expect(parseDxf(templateDxf(template, mm)).header).toMatchObject({ $DWGCODEPAGE: 'ANSI_1252' });
+});
+
 test('every closed line reads back closed, with its area and the radius of each arc', () => {
   const found = polylines(parseDxf(templateDxf(template, mm)));
   const meant = profiles(template);
