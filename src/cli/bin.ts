@@ -2,11 +2,17 @@
 import { run } from './run.js';
 
 /** A reader that has seen enough, like `head`, closes the pipe: that is no fault. */
-for (const pipe of [process.stdout, process.stderr])
-  pipe.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code === 'EPIPE') process.exit(0);
-    throw error;
-  });
+const isClosedPipe = (error: NodeJS.ErrnoException): boolean => error.code === 'EPIPE';
+
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (isClosedPipe(error)) process.exit(0);
+  throw error;
+});
+
+// progress that nobody reads is no reason to leave the work undone
+process.stderr.on('error', (error: NodeJS.ErrnoException) => {
+  if (!isClosedPipe(error)) throw error;
+});
 
 process.exitCode = await run(process.argv.slice(2), {
   out: process.stdout,

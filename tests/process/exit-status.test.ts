@@ -3,7 +3,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { filesIn, ownFolder, run } from './program.js';
+import { filesIn, ownFolder, run, start } from './program.js';
 
 const out = ownFolder();
 
@@ -112,4 +112,12 @@ test('--json of a failed design is JSON too', async () => {
   const { status, out: said } = await run('check', ...BROKEN, '--json');
   expect(status).toBe(3);
   expect(JSON.parse(said)).toMatchObject({ design: 'stool' });
+});
+
+test('progress that nobody reads is no fault, and the work is done', async () => {
+  const folder = path.join(out, 'unread');
+  const { child, ended } = start('make', 'frame', '--only', 'stl', '--out', folder);
+  child.stderr!.destroy();
+  expect((await ended).status).toBe(0);
+  expect(filesIn(path.join(folder, 'frame'))).toContain('summary.json');
 });
