@@ -43,6 +43,14 @@ export function printFiles(files: readonly MadeFile[], cwd: string, width: numbe
   return `\nFiles: ${files.length}, ${size(total)}\n${table(rows, width)}`;
 }
 
+/** What is not as it was on the last run into the same folder: so that no two sheets of different runs are mixed. */
+export const printChanges = (changes: readonly string[], width: number): string =>
+  changes.length === 0
+    ? ''
+    : `\nChanged since the last run\n${changes
+        .flatMap((change) => wrap(change, width - 2).map((line, at) => `${at === 0 ? '- ' : '  '}${line}\n`))
+        .join('')}`;
+
 /** What was kept from the person, and how to have it all the same. */
 export const printHeldBack = (heldBack: readonly string[], width: number): string =>
   heldBack.length === 0

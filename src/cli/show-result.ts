@@ -1,6 +1,6 @@
 import { speaker, type Units } from '../length/index.js';
 import type { MakeResult } from './pipeline.js';
-import { printDesign, printFiles, printFindings, printHeldBack } from './print-result.js';
+import { printChanges, printDesign, printFiles, printFindings, printHeldBack } from './print-result.js';
 import { columnsOf, type Surroundings } from './surroundings.js';
 
 /** Prints what came of a run: the summary alone as JSON, only errors when quiet, else figures, findings and files. */
@@ -22,5 +22,6 @@ export function showResult(
   out.write(printDesign(result.design, speaker(units), width));
   out.write(printFindings(result.findings, width));
   if (result.written) out.write(printFiles(result.files, cwd, width));
+  out.write(printChanges(result.changes, width));
   out.write(printHeldBack(result.heldBack, width));
 }

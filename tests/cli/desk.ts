@@ -25,9 +25,13 @@ export const finding = (level: Finding['level']): Finding => ({
 /** Runs the command line with models of the tests and a pipeline that builds the design and records what it was asked. */
 export async function atDesk(
   argv: readonly string[],
-  given: Partial<Surroundings> & { readonly findings?: readonly Finding[]; readonly fault?: Error } = {},
+  given: Partial<Surroundings> & {
+    readonly findings?: readonly Finding[];
+    readonly changes?: readonly string[];
+    readonly fault?: Error;
+  } = {},
 ): Promise<Ran> {
-  const { findings = [], fault, ...around } = given;
+  const { findings = [], changes = [], fault, ...around } = given;
   const asked: ['make' | 'check', MakeRequest][] = [];
   let out = '';
   let err = '';
@@ -47,7 +51,7 @@ export async function atDesk(
       summary: { design: request.model.name, values: request.values } as unknown as MakeResult['summary'],
       written: which === 'make',
       heldBack: which === 'make' && failed ? ['left-side.mm.dxf'] : [],
-      changes: [],
+      changes,
     };
   };
   const status = await run(argv, {

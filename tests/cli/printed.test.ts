@@ -13,6 +13,15 @@ describe('make and check print', () => {
     expect(out).toMatch(/Held back.*left-side\.mm\.dxf/);
   });
 
+  test('what changed since the last run, a line each, and nothing of it on a first run', async () => {
+    const changes = ['parameter rake: 10° -> 12°', 'board rail length: 400.0 mm -> 412.0 mm'];
+    const { out } = await atDesk(['make', 'small'], { changes });
+    expect(out).toContain(
+      '\nChanged since the last run\n- parameter rake: 10° -> 12°\n- board rail length: 400.0 mm -> 412.0 mm\n',
+    );
+    expect((await atDesk(['make', 'small'])).out).not.toContain('Changed');
+  });
+
   test('check lists no files', async () => {
     expect((await atDesk(['check', 'small'], { findings })).out).not.toMatch(/Files|Held back/);
   });
