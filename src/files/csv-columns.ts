@@ -6,13 +6,18 @@ export interface Column<Row> {
   readonly of: (row: Row) => string;
 }
 
-/** The list as rows of fields, the names first. */
+/**
+ * The list as rows of fields, the names first. Every row begins with the revision: a list has no title block to carry it.
+ *
+ * @param revision with the words of a failed design behind it when there are any
+ */
 export const tableOf = <Row>(
   columns: readonly Column<Row>[],
   rows: readonly Row[],
+  revision: string,
 ): readonly (readonly string[])[] => [
-  columns.map((column) => column.name),
-  ...rows.map((row) => columns.map((column) => column.of(row))),
+  ['revision', ...columns.map((column) => column.name)],
+  ...rows.map((row) => [revision, ...columns.map((column) => column.of(row))]),
 ];
 
 /**

@@ -14,14 +14,23 @@ interface Line {
  * The cut list as CSV: thickness × width × length, finished and rough; then, with kind `wood to buy`, every item of the wood
  * to buy and its total.
  */
-export const cutListCsv = (rows: readonly CutRow[], bills: readonly WoodBill[], say: Say): string =>
+export const cutListCsv = (
+  rows: readonly CutRow[],
+  bills: readonly WoodBill[],
+  say: Say,
+  revision: string,
+): string =>
   csv(
-    tableOf(columns(say), [
-      ...rows.map((row): Line => ({ row })),
-      ...bills.flatMap(({ material, items, total, verdict }) =>
-        [...items, total].map((item): Line => ({ item: { ...item, material, verdict } })),
-      ),
-    ]),
+    tableOf(
+      columns(say),
+      [
+        ...rows.map((row): Line => ({ row })),
+        ...bills.flatMap(({ material, items, total, verdict }) =>
+          [...items, total].map((item): Line => ({ item: { ...item, material, verdict } })),
+        ),
+      ],
+      revision,
+    ),
   );
 
 const columns = (say: Say): readonly Column<Line>[] => [

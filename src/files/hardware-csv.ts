@@ -3,7 +3,7 @@ import { csv } from './csv.js';
 import { tableOf } from './csv-columns.js';
 
 /** What has to be bought, as CSV. */
-export const hardwareCsv = (rows: readonly HardwareRow[]): string =>
+export const hardwareCsv = (rows: readonly HardwareRow[], revision: string): string =>
   csv(
     tableOf(
       [
@@ -13,5 +13,6 @@ export const hardwareCsv = (rows: readonly HardwareRow[]): string =>
         { name: 'ids', of: ({ ids }) => ids.join(' ') },
       ],
       rows,
+      revision,
     ),
   );

@@ -4,8 +4,12 @@ import { csv } from './csv.js';
 import { type Column, lengthColumns, tableOf } from './csv-columns.js';
 
 /** The tenon schedule as CSV, a line for each kind of tenon; areas in cm², volumes in ml. */
-export const tenonsCsv = (kinds: readonly TenonKind[], strips: readonly StripPlan[], say: Say): string =>
-  csv(tableOf(columns(strips, say), kinds));
+export const tenonsCsv = (
+  kinds: readonly TenonKind[],
+  strips: readonly StripPlan[],
+  say: Say,
+  revision: string,
+): string => csv(tableOf(columns(strips, say), kinds, revision));
 
 const columns = (strips: readonly StripPlan[], say: Say): readonly Column<TenonKind>[] => [
   { name: 'mark', of: ({ mark }) => mark },

@@ -65,6 +65,8 @@ describe('CSV', () => {
 
 const stool = stoolWith({ treads: 2 });
 
+const REVISION = '0badf00d FAILED CHECKS';
+
 function filesOf(units: Units, shop = aShop) {
   const say = speaker(units);
   const tenons = tenonSchedule(stool, shop, say);
@@ -74,8 +76,8 @@ function filesOf(units: Units, shop = aShop) {
   return {
     tenons,
     rows,
-    tenonRecords: records(tenonsCsv(tenons, strips, say)),
-    cutRecords: records(cutListCsv(rows, woodBill(rows), say)),
+    tenonRecords: records(tenonsCsv(tenons, strips, say, REVISION)),
+    cutRecords: records(cutListCsv(rows, woodBill(rows), say, REVISION)),
   };
 }
 
@@ -144,7 +146,16 @@ test('the tenon schedule gives count, sizes and whether the slot was measured', 
 });
 
 test('the hardware of the jig is four lines of four', () => {
-  const rows = records(hardwareCsv(hardwareList(plainJig())));
+  const rows = records(hardwareCsv(hardwareList(plainJig()), REVISION));
   expect(rows.map((row) => row.get('count'))).toEqual(['4', '4', '4', '4']);
   expect(rows[0]!.get('name')).toBe('hex bolt M8 × 60, ISO 4014');
+});
+
+test('every row of every list begins with the revision, and says when checks failed', () => {
+  const { tenonRecords, cutRecords } = filesOf('mm');
+  const hardware = records(hardwareCsv(hardwareList(plainJig()), REVISION));
+  for (const list of [tenonRecords, cutRecords, hardware]) {
+    expect(list.length).toBeGreaterThan(0);
+    for (const record of list) expect([...record][0]).toEqual(['revision', REVISION]);
+  }
 });
