@@ -7,7 +7,7 @@ type Value = string | number | boolean | undefined;
 
 /** One figure that is not what it was; a value is undefined where there was, or is, none. */
 export interface Change {
-  readonly of: 'program' | 'parameter' | 'derived' | 'board' | 'joint';
+  readonly of: 'program' | 'shop' | 'parameter' | 'derived' | 'board' | 'joint';
   /** `rake`, `left-side`, `tread/left-side`. */
   readonly subject: string;
   /** What of it: `length`, `tenon width`; empty when the subject itself came or went. */
@@ -18,14 +18,16 @@ export interface Change {
 }
 
 /** What of a summary is compared. */
-type Compared = Pick<Summary, 'version' | 'parameters' | 'derived' | 'boards' | 'joints'>;
+type Compared = Pick<Summary, 'version' | 'parameters' | 'derived' | 'boards' | 'joints'> & {
+  readonly shop: Pick<NonNullable<Summary['shop']>, 'atHand'> | null;
+};
 
 /** A figure of a summary under a name of its own. */
 type Row = Omit<Change, 'was' | 'is'> & { readonly value: Value };
 
 /**
- * What changed since the last run, from the two summaries: parameters, figures worked out, boards, joints and the program
- * itself. Files and findings are left out.
+ * What changed since the last run, from the two summaries: the program itself, the
+ * shop where both runs made papers for it, parameters, figures worked out, boards and joints. Files and findings are left out.
  *
  * @param before the last `summary.json`, parsed; what is not a summary counts as none
  * @returns nothing when there is no last run to compare with, or nothing changed
@@ -34,8 +36,9 @@ export function changesSince(before: unknown, now: Summary): readonly Change[] {
   if (!isSummary(before)) return [];
   // both as they are written, so that only what can be read can differ
   const { version, parameters, derived, boards, joints } = now;
-  const written = JSON.parse(json({ version, parameters, derived, boards, joints })) as Compared;
-  const [old, fresh] = [rowsOf(before), rowsOf(written)];
+  const shop = before.shop?.atHand && now.shop ? { atHand: now.shop.atHand } : null;
+  const written = JSON.parse(json({ version, parameters, derived, boards, joints, shop })) as Compared;
+  const [old, fresh] = [rowsOf(shop ? before : { ...before, shop }), rowsOf(written)];
   const keys = new Set([...old.keys(), ...fresh.keys()]);
   return [...keys].flatMap((key): Change[] => {
     const [was, is] = [old.get(key), fresh.get(key)];
@@ -61,6 +64,7 @@ export const changeLines = (changes: readonly Change[], say: Say): readonly stri
 function rowsOf(summary: Compared): ReadonlyMap<string, Row> {
   const rows: Row[] = [
     { of: 'program', subject: '', what: 'version', value: summary.version, unit: '' },
+    ...(summary.shop ? shopRows(summary.shop.atHand, []) : []),
     ...Object.entries(summary.parameters).map(
       ([name, { value, unit }]: [string, ParameterValue]): Row => ({
         of: 'parameter',
@@ -113,6 +117,20 @@ function rowsOf(summary: Compared): ReadonlyMap<string, Row> {
   ];
   return new Map(rows.map((row) => [`${row.of} ${row.subject} ${row.what}`, row]));
 }
+
+/** Every figure of the shop under the words that lead to it: `cutters 2 slot-in-face`. */
+function shopRows(value: unknown, words: readonly string[]): readonly Row[] {
+  if (typeof value === 'object' && value !== null)
+    return Object.entries(value).flatMap(([name, one]) =>
+      shopRows(one, [...words, Array.isArray(value) ? String(Number(name) + 1) : optionName(name)]),
+    );
+  const what = words.join(' ');
+  const unit = typeof value === 'number' && !NO_LENGTH.test(what) ? 'mm' : '';
+  return [{ of: 'shop', subject: '', what, value: value as Value, unit }];
+}
+
+/** Figures of a shop that are not lengths, and those of the jig, which are given in any unit. */
+const NO_LENGTH = /^jig |count$|minutes$|celsius$/;
 
 const isSummary = (value: unknown): value is Summary => {
   if (typeof value !== 'object' || value === null) return false;

@@ -16,7 +16,7 @@ export interface Made {
   readonly findings: readonly Finding[];
   /** A check found an error: cutting files are held back, or carry a warning when they are asked for all the same. */
   readonly failed: boolean;
-  /** Of parameters and program: on every paper. */
+  /** Of parameters, program and shop: on every paper. */
   readonly revision: string;
   /** Pieces made to hold, guide and clamp the work. */
   readonly aids: readonly Aid[];
@@ -49,7 +49,7 @@ export async function withMade<T>(request: DesignRequest, use: (made: Made) => P
     const bench = benchInShop(benchOf(solids, say, request.bush), request.shop, request.jig);
     const findings = runChecks(bench, (name) => progress(`${STEPS[2]}: ${name}`, 2, STEPS.length));
     const parameters = parameterValues(request.model, request.values);
-    const revision = revisionOf(parameters, request.version);
+    const revision = revisionOf(parameters, request.version, request.shop);
     const { glueUp } = bench.glueUp;
     const clamps = once(() => clampPlan(design, glueUp, request.shop.clamps));
     const aids = once(() => [...bench.held.aids, ...clamps().pads]);

@@ -9,6 +9,8 @@ export interface BoardFiles {
 /** The papers of the bench as `summary.json` holds them: the same data, boards by their ids. */
 export interface PapersSummary {
   readonly shop: string;
+  /** Everything the shop file gave, lengths mm. */
+  readonly atHand: ShopPapers['shop'];
   readonly aids: readonly {
     readonly id: string;
     readonly kind: string;
@@ -39,6 +41,7 @@ export interface PapersSummary {
 export function papersSummary(papers: ShopPapers, aidFiles: ReadonlyMap<string, BoardFiles>): PapersSummary {
   return {
     shop: papers.shop.name,
+    atHand: papers.shop,
     aids: papers.aids.map(({ board, kind, purpose, count, handed }) => ({
       id: board.id,
       kind,

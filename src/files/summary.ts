@@ -41,7 +41,7 @@ export interface Summary {
   readonly design: string;
   readonly title: string;
   readonly version: string;
-  /** Of parameters and program: on every paper. */
+  /** Of parameters, program and shop: on every paper. */
   readonly revision: string;
   readonly parameters: Readonly<Record<string, ParameterValue>>;
   readonly boards: readonly BoardSummary[];

@@ -3,11 +3,21 @@ import stool from '../../models/stool.js';
 import { changeLines, changesSince, json, type Summary, summaryOf } from '../../src/files/index.js';
 import { speaker } from '../../src/length/index.js';
 import { parameterValues, readParameters } from '../../src/model/index.js';
+import type { Shop, ShopPapers } from '../../src/shop/index.js';
 import { gate, measureJoints, solidsOf, startKernel, volume } from '../../src/solid/index.js';
 import { emptyPapers } from './empty-papers.js';
 
+const papersIn = (papers: ShopPapers, shop: Partial<Shop> = {}): ShopPapers => ({
+  ...papers,
+  shop: { ...papers.shop, ...shop },
+});
+
 /** The summary of a stool, as a run writes it. */
-async function summary(given: Readonly<Record<string, unknown>>, version = '1.0.0'): Promise<Summary> {
+async function summary(
+  given: Readonly<Record<string, unknown>>,
+  version = '1.0.0',
+  shop?: Partial<Shop>,
+): Promise<Summary> {
   const values = readParameters(stool, given, 'mm');
   const design = stool.build(values);
   const kernel = await startKernel();
@@ -23,7 +33,7 @@ async function summary(given: Readonly<Record<string, unknown>>, version = '1.0.
       findings: [],
       files: [],
       boardFiles: new Map(),
-      papers: emptyPapers(design),
+      papers: papersIn(emptyPapers(design), shop),
       revision: '0',
       aidFiles: new Map(),
     });
@@ -79,6 +89,20 @@ test('a new version of the program is a change', async () => {
   expect(
     changeLines(changesSince(written(await summary({})), await summary({}, '1.1.0')), speaker('mm')),
   ).toEqual(['program version: 1.0.0 -> 1.1.0']);
+});
+
+test('what changed in the shop is told, and nothing of it where a run made no papers', async () => {
+  const before = await summary({});
+  const now = await summary({}, '1.0.0', {
+    sawKerf: 2.4,
+    glue: { openMinutes: 5, clampMinutes: 45, leastCelsius: 10 },
+  });
+  expect(changeLines(changesSince(written(before), now), speaker('mm'))).toEqual([
+    'shop saw-kerf: 3 mm -> 2.4 mm',
+    'shop glue open-minutes: 10 -> 5',
+  ]);
+  expect(changesSince(written({ ...before, shop: null }), now)).toEqual([]);
+  expect(changesSince(written(before), { ...now, shop: null })).toEqual([]);
 });
 
 describe('what is no summary is no last run', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fnv1a, revisionOf } from '../../src/shop/index.js';
+import { builtInShop, fnv1a, revisionOf as revisionIn } from '../../src/shop/index.js';
 
 test.each([
   // published test vectors of the hash, 32-bit FNV-1a
@@ -9,6 +9,10 @@ test.each([
 ])('the hash of %j is the published one', (text, hash) => {
   expect(fnv1a(text)).toBe(hash);
 });
+
+const shop = builtInShop('mm');
+const revisionOf = (parameters: Parameters<typeof revisionIn>[0], version: string) =>
+  revisionIn(parameters, version, shop);
 
 const mm = (value: number) => ({ value, unit: 'mm' as const });
 
@@ -28,4 +32,10 @@ test('any parameter, its unit, and the version change the revision', () => {
     revisionOf({ a: mm(1), b: mm(2) }, '2'),
   ])
     expect(other).not.toBe(one);
+});
+
+test('another router changes the revision, another name of the shop file does not', () => {
+  const own = revisionIn({}, '1', shop);
+  expect(revisionIn({}, '1', { ...shop, name: 'mine.yaml' })).toBe(own);
+  expect(revisionIn({}, '1', { ...shop, router: { ...shop.router, plungeTravel: 61 } })).not.toBe(own);
 });
