@@ -14,16 +14,26 @@ import type { Box } from './text-width.js';
 const RAIL = 18;
 const STOP = 10;
 
-/** The largest figure, mm on the sheet. */
+/** The largest set-up, mm on the sheet, and the largest figure with its dimensions beside it: an upright page's width. */
 const MOST: readonly [width: number, height: number] = [150, 66];
+const WIDEST = 180;
 
 /**
  * A set-up seen from above, to scale, the person at the lower side: mortise, work, rails or guide, stops, and what is set.
  */
 export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
+  const { near, far, reach } = sizesOf(card);
+  const factor = Math.min(MOST[0] / (2 * reach), MOST[1] / (near + far + 2 * RAIL));
+  const figure = figureAt(card, units, factor);
+  // what stands beside the set-up keeps its size, so the set-up gives way
+  const over = figure.width - WIDEST;
+  return over <= 0 ? figure : figureAt(card, units, factor - over / (2 * reach));
+}
+
+/** @param factor the scale: mm on the sheet for each mm */
+function figureAt(card: SetupCard, units: DrawingUnits, factor: number): FigureBlock {
   const { near, far, reach, workNear, workFar } = sizesOf(card);
   const [low, high] = [near + RAIL, far + RAIL];
-  const factor = Math.min(MOST[0] / (2 * reach), MOST[1] / (low + high));
   const draw = (at: Vec2): readonly SheetEntity[] => {
     const p = (x: number, y: number): Vec2 => [at[0] + factor * x, at[1] + factor * y];
     const box = (
