@@ -31,7 +31,18 @@ export function overlap(bench: Bench): readonly Finding[] {
       .filter(([a, b]) => subtract(a.shift, b.shift).some((part) => part !== 0))
       .flatMap((pair) => overlapOf(bench, pair, pose.name));
   });
-  return [...found, ...posed];
+  return worstOfEachPair([...found, ...posed]);
+}
+
+/** Two pieces that meet in several positions are told of once, where they meet most. */
+function worstOfEachPair(found: readonly Finding[]): readonly Finding[] {
+  const worst = new Map<string, Finding>();
+  for (const finding of found) {
+    const key = finding.subjects.join('\n');
+    const known = worst.get(key);
+    if (!known || finding.measured > known.measured) worst.set(key, finding);
+  }
+  return [...worst.values()];
 }
 
 /** Tenons whose clearance in a board was measured and is more than nothing need no second look. */

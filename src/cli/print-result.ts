@@ -26,8 +26,8 @@ export function printDesign(design: Design, say: Say, width: number): string {
 
 /** Findings, errors first, and how many there are of each level. */
 export function printFindings(findings: readonly Finding[], width: number): string {
-  const rows = LEVELS.flatMap((level) => findings.filter((finding) => finding.level === level)).map(
-    ({ level, code, message, remedy }) => [level, code, `${message}: ${remedy}`],
+  const rows = LEVELS.flatMap((level) => alike(findings.filter((finding) => finding.level === level))).map(
+    ([first, ...others]) => [first.level, first.code, `${first.message}: ${first.remedy}${more(others)}`],
   );
   const counts = LEVELS.map((level) => {
     const count = findings.filter((finding) => finding.level === level).length;
@@ -35,6 +35,23 @@ export function printFindings(findings: readonly Finding[], width: number): stri
   });
   return `\nFindings: ${counts.join(', ')}\n${table(rows, width)}`;
 }
+
+/** Findings of one code with one remedy, told together; each stands by itself in the summary. */
+function alike(findings: readonly Finding[]): readonly [Finding, ...Finding[]][] {
+  const groups = new Map<string, [Finding, ...Finding[]]>();
+  for (const finding of findings) {
+    const key = `${finding.code}\n${finding.remedy}`;
+    const group = groups.get(key);
+    if (group) group.push(finding);
+    else groups.set(key, [finding]);
+  }
+  return [...groups.values()];
+}
+
+const more = (others: readonly Finding[]): string =>
+  others.length === 0
+    ? ''
+    : ` (and ${others.length} more like it: ${others.map(({ subjects }) => subjects.join(' and ')).join(', ')})`;
 
 /** Files with their sizes, as paths from the folder the person stands in. */
 export function printFiles(files: readonly MadeFile[], cwd: string, width: number): string {

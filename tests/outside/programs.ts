@@ -71,7 +71,7 @@ export const ASSIMP: Program = {
   checks: 'whether another reader of 3MF and GLB files finds the same solids',
 };
 
-// with the libraries it brings, 600 MB
+// large with the libraries it brings
 export const F3D: Program = {
   package: 'f3d',
   command: found([['xvfb-run', '-a', 'f3d']], ['--version']),
