@@ -58,6 +58,12 @@ export function flow(blocks: readonly Block[], area: Box): Flowed {
     y -= BELOW - 1;
     return found;
   };
+  /** Height of the figure after a block, with the line of words between them; undefined when none follows. */
+  const figureAfter = (i: number): number | undefined => {
+    const [next, last] = [blocks[i + 1], blocks[i + 2]];
+    if (next?.kind === 'figure') return next.height;
+    return next?.kind === 'paragraph' && last?.kind === 'figure' ? last.height + LEADING + BELOW : undefined;
+  };
   blocks.forEach((block, i) => {
     switch (block.kind) {
       case 'new page':
@@ -65,9 +71,7 @@ export function flow(blocks: readonly Block[], area: Box): Flowed {
         return;
       case 'heading': {
         const { height, above, below } = HEADING[block.level];
-        const next = blocks[i + 1];
-        const follows = next?.kind === 'figure' ? next.height : AFTER_HEADING;
-        if (y - above - height - below - follows < area.minY) turn();
+        if (y - above - height - below - (figureAfter(i) ?? AFTER_HEADING) < area.minY) turn();
         const lines = wrappedText(block.text, room, height, true);
         for (const line of lines) {
           take((isFresh() ? 0 : above) + height);
@@ -78,9 +82,13 @@ export function flow(blocks: readonly Block[], area: Box): Flowed {
         y -= below - 1;
         return;
       }
-      case 'paragraph':
+      case 'paragraph': {
+        // a line that only leads to a figure goes with it
+        const next = blocks[i + 1];
+        if (next?.kind === 'figure' && y - LEADING - BELOW - next.height < area.minY) turn();
         put(rows(block.text, 0, block.bold ?? /^\*\*.*\*\*$/.test(block.text)));
         return;
+      }
       case 'bullet': {
         if (y - LEADING < area.minY) turn();
         const dot: Stroke = { ...disc('dimension', [area.minX + 1.5, y - SMALL + 0.8], 0.5), fill: 'ink' };

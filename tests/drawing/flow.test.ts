@@ -118,3 +118,12 @@ test('a paper in Markdown becomes headings, rows, lists and tables, a stroke in 
   ]);
   expect(sectionsOf(blocks).map(({ heading: title }) => title)).toEqual([undefined, 'One']);
 });
+
+test('a line that leads to a figure, and a heading before it, go to the next page with the figure', () => {
+  const figure: Block = { kind: 'figure', width: 20, height: 60, draw: () => [] };
+  const filled = Array.from({ length: 26 }, () => paragraph('full'));
+  const { pages } = flow([...filled, heading('layout'), paragraph('piece 1 of 3'), figure], area);
+  const words = pages.map((page) => page.flatMap((one) => (one.kind === 'text' ? [one.text] : [])));
+  expect(words[0]!.every((text) => text === 'full')).toBe(true);
+  expect(words[1]).toEqual(['layout', 'piece 1 of 3']);
+});
