@@ -72,7 +72,7 @@ export function settings(card: SetupCard, aids: readonly Aid[]): readonly (reado
     ['feed', card.feed],
     [
       'test cut',
-      `in an offcut of the same section, ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
+      `in its test blank of the cut list, ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
     ],
     ['pieces needed', card.aids.map(purpose).join(', ')],
   ];

@@ -64,7 +64,7 @@ export interface Pass {
   readonly turretStep: number | undefined;
 }
 
-/** A shallow slot in an offcut of the same section, before the first mortise. */
+/** A shallow slot in an offcut as thick as the board, before the first mortise. */
 export interface TestCut {
   readonly depth: number;
   /** Wood that must stand between the slot and the near and the far rail's face; undefined where no rail bears. */

@@ -35,4 +35,6 @@ export const STOCK_PRACTICE = {
   glueLine: 3,
   /** Length of a test blank beyond its mortise. */
   testBlankBeyond: 100,
+  /** Width of a test blank beyond its mortise, where its width is not what is held. */
+  testBlankBeside: 50,
 } as const;

@@ -1,6 +1,6 @@
 import type { Board } from '../board/index.js';
 import { COPLANAR } from '../tolerances.js';
-import type { SetupCard } from './setup-card.js';
+import type { CardCut, SetupCard } from './setup-card.js';
 import type { Shop } from './shop.js';
 import { STOCK_PRACTICE } from './stock-practice.js';
 
@@ -15,7 +15,12 @@ export interface TestBlank {
   readonly setups: readonly string[];
 }
 
-/** The test blanks of a set of cards: one for each section a set-up is used on, sections of all cards together. */
+/**
+ * The test blanks of a set of cards: one for each section a set-up is used on, sections of all cards together.
+ *
+ * As thick as the board; as wide only where a rail bears on its edges, else the mortise finds room in less of it, and no wide
+ * board need be glued up for a test.
+ */
 export function testBlanks(
   cards: readonly SetupCard[],
   boards: readonly Board[],
@@ -30,7 +35,9 @@ export function testBlanks(
       const { width, thickness } = board.blank;
       const blank: TestBlank = {
         material: board.material,
-        width,
+        width: widthIsHeld(cut)
+          ? width
+          : Math.min(width, card.mortiseLength + STOCK_PRACTICE.testBlankBeside),
         thickness,
         length: Math.max(
           STOCK_PRACTICE.stripLength,
@@ -60,6 +67,11 @@ export function testBlanks(
   }
   return merged;
 }
+
+const WIDE_FACES: readonly string[] = ['reference-face', 'opposite-face'];
+
+const widthIsHeld = ({ nearFace, farFace }: CardCut): boolean =>
+  [nearFace, farFace].some((face) => face !== undefined && !WIDE_FACES.includes(face));
 
 const oneSection = (a: TestBlank, b: TestBlank): boolean =>
   a.material === b.material &&

@@ -166,6 +166,20 @@ describe('test blanks', () => {
     ]);
   });
 
+  test('are as wide as the mortise wants, or as the board where rails bear on its edges', () => {
+    const wide = boards.find(({ id }) => id === 'left-side')!.blank.width;
+    const { cuts, ...rest } = card('S1', ['left-side'], false);
+    const held = { ...rest, cuts: cuts.map((cut) => ({ ...cut, nearFace: 'reference-edge' })) };
+    const [[free], [gripped]] = [
+      testBlanks([{ ...rest, cuts }], boards, aShop),
+      testBlanks([held], boards, aShop),
+    ];
+    expect(free!.width).toBe(91 + 50);
+    expect(gripped!.width).toBe(wide);
+    // a stretcher narrower than that keeps its own width
+    expect(testBlanks([card('S2', ['stretcher'], false)], boards, aShop)[0]!.width).toBe(70);
+  });
+
   test('are never shorter than the saw may cut', () => {
     const [short] = testBlanks([card('S1', ['stretcher'], false)], boards, {
       ...aShop,
