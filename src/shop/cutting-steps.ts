@@ -4,6 +4,9 @@ import type { StageName } from './holding.js';
 import type { SetupCard } from './setup-card.js';
 import type { StepDraft } from './work-step.js';
 
+/** Said of a card whose tools do not reach: it must not read as a set-up like the others. */
+const CANNOT = ', which tells why the tools at hand cannot, and what would cure it';
+
 /** Mortises of a stage, card by card. */
 export function mortiseSteps(
   boards: readonly Board[],
@@ -28,7 +31,7 @@ export function mortiseSteps(
           {
             board: board.id,
             kind: 'mortise',
-            what: `cut ${cuts.length === 1 ? 'a mortise' : `${cuts.length} mortises`} in the ${[...new Set(cuts.map(({ face }) => faceWords(board, face)))].join(' and the ')} by card ${card.id}`,
+            what: `cut ${cuts.length === 1 ? 'a mortise' : `${cuts.length} mortises`} in the ${[...new Set(cuts.map(({ face }) => faceWords(board, face)))].join(' and the ')} by card ${card.id}${card.broken.length > 0 ? CANNOT : ''}`,
             uses: [...new Set(uses.filter((id) => id !== undefined))],
             makes: [],
             cuts: cuts.map(({ mortise }) => mortise),

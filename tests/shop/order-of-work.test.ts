@@ -143,3 +143,12 @@ test('the ends of a raked side are parallel, those of a stretcher between raked 
   const at = (name: string) => endsOf('stretcher').figures.find((figure) => figure.name === name)!.value;
   expect(at('long point to long point') - at('short point to short point')).toBeCloseTo(2 * 12.3429, 3);
 });
+
+test('a step whose card the tools at hand cannot cut says so, and no other step does', () => {
+  const { cards, order } = ordered('stool', { treads: 2 });
+  const broken = new Set(cards.filter((card) => card.broken.length > 0).map(({ id }) => id));
+  expect(broken.size).toBeGreaterThan(0);
+  expect(broken.size).toBeLessThan(cards.length);
+  for (const { setup, what } of order.steps)
+    expect(what.includes('cannot'), what).toBe(setup !== undefined && broken.has(setup));
+});
