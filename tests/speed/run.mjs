@@ -1,5 +1,5 @@
 /**
- * How long the program takes: `make stool` with all checks, with and without the papers of the bench, beside the same boards
+ * How long the program takes: `make stool` with all checks, with and without the papers of the bench and the plan, beside the same boards
  * made with the modelling library alone (stock.mjs, no checks); other designs; and growth with the number of joints (grid.mjs).
  *
  * npm run speed [runs]; figures only, nothing here can fail.
@@ -72,6 +72,7 @@ const figures = ({ wall, cpu, memory }) => [
 ];
 
 const CUTTING = 'stl,dxf,faces';
+const UNPRINTED = `${CUTTING},shop,3mf,glb,pictures`;
 const make = (kinds, ...design) => {
   const where = ['--out', folder, '--quiet', '--only', kinds];
   return ['dist/src/cli/bin.js', 'make', ...design, ...where];
@@ -80,12 +81,14 @@ const ratio = (a, b) => [a.wall / b.wall, a.cpu / b.cpu, a.memory / b.memory].ma
 
 try {
   console.log(`node ${process.version}, ${cpus().length} cores; medians of ${RUNS} runs in turn\n`);
-  const [bare, papers, stock, two, jig] = await inTurn([
+  const [bare, papers, stock, two, jig, unprinted, whole] = await inTurn([
     make(CUTTING, 'stool'),
     make(`${CUTTING},shop`, 'stool'),
     ['tests/speed/stock.mjs', 'stool', join(folder, 'stock')],
     make(`${CUTTING},shop`, 'stool', '--treads', '2'),
     make(`${CUTTING},shop`, 'jig'),
+    make(UNPRINTED, 'stool'),
+    make(`${UNPRINTED},plan,page`, 'stool'),
   ]);
   row('all checks in each make', ['wall', 'processor', 'memory']);
   row('stool, no papers', figures(bare));
@@ -95,6 +98,9 @@ try {
   row('papers / stock', ratio(papers, stock));
   row('two treads, shop papers', figures(two));
   row('jig, shop papers', figures(jig));
+  row('stool, no plan, no page', figures(unprinted));
+  row('stool, everything', figures(whole));
+  row('everything / no plan, page', ratio(whole, unprinted));
 
   console.log('\ngrid of rails, seconds and milliseconds a joint');
   row('joints', ['design', 'solids', 'measures', 'bench', 'checks', 'ms a joint', 'memory']);
