@@ -36,5 +36,5 @@ export const STOCK_PRACTICE = {
   /** Length of a test blank beyond its mortise. */
   testBlankBeyond: 100,
   /** Width of a test blank beyond its mortise, where its width is not what is held. */
-  testBlankBeside: 50,
+  testBlankBeside: 30,
 } as const;

@@ -174,7 +174,7 @@ describe('test blanks', () => {
       testBlanks([{ ...rest, cuts }], boards, aShop),
       testBlanks([held], boards, aShop),
     ];
-    expect(free!.width).toBe(91 + 50);
+    expect(free!.width).toBe(91 + 30);
     expect(gripped!.width).toBe(wide);
     // a stretcher narrower than that keeps its own width
     expect(testBlanks([card('S2', ['stretcher'], false)], boards, aShop)[0]!.width).toBe(70);
