@@ -35,8 +35,7 @@ export function referenceMarks(board: Board): readonly Entity[] {
 export function captions(
   board: Board,
   rows: readonly string[],
-  follower: Follower,
-  units: Units,
+  { units, revision, ...follower }: Follower & { readonly units: Units; readonly revision?: string },
 ): readonly Entity[] {
   const bar = Math.min(0, bounds(board.outline).minY) - 35;
   const { length, width, thickness } = board.blank;
@@ -63,7 +62,7 @@ export function captions(
     },
     words(
       [0, title],
-      `${board.name}: template, full size, thickness ${printLength(thickness, { units })}`,
+      `${board.name}: template, full size, thickness ${printLength(thickness, { units })}${revision === undefined ? '' : `, rev. ${revision}`}`,
       TITLE,
     ),
     ...said.map((text, i) => words([0, title - 3 - (i + 1) * ROW], text)),

@@ -16,6 +16,8 @@ import { partLines } from './template-line.js';
 export interface TemplateOptions extends Follower {
   /** Unit of the words; the lines are always mm. */
   readonly units: Units;
+  /** Of the design, told in the title; none where a template stands by itself. */
+  readonly revision?: string;
 }
 
 /**
@@ -40,7 +42,6 @@ export function templateOf(board: Board, options: TemplateOptions): Template {
         board,
         features.map((feature) => feature.row),
         options,
-        options.units,
       ),
     ],
   };

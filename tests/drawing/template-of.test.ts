@@ -273,3 +273,9 @@ test('a part narrower than the stand-off is refused by name', () => {
   });
   expect(() => templateOf(slip, { cutter: 6, bush: 24, units: 'mm' })).toThrow(/slip: .* 9 mm/);
 });
+
+test('the title tells the revision of the design, where there is one', () => {
+  const told = templateOf(sampleBoard, { cutter: 8, units: 'mm', revision: '0badf00d' });
+  expect(said(told)).toContain('rev. 0badf00d');
+  expect(said(flush)).not.toContain('rev.');
+});
