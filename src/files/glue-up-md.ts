@@ -15,13 +15,14 @@ export type GlueUpPaper = Pick<
 /** The glue-up as Markdown: what goes into what and which way, clamps with pads, diagonals, glue and time. */
 export function glueUpMd(paper: GlueUpPaper): string {
   const { design, shop, revision } = paper;
+  const glued = design.joints.length > 0;
   const head = [
     `# ${design.title}: glue-up`,
     '',
-    `Revision ${revision}. Shop: ${shop.name}. Put it together dry with every clamp before any glue is opened.`,
+    `Revision ${revision}. Shop: ${shop.name}.${glued ? ' Put it together dry with every clamp before any glue is opened.' : ''}`,
     '',
   ];
-  if (design.joints.length === 0) return `${[...head, 'Nothing is glued.'].join('\n')}\n`;
+  if (!glued) return `${[...head, 'Nothing is glued.'].join('\n')}\n`;
   return `${[
     ...head,
     ...seatings(paper),

@@ -74,14 +74,14 @@ const before = (shared: readonly string[]): readonly string[] => [
 function cardLines(
   card: SetupCard,
   shared: readonly string[],
-  { design, aids }: SetupPaper,
+  { design, aids, shop }: SetupPaper,
 ): readonly string[] {
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
   return [
     `## ${card.id}: ${card.way}, ${WHEN[card.stage]}`,
     '',
     ...broken(card),
-    ...table(['set', 'to'], settings(card, aids)),
+    ...table(['set', 'to'], settings(card, aids, shop.router)),
     '',
     ...table(
       [

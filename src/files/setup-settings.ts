@@ -1,13 +1,24 @@
 import { fixed, printAngle, trimmed } from '../length/index.js';
 import { bounds } from '../profile/index.js';
-import { type Aid, inBoth, type Pass, type RailSetting, type SetupCard } from '../shop/index.js';
+import {
+  type Aid,
+  inBoth,
+  type Pass,
+  type RailSetting,
+  type RouterAtHand,
+  type SetupCard,
+} from '../shop/index.js';
 
 /** Whether a set-up uses the rails of the jig. */
 export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
   nearRail !== undefined || farRail !== undefined;
 
 /** What is set on router and jig for a card: name and value. */
-export function settings(card: SetupCard, aids: readonly Aid[]): readonly (readonly string[])[] {
+export function settings(
+  card: SetupCard,
+  aids: readonly Aid[],
+  { eccentricity = 0 }: RouterAtHand,
+): readonly (readonly string[])[] {
   const purpose = (id: string) => {
     const aid = aids.find(({ board }) => board.id === id);
     return aid ? `${id} (${aid.kind})` : id;
@@ -27,7 +38,7 @@ export function settings(card: SetupCard, aids: readonly Aid[]): readonly (reado
       : [
           [
             'guide board',
-            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router without the jig`,
+            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router without the jig${eccentricity === 0 ? '' : turnedBase(card.guideOffset, eccentricity)}`,
           ],
         ]),
     ...(card.window
@@ -77,6 +88,10 @@ export function settings(card: SetupCard, aids: readonly Aid[]): readonly (reado
     ['pieces needed', card.aids.map(purpose).join(', ')],
   ];
 }
+
+/** An edge of the base that stands farther from the cutter than the others has to be the one that runs along the guide. */
+const turnedBase = (offset: number, eccentricity: number): string =>
+  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${inBoth(eccentricity)} off the middle, and ${inBoth(offset - 2 * eccentricity)} from the opposite edge`;
 
 /** The opening a template is given, over its round ends. */
 function openingOf({ window }: SetupCard, aids: readonly Aid[]): string {

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { glueUpMd } from '../../src/files/glue-up-md.js';
 import { marksSvg, orderMd, setupMd } from '../../src/files/index.js';
 import { speaker } from '../../src/length/index.js';
 import { inBoth, orderOfWork, storySticks } from '../../src/shop/index.js';
 import { carded, made } from '../shop/made.js';
+import { emptyPapers } from './empty-papers.js';
 
 const papersOf = (model: 'stool' | 'frame' | 'jig', given: Readonly<Record<string, unknown>> = {}) => {
   const work = carded(made(model, given));
@@ -183,4 +185,29 @@ describe('story sticks', () => {
 test('the same design gives the same papers, byte for byte', () => {
   const again = papersOf('stool');
   expect([again.setup, again.orderText, again.marks]).toEqual([stool.setup, stool.orderText, stool.marks]);
+});
+
+test('a cutter off the middle of its base is told with the edge that has to run along the guide', () => {
+  const { cards, design, aids, ...work } = carded(made('stool'), {
+    ...stool.shop,
+    router: { ...stool.shop.router, eccentricity: 0.4 },
+  });
+  const text = setupMd({ ...work, cards, design, aids, sticks: [], revision: '0' });
+  const rows = rowsIn(text).filter(([name]) => name === 'guide board');
+  expect(rows).toHaveLength(cards.filter(({ guideOffset }) => guideOffset !== undefined).length);
+  expect(rows.length).toBeGreaterThan(0);
+  // a base of 150: 75 + 0.4 on one side of the cutter, 75 - 0.4 on the other
+  for (const [, to] of rows) {
+    expect(to).toContain('working edge 75.4 mm');
+    expect(to).toContain('74.6 mm');
+  }
+  expect(rowsIn(stool.setup).find(([name]) => name === 'guide board')![1]).not.toContain('off the middle');
+});
+
+test('a design without joints is not told to be put together dry', () => {
+  const { design, shop } = papersOf('jig');
+  const empty = { ...emptyPapers(design), design, shop };
+  expect(glueUpMd(empty)).toContain('Nothing is glued');
+  expect(glueUpMd(empty)).not.toContain('clamp');
+  expect(glueUpMd({ ...empty, design: stool.design })).toContain('dry with every clamp');
 });
