@@ -38,19 +38,39 @@ export interface SupportWish {
   readonly height: number;
 }
 
-/** The block as a board: x away from the work, y up, the longer of its two edges at y = 0. */
-export const supportBoard = (id: string, block: SupportBlock, material: string): Board =>
-  makeBoard({
+/**
+ * The block as a board: x away from the work, y up, the longer of its two edges at y = 0. One that is thicker than high is
+ * sawn from a board lying flat: its grain runs along the strip, and a leaning end becomes a bevelled edge.
+ */
+export function supportBoard(id: string, block: SupportBlock, material: string): Board {
+  const { length, rise, height, thickness } = block;
+  if (liesFlat(block)) {
+    const slant = Math.hypot(rise, height);
+    return makeBoard({
+      id,
+      material,
+      blank: { length: thickness, width: length + rise, thickness: height },
+      bevels:
+        rise < SAME_POINT
+          ? []
+          : [{ id: 'lean', point: [0, 0, 0], normal: [0, -height / slant, rise / slant] }],
+    });
+  }
+  return makeBoard({
     id,
     material,
-    blank: { length: block.length + block.rise, width: block.height, thickness: block.thickness },
+    blank: { length: length + rise, width: height, thickness },
     outline: polygon([
       { x: 0, y: 0 },
-      { x: block.length + block.rise, y: 0 },
-      { x: block.length + block.rise, y: block.height },
-      { x: block.rise, y: block.height },
+      { x: length + rise, y: 0 },
+      { x: length + rise, y: height },
+      { x: rise, y: height },
     ]),
   });
+}
+
+const liesFlat = ({ thickness, height }: Pick<SupportBlock, 'thickness' | 'height'>): boolean =>
+  thickness > height + SAME_POINT;
 
 /**
  * The support block on one side of the work: it lies against the edge there when that leans in the block's own plane, and
@@ -98,7 +118,7 @@ export function supportBlock(work: Work, side: SupportSide, wish: SupportWish): 
     height: wish.height,
     thickness,
     rise,
-    place: frame(origin, z, out),
+    place: liesFlat({ thickness, height: wish.height }) ? frame(origin, y, z) : frame(origin, z, out),
     top: [corner(innerTop, from), corner(outer, from), corner(outer, to), corner(innerTop, to)],
   };
 }

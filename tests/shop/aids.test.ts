@@ -6,6 +6,7 @@ import { angleDeg, directionOut, dot, pointOut, scale, subtract, type Vec3 } fro
 import { readParameters } from '../../src/model/index.js';
 import { bounds } from '../../src/profile/index.js';
 import {
+  builtInShop,
   type Holding,
   type Holdings,
   holdingsOf,
@@ -14,7 +15,15 @@ import {
   stagesOf,
   stopDistance,
 } from '../../src/shop/index.js';
-import { type Body, hit, standingIn, startKernel, stockBody } from '../../src/solid/index.js';
+import {
+  type Body,
+  boxIn,
+  hit,
+  sharedVolume,
+  standingIn,
+  startKernel,
+  stockBody,
+} from '../../src/solid/index.js';
 import { alone, BARE_SHOP, edgeBoard, faceBoard, jigWith } from './at-hand.js';
 
 type Raw = Readonly<Record<string, number | string>>;
@@ -99,6 +108,35 @@ const slopeDeg = (body: Body, from: readonly [Vec3, Vec3], towards: Vec3): numbe
   const [a, b] = [hit(body, from[0], far(from[0]))!, hit(body, from[1], far(from[1]))!];
   return Math.atan2(b - a, Math.hypot(...subtract(from[1], from[0]))) / RAD;
 };
+
+test('a support block comes out of a board no thicker than it is high, and stands flush with the mouth beside the work', async () => {
+  const kernel = await startKernel();
+  try {
+    let leaning = 0;
+    for (const raw of [{ treads: 2 }, { treads: 2, rake: 15 }, { rake: 20 }]) {
+      const design = stoolOf(raw);
+      // with its bushes, so that a template may be used
+      const held = holdingsOf(design, jigWith(), builtInShop('mm'));
+      for (const { board: id, mortise, stage, supports } of held.holdings) {
+        const { board } = design.boards.find((placed) => placed.board.id === id)!;
+        const work = kernel.keep(
+          stockBody(kernel, stagesOf(board).find(({ name }) => name === stage)!.board),
+        );
+        for (const { aid: name, place } of supports) {
+          const block = aid(held, name).board;
+          expect(block.blank.thickness, name).toBeLessThanOrEqual(block.blank.width + 1e-6);
+          const body = kernel.keep(standingIn(kernel.keep(stockBody(kernel, block)), place));
+          expect(boxIn(body, mortise.at).max[2], name).toBeCloseTo(0, 4);
+          expect(sharedVolume(body, work), name).toBeLessThan(0.01);
+          leaning += block.bevels.length;
+        }
+      }
+    }
+    expect(leaning).toBeGreaterThan(0);
+  } finally {
+    kernel.dispose();
+  }
+});
 
 test('a wedge in its place turns a face within 0.02° of the cutter, and lies flat on the wood', async () => {
   const kernel = await startKernel();
