@@ -2,6 +2,7 @@ import type { Bevel, Board } from '../board/index.js';
 import { dot, type Vec2 } from '../frame/index.js';
 import { trimmed } from '../length/index.js';
 import { PARALLEL_DEG, SAME_POINT } from '../tolerances.js';
+import { bevelAngle } from './bevel-angle.js';
 import type { Feature } from './feature.js';
 import { lineInside } from './line-inside.js';
 import { from, inPlane, LETTER, LETTER_WIDTH, line, readingDeg, words } from './strokes.js';
@@ -10,7 +11,8 @@ import type { Entity, TextEntity } from './template.js';
 /** Where a bevel leaves each wide face: two parallel lines, or one for a cut square to the faces. */
 export function bevelFeature(mark: string, bevel: Bevel, board: Board): Feature {
   const offSquareDeg = (Math.asin(Math.min(1, Math.abs(bevel.normal[2]))) * 180) / Math.PI;
-  const angle = `${trimmed(offSquareDeg, 2)}°`;
+  const { deg, from: base } = bevelAngle(bevel);
+  const angle = `${trimmed(deg, 2)}°`;
   if (90 - offSquareDeg < PARALLEL_DEG) {
     return { entities: [], row: `${mark}: bevel ${bevel.id} lies flat to the faces and has no line here` };
   }
@@ -30,7 +32,7 @@ export function bevelFeature(mark: string, bevel: Bevel, board: Board): Feature 
       ...labelled(onReference, `${mark} reference face ${angle}`, outward),
       ...labelled(onOpposite, `${mark} opposite face ${angle}`, -outward),
     ],
-    row: `${mark}: bevel ${bevel.id}, ${angle} off square, ${reach(onReference, onOpposite)}, the wood is longer on the ${bevel.normal[2] > 0 ? 'reference' : 'opposite'} face`,
+    row: `${mark}: bevel ${bevel.id}, ${angle} ${base}, ${reach(onReference, onOpposite)}, the wood is longer on the ${bevel.normal[2] > 0 ? 'reference' : 'opposite'} face`,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Board } from '../board/index.js';
 import { add, dot, scale, type Vec2, type Vec3 } from '../frame/index.js';
 import { type ArcSegment, segments } from '../profile/index.js';
+import { bevelAngle } from './bevel-angle.js';
 import { type MarkedFeature, markedFeatures } from './board-features.js';
 import { isCircle } from './board-stops.js';
 import { type BoardView, FACING } from './board-views.js';
@@ -142,7 +143,7 @@ function middleOf({ from, to, centre, radius, includedDeg, sense }: ArcSegment):
   return [centre[0] + radius * Math.cos(start + turn), centre[1] + radius * Math.sin(start + turn)];
 }
 
-/** The angle of each bevel off square, in the view that sees its section; with its mark. */
+/** The angle of each bevel, in the view that sees its section; with its mark. */
 export function bevelAngles(
   board: Board,
   views: readonly { readonly view: BoardView; readonly place: ViewPlace }[],
@@ -155,7 +156,7 @@ export function bevelAngles(
       ({ view }) => view.role !== 'face' && Math.abs(dot(of.normal, view.frame.z)) < 1e-6,
     );
     if (!shown) return [];
-    const value = (Math.asin(Math.min(1, Math.abs(of.normal[2]))) * 180) / Math.PI;
+    const { deg: value, from } = bevelAngle(of);
     // the middle of the thickness on the bevel's plane
     const slope = Math.hypot(of.normal[0], of.normal[1]);
     const rise = (of.point[2] - board.blank.thickness / 2) * of.normal[2];
@@ -166,6 +167,6 @@ export function bevelAngles(
     ];
     const text = `${mark} ${Math.round(value * 100) / 100}°`;
     const parts = labelAt(room, onSheet(shown.place, middle), text, 2, { leader: 'always', within });
-    return [{ kind: 'dimension', what: `${mark} off square`, value, unit: 'deg', parts }];
+    return [{ kind: 'dimension', what: `${mark} ${from}`, value, unit: 'deg', parts }];
   });
 }

@@ -1,4 +1,5 @@
 import type { Board } from '../board/index.js';
+import { bevelAngle } from './bevel-angle.js';
 import { markedFeatures } from './board-features.js';
 import { bevelStops } from './board-stops.js';
 import { type DrawingUnits, dimensionRows } from './drawing-units.js';
@@ -21,7 +22,7 @@ export function featureTable(board: Board, units: DrawingUnits): readonly (reado
   const deep = (depth: number | 'through') => (depth === 'through' ? 'through' : say(depth));
   const rows = markedFeatures(board).map(({ mark, kind, of }): readonly string[] => {
     if (kind === 'bevel') {
-      const angle = (Math.asin(Math.min(1, Math.abs(of.normal[2]))) * 180) / Math.PI;
+      const { deg: angle, from } = bevelAngle(of);
       const stops = bevelStops(board).filter((stop) => stop.what.startsWith(`${mark} `));
       const [a, b] = stops.map((stop) => stop.value);
       const place = a === undefined ? '' : b === undefined ? say(a) : `${say(a)} / ${say(b)}`;
@@ -30,7 +31,7 @@ export function featureTable(board: Board, units: DrawingUnits): readonly (reado
       return [
         mark,
         `bevel ${of.id}`,
-        `${Math.round(angle * 100) / 100}°`,
+        `${Math.round(angle * 100) / 100}°${from === 'off square' ? '' : ` ${from}`}`,
         '',
         angle > 0.01 ? `${longer} face longer` : 'square',
         along ? place : '',

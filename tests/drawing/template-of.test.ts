@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { makeBoard } from '../../src/board/index.js';
+import { featureTable } from '../../src/drawing/feature-table.js';
 import { type Entity, type Layer, type Template, templateOf } from '../../src/drawing/index.js';
 import { InputError } from '../../src/errors.js';
 import { frame } from '../../src/frame/index.js';
@@ -278,4 +279,16 @@ test('the title tells the revision of the design, where there is one', () => {
   const told = templateOf(sampleBoard, { cutter: 8, units: 'mm', revision: '0badf00d' });
   expect(said(told)).toContain('rev. 0badf00d');
   expect(said(flush)).not.toContain('rev.');
+});
+
+test('a 10° wedge is told by its 10° to the faces, not by the 80° it lies off square', () => {
+  const rad = Math.PI / 18;
+  const wedge = makeBoard({
+    id: 'wedge',
+    material: 'white ash',
+    blank: { length: 150, width: 45, thickness: 4 + 45 * Math.tan(rad) },
+    bevels: [{ id: 'taper', point: [0, 0, 4], normal: [0, -Math.sin(rad), Math.cos(rad)] }],
+  });
+  expect(said(templateOf(wedge, { cutter: 8, units: 'mm' }))).toMatch(/bevel taper, 10° to the faces/);
+  expect(featureTable(wedge, 'mm')[1]).toContain('10° to the faces');
 });
