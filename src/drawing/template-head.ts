@@ -57,7 +57,7 @@ export function templateHead(
         : ['No edge that is routed runs across the grain, so there is no uphill.']),
       'End grain: saw it, or rout it before the long edges, with a block behind the corner where the cutter leaves.',
       pins.length > 0
-        ? `Pins: ${pins.length} dowels of ${size(pins[0]!.diameter, spoken)} through the template, ${pins.map(({ where }) => where).join(', ')}: push the board against them. No cutter of this template comes to them. Leave the template 20 mm larger than the part there.`
+        ? `Pins: ${pins.length} dowel${pins.length === 1 ? '' : 's'} of ${size(pins[0]!.diameter, spoken)} through the template, ${pins.map(({ where }) => where).join(', ')}: push the board against them. No cutter of this template comes to them. Leave the template 20 mm larger than the part there.`
         : 'Pins: no side of this board is straight and clear of the cutter; line the template up with the marks.',
       screws.length > 0
         ? `Screws: ${screws.map(({ where }) => where).join('; ')}.`
