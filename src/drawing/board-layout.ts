@@ -1,6 +1,6 @@
 import type { Board } from '../board/index.js';
 import type { Vec2, Vec3 } from '../frame/index.js';
-import { bounds } from '../profile/index.js';
+import { bounds, boundsOf } from '../profile/index.js';
 import { type BoardStop, bevelStops, faceStops, heightStops } from './board-stops.js';
 import { type BoardView, FACING } from './board-views.js';
 import { chainRow } from './chain-row.js';
@@ -8,7 +8,7 @@ import { letters, path } from './draw.js';
 import type { DrawingUnits } from './drawing-units.js';
 import { entitiesBox } from './entity-box.js';
 import { bevelAngles, centreLines, featureLabels, radiusDimensions, slantAngles } from './feature-marks.js';
-import { onSheet, pointsBox, type ViewPlace, viewLines } from './placed-view.js';
+import { onSheet, type ViewPlace, viewLines } from './placed-view.js';
 import { referenceLabels } from './reference-labels.js';
 import { bestPlace, type Room } from './room.js';
 import { roomOf } from './room-of.js';
@@ -225,7 +225,7 @@ function captions(
 /** The blank's box in a view, on the sheet. */
 export function blankBox(board: Board, place: ViewPlace): Box {
   const { length, width, thickness } = board.blank;
-  return pointsBox([onSheet(place, [0, 0, 0]), onSheet(place, [length, width, thickness])]);
+  return boundsOf([onSheet(place, [0, 0, 0]), onSheet(place, [length, width, thickness])]);
 }
 
 const boxCorners = ({ minX, minY, maxX, maxY }: Box): readonly Vec2[] => [

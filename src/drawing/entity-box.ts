@@ -1,11 +1,11 @@
-import { pointsBox } from './placed-view.js';
+import { boundsOf } from '../profile/index.js';
 import { type SheetEntity, type Stroke, strokesOf } from './sheet.js';
 import { type Box, textBox } from './text-width.js';
 
 /** The box round everything drawn, mm on the sheet; arcs count with their whole circle. */
 export function entitiesBox(entities: readonly SheetEntity[]): Box {
   const boxes = strokesOf(entities).map(strokeBox);
-  return pointsBox(boxes.flatMap((box) => [[box.minX, box.minY] as const, [box.maxX, box.maxY] as const]));
+  return boundsOf(boxes.flatMap((box) => [[box.minX, box.minY] as const, [box.maxX, box.maxY] as const]));
 }
 
 function strokeBox(stroke: Stroke): Box {
@@ -13,9 +13,9 @@ function strokeBox(stroke: Stroke): Box {
     case 'text':
       return textBox(stroke);
     case 'line':
-      return pointsBox([stroke.from, stroke.to]);
+      return boundsOf([stroke.from, stroke.to]);
     case 'polyline':
-      return pointsBox(stroke.points);
+      return boundsOf(stroke.points);
     default: {
       const { centre, radius } = stroke;
       return {

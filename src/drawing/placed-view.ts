@@ -1,4 +1,5 @@
 import { dot, type Frame, type Vec2, type Vec3 } from '../frame/index.js';
+import { boundsOf } from '../profile/index.js';
 import type { SheetEntity } from './sheet.js';
 import type { Box } from './text-width.js';
 import type { View } from './view.js';
@@ -35,16 +36,5 @@ export const viewLines = (view: View, place: Pick<ViewPlace, 'at' | 'factor'>): 
 /** The box round a view's lines, mm at full size. */
 export function viewBox(view: View): Box {
   const points = view.lines.flatMap((line) => line.points);
-  return pointsBox(points);
-}
-
-export function pointsBox(points: readonly Vec2[]): Box {
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
-    minX = Math.min(minX, x);
-    minY = Math.min(minY, y);
-    maxX = Math.max(maxX, x);
-    maxY = Math.max(maxY, y);
-  }
-  return { minX, minY, maxX, maxY };
+  return boundsOf(points);
 }

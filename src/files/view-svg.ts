@@ -1,4 +1,4 @@
-import type { View } from '../drawing/index.js';
+import { type View, viewBox } from '../drawing/index.js';
 import { svgNumber, svgText } from './svg.js';
 
 /** Widths of the lines of a picture that is scaled to its place on a screen, in shares of its longer side. */
@@ -13,10 +13,7 @@ const MARGIN = 1 / 40;
  * @param said what a screen reader says of it
  */
 export function viewSvg(view: View, said: string): string {
-  const points = view.lines.flatMap((line) => line.points);
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  const [left, right] = [least(xs), -least(xs.map((x) => -x))];
-  const [low, high] = [least(ys), -least(ys.map((y) => -y))];
+  const { minX: left, maxX: right, minY: low, maxY: high } = viewBox(view);
   const longer = Math.max(right - left, high - low);
   const air = longer * MARGIN;
   const box = [left - air, -high - air, right - left + 2 * air, high - low + 2 * air].map(svgNumber);
@@ -35,5 +32,3 @@ export function viewSvg(view: View, said: string): string {
     '</g></svg>',
   ].join('');
 }
-
-const least = (of: readonly number[]): number => of.reduce((one, other) => Math.min(one, other), Infinity);

@@ -109,9 +109,3 @@ function cone(
 /** Deep enough to leave the board from any face. */
 export const throughDepth = (board: Board): number =>
   Math.hypot(board.blank.length, board.blank.width, board.blank.thickness) + CUTTER_LEAD;
-
-/** How deep a hole's cone goes, mm. */
-export const countersinkDepth = (hole: Hole): number =>
-  hole.countersink
-    ? (hole.countersink.diameter - hole.diameter) / 2 / Math.tan((hole.countersink.angleDeg * Math.PI) / 360)
-    : 0;

@@ -15,9 +15,6 @@ export const volume = (body: Body): number => body.volume();
 /** Number of handles: 0 for a solid without through holes. */
 export const genus = (body: Body): number => body.genus();
 
-/** True when nothing is left of a body. */
-export const vanished = (body: Body): boolean => body.isEmpty();
-
 /** What the kernel says of a body: `NoError` when it is sound. */
 export const status = (body: Body): string => body.status();
 
