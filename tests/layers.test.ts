@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
 import path from 'node:path';
@@ -28,6 +27,40 @@ const ORDER: readonly (readonly string[])[] = [
   ['cli'],
 ];
 
+/** Rooms of the large folders, in the order they are built on each other; the folder's own index stands in none. */
+const ROOMS: Readonly<Record<string, readonly string[]>> = {
+  shop: [
+    'practice',
+    'words',
+    'at-hand',
+    'boards',
+    'holding',
+    'set-up',
+    'order',
+    'tenons',
+    'glue-up',
+    'clamps',
+    'stock',
+    'marks',
+    'papers',
+  ],
+  drawing: ['sheet', 'view', 'dimension', 'template', 'board', 'flow', 'printed-template', 'figure', 'plan'],
+  files: [
+    'folder',
+    'summary',
+    'made',
+    'svg',
+    'dxf',
+    'templates',
+    'solids',
+    'papers',
+    'plan',
+    'pictures',
+    'page',
+    'jobs',
+  ],
+};
+
 const rank = (layer: string): number => ORDER.findIndex((level) => level.includes(layer));
 
 /** Where a source file stands: its folder in src, `models`, or the two files that are everybody's. */
@@ -40,6 +73,8 @@ function layerOf(file: string): string {
 interface Import {
   readonly from: string;
   readonly what: string;
+  /** Loaded when it is used: a heavy writer may be named by its file. */
+  readonly late: boolean;
 }
 
 const sources: readonly string[] = ['src', 'models'].flatMap((folder) =>
@@ -58,12 +93,16 @@ const imports: readonly Import[] = sources.flatMap((from) =>
   [
     ...codeOf(from).matchAll(/(?:\bfrom|\bimport)\s*\(?\s*['"]([^'"]+)['"]/g),
     ...codeOf(from).matchAll(/new URL\(\s*['"](\.[^'"]+)['"]/g),
-  ].map(([, what]) => ({ from, what: what! })),
+  ].map(([whole, what]) => ({ from, what: what!, late: /import\s*\(/.test(whole) })),
 );
 
 const ours = imports
   .filter(({ what }) => what.startsWith('.') && /\.[jt]s$/.test(what))
-  .map(({ from, what }) => ({ from, to: path.resolve(path.dirname(from), what.replace(/\.js$/, '.ts')) }));
+  .map(({ from, what, late }) => ({
+    from,
+    to: path.resolve(path.dirname(from), what.replace(/\.js$/, '.ts')),
+    late,
+  }));
 
 const shown = (from: string, what: string) =>
   `${path.relative(root, from)} imports ${path.isAbsolute(what) ? path.relative(root, what) : what}`;
@@ -92,6 +131,50 @@ test('a folder shows others only its index', () => {
   expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);
 });
 
+/** The room of a file of a large folder; undefined for the folder's own index. */
+const roomOf = (file: string): string | undefined => {
+  const parts = path.relative(root, file).split(path.sep);
+  return parts.length > 3 ? parts[2] : undefined;
+};
+
+test('every file of a large folder stands in a room, and every room is known', () => {
+  const large = sources.filter((file) => layerOf(file) in ROOMS);
+  const lost = large.filter((file) => {
+    const room = roomOf(file);
+    return room === undefined
+      ? path.basename(file) !== 'index.ts'
+      : !ROOMS[layerOf(file)]!.includes(room) || path.relative(root, file).split(path.sep).length > 4;
+  });
+  expect(lost.map((file) => path.relative(root, file))).toEqual([]);
+  const empty = Object.entries(ROOMS).flatMap(([layer, rooms]) =>
+    rooms
+      .filter((room) => !large.some((file) => layerOf(file) === layer && roomOf(file) === room))
+      .map((room) => `${layer}/${room}`),
+  );
+  expect(empty).toEqual([]);
+});
+
+test('a room imports only from rooms before it, and what is loaded at once through their index', () => {
+  const between = ours.filter(
+    ({ from, to }) =>
+      layerOf(from) === layerOf(to) &&
+      layerOf(from) in ROOMS &&
+      roomOf(from) !== undefined &&
+      roomOf(from) !== roomOf(to),
+  );
+  expect(between.length).toBeGreaterThan(100);
+  const wrong = between.filter(({ from, to, late }) => {
+    const order = ROOMS[layerOf(from)]!;
+    const room = roomOf(to);
+    return (
+      room === undefined ||
+      order.indexOf(room) >= order.indexOf(roomOf(from)!) ||
+      (!late && path.basename(to) !== 'index.ts')
+    );
+  });
+  expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);
+});
+
 test('no folder of src imports a model: the command line finds them by their files', () => {
   const wrong = ours.filter(({ from, to }) => layerOf(to) === 'models' && layerOf(from) !== 'models');
   expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);
@@ -116,27 +199,4 @@ test('each kernel is known to one folder only', () => {
   ];
   expect(users('manifold-3d')).toEqual(['solid']);
   expect(users('clipper2-ts')).toEqual(['profile']);
-});
-
-test('no committed file names a path of another machine or a paper that is not here', () => {
-  // written in pieces, so that this file does not find itself
-  const words = [
-    ['seed', ' document'],
-    ['/wo', 'rk/'],
-    ['../shared/', 'design'],
-    ['design', '.md'],
-    ['style', '.md'],
-    ['reference', '-facts'],
-    ['practice', '.md'],
-    ['drawing', '-tech'],
-  ].map((pieces) => pieces.join(''));
-  const files = execFileSync('git', ['ls-files', '-z'], { cwd: root, encoding: 'utf8' })
-    .split('\0')
-    .filter((file) => file !== '' && file !== 'package-lock.json' && existsSync(path.join(root, file)));
-  expect(files.length).toBeGreaterThan(100);
-  const found = files.flatMap((file) => {
-    const text = readFileSync(path.join(root, file), 'utf8').toLowerCase();
-    return words.filter((word) => text.includes(word)).map((word) => `${file}: ${word}`);
-  });
-  expect(found).toEqual([]);
 });

@@ -1,44 +1,122 @@
-export { assemblyDrawing } from './assembly-drawing.js';
-export { boardDrawing, type DrawingOptions, drawableOf } from './board-drawing.js';
-export { type MarkedFeature, markedFeatures } from './board-features.js';
-export { type Colour, colourOf, woodColour } from './colours.js';
-export { type Downhill, downhillOf } from './downhill.js';
-export type { DrawingUnits } from './drawing-units.js';
-export { entitiesBox } from './entity-box.js';
-export { type JointKind, jointDetail, jointKinds } from './joint-detail.js';
-export { lineInside } from './line-inside.js';
-export { LINE_KINDS, type LineKind } from './line-kinds.js';
-export { type Orientation, type Page, type Paper, pageOf } from './page.js';
-export { type ListedPart, partsList, partsTable } from './parts-list.js';
-export { explodedView, isometricView, pictureSheets, seenParts, tenonAxes } from './picture.js';
-export { viewBox, viewLines } from './placed-view.js';
-export { type PlanEntry, type PlanSet, planSheets, planTemplates } from './plan.js';
-export { type PlanContent, planContent } from './plan-content.js';
-export type { PlanParts } from './plan-parts.js';
-export { templatesOf } from './plan-templates.js';
-export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';
-export type { Projection } from './projection-symbol.js';
-export { type Section, sectionEntities, sectionOf } from './section-view.js';
-export type { SeenPart, Wire } from './seen-part.js';
-export * from './sheet.js';
-export { columnWidths, tableAt } from './table.js';
-export * from './template.js';
-export { type ArtworkOptions, type TemplateArtwork, templateArtwork } from './template-artwork.js';
-export type { KeyDimension } from './template-keys.js';
-export { type TemplateOptions, templateOf } from './template-of.js';
-export { type TemplatePlace, templatePlaces } from './template-places.js';
-export { type Box, boxesOverlap, textBox, textWidth } from './text-width.js';
-export type { TilePaper } from './tile-footer.js';
-export { type TiledTemplate, tiledTemplate, tileSheets } from './tile-sheets.js';
 export {
+  boardDrawing,
+  type DrawingOptions,
+  drawableOf,
+  type MarkedFeature,
+  markedFeatures,
+} from './board/index.js';
+export {
+  assemblyDrawing,
+  explodedView,
+  isometricView,
+  type JointKind,
+  jointDetail,
+  jointKinds,
+  type ListedPart,
+  partsList,
+  partsTable,
+  pictureSheets,
+  seenParts,
+  tenonAxes,
+} from './figure/index.js';
+export {
+  type PlanContent,
+  type PlanEntry,
+  type PlanParts,
+  type PlanSet,
+  planContent,
+  planSheets,
+  planTemplates,
+  templatesOf,
+} from './plan/index.js';
+export {
+  type ArtworkOptions,
+  type KeyDimension,
   type MatchMark,
   OVERLAP,
+  type TemplateArtwork,
+  type TemplatePlace,
   TILE_WINDOW,
   type Tile,
   type Tiled,
+  type TiledTemplate,
+  type TilePaper,
   type TilePlan,
+  templateArtwork,
+  templatePlaces,
+  tiledTemplate,
   tilePlan,
-} from './tiling.js';
-export { BLOCK_HEIGHT, type Draft, finishSheets, type SheetSet } from './title-block.js';
-export { type View, type ViewLine, viewOf } from './view.js';
-export { lookingFrom, VIEW_FRAMES, type ViewName } from './view-frames.js';
+  tileSheets,
+} from './printed-template/index.js';
+export {
+  type ArcStroke,
+  BLOCK_HEIGHT,
+  type Box,
+  boxesOverlap,
+  type CircleStroke,
+  type Colour,
+  colourOf,
+  columnWidths,
+  type Dimension,
+  type Draft,
+  type DrawingUnits,
+  entitiesBox,
+  type Fill,
+  finishSheets,
+  type Hatch,
+  LINE_KINDS,
+  type LineKind,
+  type LineStroke,
+  type Orientation,
+  type Page,
+  type Paper,
+  type PolylineStroke,
+  type PrintScale,
+  type Projection,
+  pageOf,
+  parsePrintScale,
+  printScaleWords,
+  type Sheet,
+  type SheetEntity,
+  type SheetSet,
+  type Stroke,
+  strokesOf,
+  type Table,
+  TEXT_HEIGHTS,
+  type TextHeight,
+  type TextStroke,
+  tableAt,
+  textBox,
+  textWidth,
+  woodColour,
+} from './sheet/index.js';
+export {
+  type CircleEntity,
+  type Downhill,
+  downhillOf,
+  type Entity,
+  LAYERS,
+  type Layer,
+  type LineEntity,
+  lineInside,
+  type ProfileEntity,
+  type Template,
+  type TemplateOptions,
+  type TextEntity,
+  templateOf,
+} from './template/index.js';
+export {
+  lookingFrom,
+  type Section,
+  type SeenPart,
+  sectionEntities,
+  sectionOf,
+  VIEW_FRAMES,
+  type View,
+  type ViewLine,
+  type ViewName,
+  viewBox,
+  viewLines,
+  viewOf,
+  type Wire,
+} from './view/index.js';

@@ -1,5 +1,5 @@
 import { afterAll, expect, test } from 'vitest';
-import { boardViews } from '../../src/drawing/board-views.js';
+import { boardViews } from '../../src/drawing/board/board-views.js';
 import {
   assemblyDrawing,
   type Box,

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { cardFigure } from '../../src/drawing/card-figure.js';
-import { entitiesBox } from '../../src/drawing/entity-box.js';
-import { pageOf } from '../../src/drawing/page.js';
+import { cardFigure } from '../../src/drawing/figure/card-figure.js';
+import { entitiesBox } from '../../src/drawing/sheet/entity-box.js';
+import { pageOf } from '../../src/drawing/sheet/page.js';
 import { carded, made } from '../shop/made.js';
 
 const { minX, maxX } = pageOf('A4', 'portrait').live;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { clipped } from '../../src/drawing/clip.js';
 import type { Stroke } from '../../src/drawing/index.js';
+import { clipped } from '../../src/drawing/sheet/clip.js';
 
 const box = { minX: 0, minY: 0, maxX: 100, maxY: 50 };
 /** Thousandths: a sheet knows nothing finer. */

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { flow } from '../../src/drawing/flow.js';
-import { type Block, heading, paragraph, tableBlock } from '../../src/drawing/flow-block.js';
+import { flow } from '../../src/drawing/flow/flow.js';
+import { type Block, heading, paragraph, tableBlock } from '../../src/drawing/flow/flow-block.js';
+import { blocksOf, sectionsOf } from '../../src/drawing/flow/prose.js';
 import { type Box, boxesOverlap, strokesOf, textBox, textWidth } from '../../src/drawing/index.js';
-import { blocksOf, sectionsOf } from '../../src/drawing/prose.js';
-import { wrappedTable } from '../../src/drawing/wrapped-table.js';
-import { wrappedText } from '../../src/drawing/wrapped-text.js';
+import { wrappedTable } from '../../src/drawing/sheet/wrapped-table.js';
+import { wrappedText } from '../../src/drawing/sheet/wrapped-text.js';
 
 const area: Box = { minX: 14, minY: 39, maxX: 196, maxY: 265 };
 

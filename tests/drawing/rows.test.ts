@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { runningSteps, STEP } from '../../src/drawing/running-steps.js';
-import { spread } from '../../src/drawing/spread.js';
+import { runningSteps, STEP } from '../../src/drawing/sheet/running-steps.js';
+import { spread } from '../../src/drawing/sheet/spread.js';
 
 const places = fc
   .array(fc.double({ min: 0, max: 900, noNaN: true }), { minLength: 1, maxLength: 20 })

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { makeBoard } from '../../src/board/index.js';
-import { featureTable } from '../../src/drawing/feature-table.js';
+import { featureTable } from '../../src/drawing/board/feature-table.js';
 import { type Entity, type Layer, type Template, templateOf } from '../../src/drawing/index.js';
 import { InputError } from '../../src/errors.js';
 import { frame } from '../../src/frame/index.js';

@@ -1,8 +1,8 @@
 // Read back by the layout of binary glTF (Khronos Group, glTF 2.0 specification, section 4; ISO/IEC 12113).
 
 import { expect, test } from 'vitest';
-import { glb } from '../../src/files/glb.js';
-import type { Piece } from '../../src/files/piece.js';
+import { glb } from '../../src/files/solids/glb.js';
+import type { Piece } from '../../src/files/solids/piece.js';
 import { boxMesh } from './box-mesh.js';
 
 const SIZES = [

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { joinedCorners } from '../../src/files/joined-corners.js';
+import { joinedCorners } from '../../src/files/solids/joined-corners.js';
 import { boxMesh } from './box-mesh.js';
 
 /** A box with the edge from corner 0 to corner 1 split by two more corners, `apart` from each other. */

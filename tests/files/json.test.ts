@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { json } from '../../src/files/json.js';
+import { json } from '../../src/files/summary/json.js';
 
 test('what is written reads back as what was given', () => {
   const given = {

@@ -6,7 +6,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { setTimeout } from 'node:timers/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { writeFolder } from '../../src/files/output-folder.js';
+import { writeFolder } from '../../src/files/folder/output-folder.js';
 
 const KILLS = 25;
 const FILES = 40;
@@ -21,7 +21,7 @@ beforeAll(() => {
     [
       path.join(root, 'node_modules/typescript/bin/tsc'),
       ...['--ignoreConfig', '--noCheck', '--module', 'nodenext', '--target', 'es2023', '--rootDir', root],
-      ...['--outDir', path.join(work, 'built'), path.join(root, 'src/files/output-folder.ts')],
+      ...['--outDir', path.join(work, 'built'), path.join(root, 'src/files/folder/output-folder.ts')],
     ],
     { encoding: 'utf8' },
   );
@@ -29,7 +29,7 @@ beforeAll(() => {
   expect(build.stdout + build.stderr).toBe('');
   fs.writeFileSync(
     path.join(work, 'run.mjs'),
-    `import { writeFolder } from './built/src/files/output-folder.js';
+    `import { writeFolder } from './built/src/files/folder/output-folder.js';
      for (let set = 0; ; set++) {
        const bytes = new TextEncoder().encode(process.argv[3] + ' ' + set + ' '.repeat(20000));
        const files = Array.from({ length: ${FILES} }, (_, i) => ({ path: 'parts/' + i + '.stl', bytes }));

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { OutputError } from '../../src/errors.js';
-import { pairsOf, textOf, withHeader } from '../../src/files/dxf-pairs.js';
-import { meshDxf } from '../../src/files/mesh-dxf.js';
+import { pairsOf, textOf, withHeader } from '../../src/files/dxf/dxf-pairs.js';
+import { meshDxf } from '../../src/files/solids/mesh-dxf.js';
 import { boxMesh } from './box-mesh.js';
 import { parseDxf } from './parse-dxf.js';
 

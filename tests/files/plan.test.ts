@@ -8,9 +8,9 @@ import {
   type Sheet,
   strokesOf,
 } from '../../src/drawing/index.js';
-import { withMade } from '../../src/files/made.js';
-import type { OutputFile } from '../../src/files/owned-files.js';
-import { planFiles, planOf } from '../../src/files/plan-files.js';
+import type { OutputFile } from '../../src/files/folder/owned-files.js';
+import { withMade } from '../../src/files/made/made.js';
+import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
 import type { Model } from '../../src/model/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { builtInShop } from '../../src/shop/index.js';

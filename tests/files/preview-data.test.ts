@@ -1,7 +1,7 @@
 import { afterAll, expect, test } from 'vitest';
 import stool from '../../models/stool.js';
 import type { Finding } from '../../src/checks/index.js';
-import { previewData } from '../../src/files/preview-data.js';
+import { previewData } from '../../src/files/page/preview-data.js';
 import { readParameters } from '../../src/model/index.js';
 import { provedGlueUp } from '../../src/shop/index.js';
 import { box, measureJoints, meshOf, solidsOf, startKernel } from '../../src/solid/index.js';

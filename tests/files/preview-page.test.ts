@@ -5,7 +5,7 @@ import { afterAll, expect, test } from 'vitest';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
 import { type DesignRequest, makeDesign } from '../../src/files/index.js';
-import { previewPage } from '../../src/files/preview-page.js';
+import { previewPage } from '../../src/files/page/preview-page.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import type { PreviewData } from '../../src/viewer/index.js';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Sheet } from '../../src/drawing/index.js';
-import { sheetSvg } from '../../src/files/sheet-svg.js';
+import { sheetSvg } from '../../src/files/svg/sheet-svg.js';
 
 const sheet: Sheet = {
   id: 'sample',

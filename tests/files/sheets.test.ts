@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { sheetsDxf } from '../../src/files/sheets-dxf.js';
-import { sheetsSvg } from '../../src/files/sheets-svg.js';
+import { sheetsDxf } from '../../src/files/papers/sheets-dxf.js';
+import { sheetsSvg } from '../../src/files/papers/sheets-svg.js';
 import { INCH, speaker } from '../../src/length/index.js';
 import { type LayoutPart, lumberLayouts, type Shop, sheetLayouts } from '../../src/shop/index.js';
 import { aShop } from '../shop/a-shop.js';

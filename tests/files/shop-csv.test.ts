@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { stockVolume } from '../../src/board/index.js';
-import { csv } from '../../src/files/csv.js';
-import { cutListCsv } from '../../src/files/cutlist-csv.js';
-import { hardwareCsv } from '../../src/files/hardware-csv.js';
-import { tenonsCsv } from '../../src/files/tenons-csv.js';
+import { csv } from '../../src/files/papers/csv.js';
+import { cutListCsv } from '../../src/files/papers/cutlist-csv.js';
+import { hardwareCsv } from '../../src/files/papers/hardware-csv.js';
+import { tenonsCsv } from '../../src/files/papers/tenons-csv.js';
 import { INCH, parseLength, speaker, type Units } from '../../src/length/index.js';
 import { cutList, hardwareList, tenonSchedule, tenonStrips, woodBill } from '../../src/shop/index.js';
 import { aShop } from '../shop/a-shop.js';

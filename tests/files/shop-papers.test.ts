@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { glueUpMd } from '../../src/files/glue-up-md.js';
 import { marksSvg, orderMd, setupMd } from '../../src/files/index.js';
+import { glueUpMd } from '../../src/files/papers/glue-up-md.js';
 import { speaker } from '../../src/length/index.js';
 import { inBoth, orderOfWork, storySticks } from '../../src/shop/index.js';
 import { carded, made } from '../shop/made.js';

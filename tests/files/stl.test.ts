@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { OutputError } from '../../src/errors.js';
-import { stl } from '../../src/files/stl.js';
+import { stl } from '../../src/files/solids/stl.js';
 import { boxMesh } from './box-mesh.js';
 
 const text = (bytes: Uint8Array) => new TextDecoder().decode(bytes);

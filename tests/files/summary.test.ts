@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Design } from '../../src/assembly/index.js';
 import { makeBoard } from '../../src/board/index.js';
-import { json } from '../../src/files/json.js';
-import { summaryOf } from '../../src/files/summary.js';
+import { json } from '../../src/files/summary/json.js';
+import { summaryOf } from '../../src/files/summary/summary.js';
 import { WORLD } from '../../src/frame/index.js';
 import type { TenonMeasure } from '../../src/solid/index.js';
 import { emptyPapers } from './empty-papers.js';

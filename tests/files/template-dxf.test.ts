@@ -1,7 +1,7 @@
 import type { IDxf } from 'dxf-parser';
 import { expect, test } from 'vitest';
 import { LAYERS, type Template, templateOf } from '../../src/drawing/index.js';
-import { templateDxf, templateFileName } from '../../src/files/template-dxf.js';
+import { templateDxf, templateFileName } from '../../src/files/templates/template-dxf.js';
 import { arcs, area, type Profile, polygonDeficit } from '../../src/profile/index.js';
 import { sampleBoard } from '../drawing/sample-board.js';
 import { parseDxf } from './parse-dxf.js';

@@ -1,8 +1,8 @@
 // Read back by the rules of the core specification (3MF Consortium, 3MF Core Specification 1.3).
 
 import { expect, test } from 'vitest';
-import type { Piece } from '../../src/files/piece.js';
-import { threeMf } from '../../src/files/three-mf.js';
+import type { Piece } from '../../src/files/solids/piece.js';
+import { threeMf } from '../../src/files/solids/three-mf.js';
 import { read3mf, readModel, unzip } from '../outside/read-3mf.js';
 import { boxMesh } from './box-mesh.js';
 

@@ -4,7 +4,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
-import { sfntOf } from '../../src/files/woff.js';
+import { sfntOf } from '../../src/files/plan/woff.js';
 
 const require = createRequire(import.meta.url);
 const woff = readFileSync(require.resolve('@fontsource/dejavu-sans/files/dejavu-sans-latin-400-normal.woff'));

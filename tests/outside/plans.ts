@@ -11,8 +11,8 @@ import {
   planSheets,
   type TiledTemplate,
 } from '../../src/drawing/index.js';
-import { withMade } from '../../src/files/made.js';
-import { planFiles, planOf } from '../../src/files/plan-files.js';
+import { withMade } from '../../src/files/made/made.js';
+import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
 import { readParameters } from '../../src/model/index.js';
 import { builtInShop, type ShopPapers } from '../../src/shop/index.js';
 import type { Case } from './designs.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { linksAmong } from '../../src/shop/glue-up-links.js';
+import { linksAmong } from '../../src/shop/glue-up/glue-up-links.js';
 
 type Joint = readonly [number, number];
 

@@ -3,8 +3,8 @@ import { parse } from 'yaml';
 import { z } from 'zod';
 import { InputError } from '../../src/errors.js';
 import { optionName } from '../../src/model/index.js';
+import { shopFile } from '../../src/shop/at-hand/shop-file.js';
 import { builtInShop, readShop, shopExample } from '../../src/shop/index.js';
-import { shopFile } from '../../src/shop/shop-file.js';
 
 const BASE = { router: { base: { shape: 'round', along: 150 } } };
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { speaker } from '../../src/length/index.js';
 import { area, obround, perimeter } from '../../src/profile/index.js';
 import { groovesOf, reliefOf, slotWidthOf, tenonEdges, tenonSchedule } from '../../src/shop/index.js';
-import { chamfer } from '../../src/shop/tenon-edges.js';
+import { chamfer } from '../../src/shop/tenons/tenon-edges.js';
 import { aShop } from './a-shop.js';
 import { stoolWith } from './designs.js';
 

@@ -1,0 +1,15 @@
+export { assemblyDrawing } from './assembly-drawing.js';
+export { cardFigure } from './card-figure.js';
+export { clampFigure } from './clamp-figure.js';
+export { glueFigure } from './glue-figure.js';
+export { type JointKind, jointDetail, jointKinds } from './joint-detail.js';
+export { layoutFigure } from './layout-figure.js';
+export { type ListedPart, partsList, partsTable } from './parts-list.js';
+export {
+  explodedSheet,
+  explodedView,
+  isometricView,
+  pictureSheets,
+  seenParts,
+  tenonAxes,
+} from './picture.js';

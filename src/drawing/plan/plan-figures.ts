@@ -1,0 +1,64 @@
+import { drawableOf } from '../board/index.js';
+import { cardFigure, clampFigure, glueFigure, layoutFigure } from '../figure/index.js';
+import {
+  type Block,
+  blocksOf,
+  figureRows,
+  heading,
+  paragraph,
+  sectionsOf,
+  tableBlock,
+} from '../flow/index.js';
+import { pageOf } from '../sheet/index.js';
+import type { View } from '../view/index.js';
+import type { PlanParts } from './plan-parts.js';
+
+/** The set-up cards, a page each, with a picture of the set-up before the figures. */
+export function cardBlocks({ texts, papers, units }: PlanParts): readonly Block[] {
+  return sectionsOf(blocksOf(texts.setup)).flatMap(({ heading: title, blocks }): readonly Block[] => {
+    const card = papers.cards.find(({ id }) => title?.startsWith(`${id}:`));
+    if (!card) return blocks;
+    return [{ kind: 'new page' }, blocks[0]!, cardFigure(card, units), ...blocks.slice(1)];
+  });
+}
+
+/** The glue-up, every stage with pictures of its steps. */
+export function glueBlocks({ texts, papers, solids }: PlanParts, picture: View): readonly Block[] {
+  const room = drawableOf(pageOf('A4', 'landscape'));
+  return sectionsOf(blocksOf(texts.glueUp)).flatMap(({ heading: title, blocks }): readonly Block[] => {
+    const stage = papers.glueUp.stages.find(({ number }) => title?.startsWith(`Stage ${number}:`));
+    if (!stage) return blocks;
+    const figures = papers.glueUp.steps
+      .filter((step) => step.stage === stage.number)
+      .map((step) => glueFigure(solids, papers.glueUp, step));
+    const clamped = clampFigure(picture, papers.clamps, stage.number);
+    return [...blocks, ...figureRows([...figures, ...(clamped ? [clamped] : [])], room.maxX - room.minX)];
+  });
+}
+
+/** Every sheet and board of stock with its parts, then its cuts in order. */
+export function layoutBlocks({ papers, layoutRows }: PlanParts): readonly Block[] {
+  return papers.layouts.flatMap((layout, i) => [
+    heading(`Layout: ${layout.title}`),
+    ...layout.plan.pieces.flatMap((piece, k): readonly Block[] => [
+      ...(layout.plan.pieces.length > 1
+        ? [paragraph(`Piece ${k + 1} of ${layout.plan.pieces.length}.`)]
+        : []),
+      layoutFigure(piece, layout),
+      ...inTwoColumns(layoutRows[i]?.[k] ?? []),
+    ]),
+    ...layout.notes.map((text): Block => ({ kind: 'bullet', text })),
+  ]);
+}
+
+/** Cuts in their order, down the left column and then the right. */
+function inTwoColumns(rows: readonly string[]): readonly Block[] {
+  if (rows.length === 0) return [];
+  const half = Math.ceil(rows.length / 2);
+  return [
+    tableBlock([
+      ['cuts in order', ''],
+      ...Array.from({ length: half }, (_, i) => [rows[i]!, rows[half + i] ?? '']),
+    ]),
+  ];
+}

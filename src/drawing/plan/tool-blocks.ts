@@ -1,0 +1,77 @@
+import { fixed } from '../../length/index.js';
+import type { ShopPapers } from '../../shop/index.js';
+import type { Solids } from '../../solid/index.js';
+import { type Block, heading, paragraph, tableBlock } from '../flow/index.js';
+import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
+
+/** Router, cutters, bits, clamps and the pieces to make first. */
+export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUnits): readonly Block[] {
+  const say = sayIn(units);
+  const { cards, shop, clamps, glue, aids } = papers;
+  const { design } = solids;
+  const { base, plungeTravel } = shop.router;
+  const cutters = [...new Set(cards.map(({ cutter }) => cutter))].map((cutter) => {
+    const own = cards.filter((card) => card.cutter === cutter);
+    return [
+      `straight or up-cut cutter ${say(cutter)}`,
+      `mortises of cards ${own.map(({ id }) => id).join(', ')}, to ${say(Math.max(...own.map(({ depth }) => depth)))} deep`,
+    ];
+  });
+  const bushes = [...new Set(cards.flatMap(({ window }) => (window ? [window.bush] : [])))];
+  const holes = design.boards.flatMap(({ board }) => board.holes);
+  const bits = [
+    ...new Set(
+      holes.flatMap(({ diameter, counterbore, countersink }) => [
+        diameter,
+        ...(counterbore ? [counterbore.diameter] : []),
+        ...(countersink ? [countersink.diameter] : []),
+      ]),
+    ),
+  ].toSorted((a, b) => a - b);
+  const openings = clamps.clamps.map(({ opening }) => opening);
+  const most = Math.max(
+    0,
+    ...clamps.clamps.map(({ stage }) => clamps.clamps.filter((one) => one.stage === stage).length),
+  );
+  return [
+    heading('Tools, cutters and router', 1),
+    paragraph(`Worked out for the shop of: ${shop.name}. Another router or jig changes the set-up cards.`),
+    tableBlock([
+      ['what', 'for'],
+      [
+        `plunge router, ${base.shape} base ${say(base.along)}${base.along === base.across ? '' : ` × ${say(base.across)}`}`,
+        `all mortises${plungeTravel === undefined ? '' : `; plunge travel ${say(plungeTravel)}`}`,
+      ],
+      ...(cards.some(({ nearRail, farRail }) => nearRail ?? farRail)
+        ? [['mortising jig with two rails', 'cards that name a rail']]
+        : []),
+      ...cutters,
+      ...bushes.map((bush) => [`guide bush ${say(bush)}`, 'windowed templates']),
+      [`cutter ${say(design.cutter)} with a bearing as wide`, 'outlines and openings along the templates'],
+      ...(bits.length > 0
+        ? [[`drill bits ${bits.map(say).join(', ')}`, 'holes, counterbores, countersinks']]
+        : []),
+      ['saw that tilts and mitres, planer or hand planes', 'milling, ends, bevels'],
+      ['steel rule, square, marking knife, caliper', 'marks; slot and tenon thickness to 0.05 mm'],
+      ...(openings.length > 0
+        ? [[`${most} clamps opening ${say(Math.max(...openings))}`, 'glue-up, the most in one stage']]
+        : []),
+      ...(design.joints.length > 0 ? [[`wood glue, about ${fixed(glue.grams, 0)} g`, 'all joints']] : []),
+      ['eye, ear and dust protection', 'every cut'],
+    ]),
+    ...(aids.length > 0
+      ? [
+          heading('Make these first'),
+          tableBlock([
+            ['piece', 'count', 'what it is for', 'thickness × width × length'],
+            ...aids.map(({ board, count, purpose, handed }) => [
+              board.id,
+              `${count}${handed ? ', left and right' : ''}`,
+              purpose,
+              blankWords(board.blank, units),
+            ]),
+          ]),
+        ]
+      : []),
+  ];
+}

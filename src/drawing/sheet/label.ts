@@ -1,0 +1,54 @@
+import type { Vec2 } from '../../frame/index.js';
+import { arrowHead, letters, SMALL, stroke } from './draw.js';
+import { bestPlace, type Room } from './room.js';
+import type { Stroke, TextStroke } from './sheet.js';
+import { type Box, boxInside, textBox, textWidth } from './text-width.js';
+
+/** Directions in which a place is looked for, and how far, mm. */
+const TURNS = 16;
+const REACHES: readonly number[] = [0, 2, 4, 7, 10, 14, 19, 25, 32, 40];
+
+/** A label nearer than this needs no line to what it names, mm. */
+const NEAR = 3;
+
+/**
+ * Words beside a point, where no other words stand and few lines run; with a leader when they are not right beside it.
+ *
+ * @param clear how far the words must keep off the point, mm
+ * @param options `leader`: always, or only from afar; `within`: words stay in this box
+ * @returns the strokes, their place claimed
+ */
+export function labelAt(
+  room: Room,
+  point: Vec2,
+  text: string,
+  clear: number,
+  options: { readonly leader: 'always' | 'from afar'; readonly within?: Box; readonly bold?: boolean },
+): readonly Stroke[] {
+  const half = textWidth(text, SMALL, options.bold) / 2;
+  const places = REACHES.flatMap((reach) =>
+    Array.from({ length: TURNS }, (_, i): { words: TextStroke; reach: number } => {
+      const turn = (((i * 5) % TURNS) * 2 * Math.PI) / TURNS + Math.PI / 4;
+      const [c, s] = [Math.cos(turn), Math.sin(turn)];
+      // the middle of the words stands so that their box keeps clear of the point
+      const [x, y] = [point[0] + c * (clear + reach + half), point[1] + s * (clear + reach + SMALL / 2)];
+      const bold = options.bold === undefined ? {} : { bold: options.bold };
+      return { reach, words: letters([x, y - SMALL / 2], text, { anchor: 'middle', ...bold }) };
+    }),
+  ).filter(({ words }) => options.within === undefined || boxInside(textBox(words), options.within));
+  const best = bestPlace(room, places, ({ words }) => textBox(words)) ?? places.at(-1);
+  if (!best) return [];
+  const box = textBox(best.words);
+  room.claim(box);
+  if (options.leader === 'from afar' && best.reach <= NEAR) return [best.words];
+  const foot = nearestOn(box, point);
+  room.avoid([point, foot]);
+  return [best.words, stroke('dimension', foot, point), arrowHead(point, foot, 1.6)];
+}
+
+/** Where a leader leaves the words: the middle of the side that looks at the point. */
+function nearestOn({ minX, minY, maxX, maxY }: Box, [x, y]: Vec2): Vec2 {
+  if (x < minX) return [minX - 0.3, (minY + maxY) / 2];
+  if (x > maxX) return [maxX + 0.3, (minY + maxY) / 2];
+  return [(minX + maxX) / 2, y < minY ? minY : maxY];
+}

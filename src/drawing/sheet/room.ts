@@ -1,0 +1,116 @@
+import type { Vec2 } from '../../frame/index.js';
+import { type Box, boxesOverlap } from './text-width.js';
+
+/** Air kept round every text, mm. */
+const AIR = 0.4;
+
+/** What is already on a sheet, while more words look for a place. */
+export interface Room {
+  /** Nobody else may write here. */
+  claim(box: Box): void;
+  /** Words rather keep off these lines. */
+  avoid(points: readonly Vec2[]): void;
+  /** True when no text stands here. */
+  free(box: Box): boolean;
+  /** How many lines run through a box. */
+  crossed(box: Box): number;
+}
+
+export function emptyRoom(): Room {
+  const boxes: Box[] = [];
+  // lines by the cells they come through
+  const cells = new Map<number, (readonly [Vec2, Vec2])[]>();
+  const grown = (box: Box, by: number): Box => ({
+    minX: box.minX - by,
+    minY: box.minY - by,
+    maxX: box.maxX + by,
+    maxY: box.maxY + by,
+  });
+  return {
+    claim: (box) => {
+      boxes.push(box);
+    },
+    avoid: (points) => {
+      points.slice(1).forEach((to, i) => {
+        const line = [points[i]!, to] as const;
+        for (const key of cellsOf(boxRound(line), line)) {
+          const cell = cells.get(key);
+          if (cell) cell.push(line);
+          else cells.set(key, [line]);
+        }
+      });
+    },
+    free: (box) => boxes.every((other) => !boxesOverlap(grown(box, AIR), other)),
+    crossed: (box) => {
+      const around = grown(box, AIR);
+      const near = new Set(cellsOf(around).flatMap((key) => cells.get(key) ?? []));
+      let count = 0;
+      for (const [from, to] of near) if (runsThrough(from, to, around)) count += 1;
+      return count;
+    },
+  };
+}
+
+/** Side of a cell, mm. */
+const CELL = 8;
+
+/** Keys of the cells a box covers; with a line, only of those it comes through. */
+function cellsOf(box: Box, line?: readonly [Vec2, Vec2]): number[] {
+  const keys: number[] = [];
+  const last = (value: number) => Math.floor(value / CELL);
+  for (let column = last(box.minX); column <= last(box.maxX); column += 1) {
+    for (let row = last(box.minY); row <= last(box.maxY); row += 1) {
+      const cell = {
+        minX: column * CELL,
+        minY: row * CELL,
+        maxX: (column + 1) * CELL,
+        maxY: (row + 1) * CELL,
+      };
+      if (line === undefined || runsThrough(line[0], line[1], cell)) keys.push(column * 65536 + row);
+    }
+  }
+  return keys;
+}
+
+const boxRound = ([[ax, ay], [bx, by]]: readonly [Vec2, Vec2]): Box => ({
+  minX: Math.min(ax, bx),
+  minY: Math.min(ay, by),
+  maxX: Math.max(ax, bx),
+  maxY: Math.max(ay, by),
+});
+
+/** Whether a straight line comes into a box. */
+function runsThrough(from: Vec2, to: Vec2, box: Box): boolean {
+  let [lo, hi] = [0, 1];
+  for (const [a, d, min, max] of [
+    [from[0], to[0] - from[0], box.minX, box.maxX],
+    [from[1], to[1] - from[1], box.minY, box.maxY],
+  ] as const) {
+    if (d === 0) {
+      if (a < min || a > max) return false;
+      continue;
+    }
+    const [p, q] = [(min - a) / d, (max - a) / d];
+    lo = Math.max(lo, Math.min(p, q));
+    hi = Math.min(hi, Math.max(p, q));
+  }
+  return lo <= hi;
+}
+
+/**
+ * The best of some places: free, and crossed by the fewest lines; of equals the first.
+ *
+ * @returns undefined when none is free
+ */
+export function bestPlace<T>(room: Room, places: readonly T[], boxOf: (place: T) => Box): T | undefined {
+  let best: T | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const place of places) {
+    const box = boxOf(place);
+    if (!room.free(box)) continue;
+    const crossed = room.crossed(box);
+    if (crossed < least) [best, least] = [place, crossed];
+    if (least === 0) break;
+  }
+  return best;
+}

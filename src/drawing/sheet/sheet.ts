@@ -1,0 +1,111 @@
+import type { Vec2 } from '../../frame/index.js';
+import type { LineKind } from './line-kinds.js';
+
+/**
+ * A sheet of paper as data: mm on the paper, origin in its lower left corner, x to the right, y up, angles counter-clockwise
+ * in degrees. Writers flip it where their own y runs down; they know nothing of boards.
+ */
+export interface Sheet {
+  /** Unique in a set, letters, digits and hyphens: `board-left-side`. */
+  readonly id: string;
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  /** As in the title block: `1:5`; undefined when the sheet has views of several scales, or none. */
+  readonly scale: string | undefined;
+  readonly entities: readonly SheetEntity[];
+}
+
+/** What a writer draws. */
+export type Stroke = LineStroke | ArcStroke | CircleStroke | PolylineStroke | TextStroke;
+
+/** Strokes that belong together; a writer draws its parts and may use the rest. */
+export type SheetEntity = Stroke | Hatch | Dimension | Table;
+
+interface Drawn {
+  readonly line: LineKind;
+  /** Id of the board, tenon or hardware it shows. */
+  readonly part?: string;
+}
+
+export interface LineStroke extends Drawn {
+  readonly kind: 'line';
+  readonly from: Vec2;
+  readonly to: Vec2;
+}
+
+export interface ArcStroke extends Drawn {
+  readonly kind: 'arc';
+  readonly centre: Vec2;
+  readonly radius: number;
+  readonly startDeg: number;
+  /** Above 0 and below 360, counter-clockwise. */
+  readonly sweepDeg: number;
+}
+
+export interface CircleStroke extends Drawn {
+  readonly kind: 'circle';
+  readonly centre: Vec2;
+  readonly radius: number;
+  readonly fill?: Fill;
+}
+
+export interface PolylineStroke extends Drawn {
+  readonly kind: 'polyline';
+  readonly points: readonly Vec2[];
+  readonly closed: boolean;
+  readonly fill?: Fill;
+}
+
+/** `ink` for arrow heads, `paper` for a ground that covers what lies below. */
+export type Fill = 'ink' | 'paper';
+
+/** One row of letters. `at` is on the baseline: its left end, middle or right end. */
+export interface TextStroke {
+  readonly kind: 'text';
+  readonly at: Vec2;
+  readonly text: string;
+  /** Of a capital, mm: 2.5, 3.5, 5, 7 or 10 (ISO 3098-1). */
+  readonly height: TextHeight;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly rotationDeg: number;
+  readonly bold?: boolean;
+}
+
+export const TEXT_HEIGHTS = [2.5, 3.5, 5, 7, 10] as const;
+export type TextHeight = (typeof TEXT_HEIGHTS)[number];
+
+/** A cut surface: its loops, and the lines that fill it. */
+export interface Hatch {
+  readonly kind: 'hatch';
+  readonly part: string;
+  readonly loops: readonly (readonly Vec2[])[];
+  readonly angleDeg: number;
+  readonly parts: readonly LineStroke[];
+}
+
+/** A dimension with the model's own figure, so that what is printed can be held against it. */
+export interface Dimension {
+  readonly kind: 'dimension';
+  /** What it measures: `M1 centre from the reference end`. */
+  readonly what: string;
+  /** mm or degrees, not rounded. */
+  readonly value: number;
+  readonly unit: 'mm' | 'deg';
+  readonly parts: readonly Stroke[];
+}
+
+export interface Table {
+  readonly kind: 'table';
+  /** Upper left corner. */
+  readonly at: Vec2;
+  readonly widths: readonly number[];
+  readonly rowHeight: number;
+  /** The first row is the head. */
+  readonly rows: readonly (readonly string[])[];
+  readonly parts: readonly Stroke[];
+}
+
+/** The strokes of a sheet in drawing order, groups opened. */
+export const strokesOf = (entities: readonly SheetEntity[]): readonly Stroke[] =>
+  entities.flatMap((entity): readonly Stroke[] => ('parts' in entity ? entity.parts : [entity]));

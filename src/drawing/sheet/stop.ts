@@ -1,0 +1,33 @@
+import type { Vec2 } from '../../frame/index.js';
+
+/** A place a dimension leads to. */
+export interface Stop {
+  /** From the reference, mm of the model. */
+  readonly value: number;
+  /** `M1 centre`. */
+  readonly what: string;
+  /** On the sheet, where its extension line begins. */
+  readonly point: Vec2;
+}
+
+/** Stops nearer than this are one: half of the finest step printed, mm. */
+const SAME_STOP = 0.05;
+
+/** Stops in order, those at one place made one that names them all; `near` decides whose point it keeps. */
+export function inOrder(stops: readonly Stop[], near: (point: Vec2) => number): readonly Stop[] {
+  const kept: Stop[] = [];
+  for (const stop of [...stops].sort((a, b) => a.value - b.value)) {
+    const last = kept.at(-1);
+    if (last === undefined || stop.value - last.value > SAME_STOP) {
+      kept.push(stop);
+      continue;
+    }
+    const what = last.what === stop.what ? last.what : `${last.what}, ${stop.what}`;
+    kept[kept.length - 1] = {
+      value: last.value,
+      what,
+      point: near(stop.point) > near(last.point) ? stop.point : last.point,
+    };
+  }
+  return kept;
+}

@@ -1,0 +1,82 @@
+import type { Vec2 } from '../../frame/index.js';
+import type { TextHeight, TextStroke } from './sheet.js';
+
+/** Advance widths of DejaVu Sans for the characters from space to ~, thousandths of its size (the font's own table). */
+const ADVANCES: readonly number[] = [
+  318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636, 636, 636,
+  636, 636, 636, 636, 636, 337, 337, 838, 838, 838, 531, 1000, 684, 686, 698, 770, 632, 575, 775, 752, 295,
+  295, 656, 557, 863, 748, 787, 603, 787, 695, 635, 611, 732, 684, 989, 685, 611, 685, 390, 337, 390, 838,
+  500, 500, 613, 635, 550, 635, 615, 352, 635, 634, 278, 278, 579, 278, 974, 634, 612, 635, 635, 411, 521,
+  392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838,
+];
+
+/** Any other character: no wider than an ellipsis. */
+const WIDEST = 1000;
+
+/** Some that drawings use often. */
+const OTHERS: Readonly<Record<string, number>> = { '°': 500, Ø: 787, '×': 838, '±': 838, '·': 318, '–': 500 };
+
+/** Height of a capital of that font for each unit of its size. */
+const CAPITAL = 0.729;
+
+/** Bold letters are at most this much wider. */
+const BOLD = 1.27;
+
+/** What hangs below the baseline, and what rises above a capital (brackets, marks), for each mm of a capital. */
+const BELOW = 0.33;
+const ABOVE = 1.1;
+
+/**
+ * How wide a row of letters comes out, mm; never less than a reader with the sheet's first font draws.
+ *
+ * @param height of a capital, mm
+ */
+export function textWidth(text: string, height: number, bold = false): number {
+  const thousandths = [...text].reduce((sum, letter) => {
+    const code = letter.codePointAt(0)! - 32;
+    return sum + (ADVANCES[code] ?? OTHERS[letter] ?? WIDEST);
+  }, 0);
+  return ((thousandths / 1000) * height * (bold ? BOLD : 1)) / CAPITAL;
+}
+
+/** A box on the sheet, mm. */
+export interface Box {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+/** The box round a text as it will be drawn. */
+export function textBox({ at, text, height, anchor, rotationDeg, bold }: TextStroke): Box {
+  const width = textWidth(text, height, bold);
+  const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+  const [c, s] = [Math.cos((rotationDeg * Math.PI) / 180), Math.sin((rotationDeg * Math.PI) / 180)];
+  const corners = [start, start + width].flatMap((x) =>
+    [-BELOW * height, ABOVE * height].map((y): Vec2 => [at[0] + x * c - y * s, at[1] + x * s + y * c]),
+  );
+  const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+}
+
+/** Whether two boxes share more than their border. */
+export const boxesOverlap = (a: Box, b: Box): boolean =>
+  a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+
+/** The text in the largest of some heights that fits a width, cut with an ellipsis when none does. */
+export function fittedText(
+  text: string,
+  width: number,
+  heights: readonly TextHeight[],
+): { readonly text: string; readonly height: TextHeight } {
+  const height = heights.find((one) => textWidth(text, one) <= width);
+  if (height !== undefined) return { text, height };
+  const least = heights.at(-1)!;
+  let kept = text;
+  while (kept.length > 0 && textWidth(`${kept}…`, least) > width) kept = kept.slice(0, -1);
+  return { text: `${kept.trimEnd()}…`, height: least };
+}
+
+/** Whether a box lies wholly in another. */
+export const boxInside = (box: Box, other: Box): boolean =>
+  box.minX >= other.minX && box.minY >= other.minY && box.maxX <= other.maxX && box.maxY <= other.maxY;

@@ -1,0 +1,17 @@
+export { bevelAngle } from './bevel-angle.js';
+export { linesAt } from './bevel-lines.js';
+export { type Downhill, downhillOf } from './downhill.js';
+export { entersWideFace, size } from './feature.js';
+export { lineInside } from './line-inside.js';
+export {
+  type CircleEntity,
+  type Entity,
+  LAYERS,
+  type Layer,
+  type LineEntity,
+  type ProfileEntity,
+  type Template,
+  type TextEntity,
+} from './template.js';
+export { partLines } from './template-line.js';
+export { type TemplateOptions, templateFeatures, templateOf } from './template-of.js';

@@ -1,0 +1,87 @@
+import type { Board, Follower } from '../../board/index.js';
+import { printLength, type Units } from '../../length/index.js';
+import { bounds } from '../../profile/index.js';
+import { size } from './feature.js';
+import { CAPITAL_WIDTH, LETTER, line, words } from './strokes.js';
+import type { Entity } from './template.js';
+
+/** Length of the bar a printed or plotted template is checked with, mm. */
+const BAR = 100;
+
+/** How far outside the part the reference lines stand, mm. */
+const BESIDE = 3;
+
+/** Height of the title's capitals and of a row, mm. */
+const TITLE = 7;
+const ROW = 7;
+
+/** Letters in a row: about 240 mm. */
+const LONGEST = 84;
+
+const END_NAME = 'REFERENCE END';
+
+/** The reference edge and the reference end: a line just outside each, and its name at the corner where marks are rare. */
+export function referenceMarks(board: Board): readonly Entity[] {
+  const { length, width } = board.blank;
+  return [
+    line('MARK', [0, -BESIDE], [length, -BESIDE]),
+    words([BESIDE, -BESIDE - LETTER * 1.5], 'REFERENCE EDGE'),
+    line('MARK', [-BESIDE, -BESIDE - LETTER * 1.5], [-BESIDE, width]),
+    words([-BESIDE - (END_NAME.length + 4) * LETTER * CAPITAL_WIDTH, -BESIDE - LETTER * 1.5], END_NAME),
+  ];
+}
+
+/** Scale bar, title and the list of what the marks mean, below the part. */
+export function captions(
+  board: Board,
+  rows: readonly string[],
+  { units, revision, ...follower }: Follower & { readonly units: Units; readonly revision?: string },
+): readonly Entity[] {
+  const bar = Math.min(0, bounds(board.outline).minY) - 35;
+  const { length, width, thickness } = board.blank;
+  const said = [
+    `seen from above: reference face down on the bench, opposite face up, not mirrored`,
+    `blank ${printLength(length, { units })} x ${printLength(width, { units })} x ${printLength(thickness, { units })}, ${board.material}`,
+    followed(follower, units),
+    ...rows.flatMap(wrapped),
+  ];
+  const title = bar - 10 - TITLE;
+  return [
+    line('SCALE', [0, bar], [BAR, bar]),
+    ...Array.from({ length: 11 }, (_, i) => {
+      const tick = i % 5 === 0 ? 6 : 3;
+      return line('SCALE', [(i * BAR) / 10, bar], [(i * BAR) / 10, bar + tick]);
+    }),
+    {
+      layer: 'SCALE',
+      kind: 'text',
+      at: [BAR + 4, bar],
+      height: LETTER,
+      text: `${BAR} mm: measure this bar before cutting`,
+      rotationDeg: 0,
+    },
+    words(
+      [0, title],
+      `${board.name}: template, full size, thickness ${printLength(thickness, { units })}${revision === undefined ? '' : `, rev. ${revision}`}`,
+      TITLE,
+    ),
+    ...said.map((text, i) => words([0, title - 3 - (i + 1) * ROW], text)),
+  ];
+}
+
+/** A row broken at commas, its further lines set in. */
+function wrapped(row: string): readonly string[] {
+  const lines: string[] = [];
+  for (const part of row.split(/(?<=,) /)) {
+    const last = lines.at(-1);
+    if (last === undefined) lines.push(part);
+    else if (last.length + part.length < LONGEST) lines[lines.length - 1] = `${last} ${part}`;
+    else lines.push(`      ${part}`);
+  }
+  return lines;
+}
+
+const followed = ({ cutter, bush }: Follower, units: Units): string =>
+  bush === undefined
+    ? `line flush with the part: follow it with a bearing as wide as the cutter (${size(cutter, units)})`
+    : `line ${size((bush - cutter) / 2, units)} off the part for a ${size(bush, units)} guide bush and a cutter of ${size(cutter, units)}; the part itself is on MARK`;

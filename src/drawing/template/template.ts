@@ -1,0 +1,54 @@
+import type { Vec2 } from '../../frame/index.js';
+import type { Profile } from '../../profile/index.js';
+
+/**
+ * What happens along a line of a template: cut through, routed to a depth, drilled, marked only; words; the scale bar.
+ */
+export const LAYERS = ['CUT', 'POCKET', 'DRILL', 'MARK', 'NOTE', 'SCALE'] as const;
+
+export type Layer = (typeof LAYERS)[number];
+
+/** A closed line; counter-clockwise encloses what stays, clockwise what is taken out. */
+export interface ProfileEntity {
+  readonly layer: Layer;
+  readonly kind: 'profile';
+  readonly profile: Profile;
+}
+
+export interface CircleEntity {
+  readonly layer: Layer;
+  readonly kind: 'circle';
+  readonly centre: Vec2;
+  readonly radius: number;
+}
+
+export interface LineEntity {
+  readonly layer: Layer;
+  readonly kind: 'line';
+  readonly from: Vec2;
+  readonly to: Vec2;
+}
+
+/** One row of letters; `at` is the left end of its baseline. */
+export interface TextEntity {
+  readonly layer: Layer;
+  readonly kind: 'text';
+  readonly at: Vec2;
+  /** Height of a capital, mm. */
+  readonly height: number;
+  readonly text: string;
+  /** Counter-clockwise from X. */
+  readonly rotationDeg: number;
+}
+
+export type Entity = ProfileEntity | CircleEntity | LineEntity | TextEntity;
+
+/**
+ * A full-size template of one board, mm, in the board's own X and Y: seen from above with the reference face down on the
+ * bench, so nothing is mirrored.
+ */
+export interface Template {
+  /** Id of the board. */
+  readonly board: string;
+  readonly entities: readonly Entity[];
+}

@@ -1,0 +1,114 @@
+import type { Vec2 } from '../../frame/index.js';
+import { SAME_LINE } from '../../tolerances.js';
+import type { Piece } from './hidden-lines.js';
+
+/** Side of a cell in which neighbours are looked for, mm. */
+const CELL = 12;
+
+/**
+ * Pieces without what is covered twice: of two pieces on one line the longer one stays whole, and of the shorter what
+ * reaches beyond it.
+ *
+ * @param before pieces that win over all of them and are not given back: visible lines over hidden ones
+ */
+export function distinctLines(pieces: readonly Piece[], before: readonly Piece[] = []): readonly Piece[] {
+  const cells = new Map<number, number[]>();
+  const placed: Piece[] = [];
+  const asked: number[] = [];
+  const add = (piece: Piece, keys: readonly number[]) => {
+    for (const key of keys) {
+      const cell = cells.get(key);
+      if (cell) cell.push(placed.length);
+      else cells.set(key, [placed.length]);
+    }
+    placed.push(piece);
+    asked.push(-1);
+  };
+  for (const piece of before) add(piece, cellsOf(piece));
+  const kept: Piece[] = [];
+  const longestFirst = pieces.map((piece) => ({ piece, run: length(piece) })).sort((a, b) => b.run - a.run);
+  longestFirst.forEach(({ piece }, question) => {
+    const keys = cellsOf(piece);
+    const near: Piece[] = [];
+    for (const key of keys) {
+      for (const other of cells.get(key) ?? []) {
+        if (asked[other] === question) continue;
+        asked[other] = question;
+        near.push(placed[other]!);
+      }
+    }
+    for (const rest of beyond(piece, near)) {
+      kept.push(rest);
+      add(rest, rest.from === piece.from && rest.to === piece.to ? keys : cellsOf(rest));
+    }
+  });
+  return kept;
+}
+
+const length = ({ from, to }: Piece): number => Math.hypot(to[0] - from[0], to[1] - from[1]);
+
+function cellsOf({ from, to }: Piece): number[] {
+  const steps = Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / (CELL / 2)) + 1;
+  const keys: number[] = [];
+  for (let i = 0; i <= steps; i += 1) {
+    const x = (from[0] + ((to[0] - from[0]) * i) / steps) / CELL;
+    const y = (from[1] + ((to[1] - from[1]) * i) / steps) / CELL;
+    // a line on the border of two cells is in both
+    const [left, right] = [Math.floor(x - 0.01), Math.floor(x + 0.01)];
+    const [low, high] = [Math.floor(y - 0.01), Math.floor(y + 0.01)];
+    for (let column = left; column <= right; column += 1) {
+      for (let row = low; row <= high; row += 1) {
+        const key = column * 65536 + row;
+        if (!keys.includes(key)) keys.push(key);
+      }
+    }
+  }
+  return keys;
+}
+
+/** What of a piece lies on none of the others. */
+function beyond(piece: Piece, others: readonly Piece[]): Piece[] {
+  const run = length(piece);
+  const along: Vec2 = [(piece.to[0] - piece.from[0]) / run, (piece.to[1] - piece.from[1]) / run];
+  const covered: [number, number][] = [];
+  for (const other of others) {
+    const start = inLine(piece.from, along, other.from);
+    const end = inLine(piece.from, along, other.to);
+    const range = onLine(start, end, run);
+    if (range) covered.push(range);
+  }
+  covered.sort((a, b) => a[0] - b[0]);
+  const left: Piece[] = [];
+  const put = (start: number, end: number) => {
+    if (end - start < SAME_LINE) return;
+    const at = (s: number): Vec2 => [piece.from[0] + along[0] * s, piece.from[1] + along[1] * s];
+    left.push({
+      part: piece.part,
+      from: start === 0 ? piece.from : at(start),
+      to: end === run ? piece.to : at(end),
+    });
+  };
+  let done = 0;
+  for (const [start, end] of covered) {
+    put(done, Math.min(start, run));
+    done = Math.max(done, end);
+  }
+  if (done === 0 || run - done >= SAME_LINE) put(done, run);
+  return left;
+}
+
+/** A point as distance along a line and beside it. */
+function inLine(origin: Vec2, along: Vec2, p: Vec2): Vec2 {
+  const [x, y] = [p[0] - origin[0], p[1] - origin[1]];
+  return [x * along[0] + y * along[1], y * along[0] - x * along[1]];
+}
+
+/** Where another piece runs on the line of this one: both ends of the shared range within the tolerance. */
+function onLine(a: Vec2, b: Vec2, run: number): [number, number] | undefined {
+  const [p, q] = a[0] <= b[0] ? [a, b] : [b, a];
+  const [start, end] = [Math.max(0, p[0]), Math.min(run, q[0])];
+  if (end - start < SAME_LINE / 100) return undefined;
+  const slope = (q[1] - p[1]) / (q[0] - p[0]);
+  const beside = (s: number) => Math.abs(p[1] + slope * (s - p[0]));
+  return beside(start) < SAME_LINE && beside(end) < SAME_LINE ? [start, end] : undefined;
+}

@@ -1,0 +1,41 @@
+import type { Frame, Vec2 } from '../../frame/index.js';
+import { chainLines } from './chain-lines.js';
+import { distinctLines } from './distinct-lines.js';
+import { hiddenLines } from './hidden-lines.js';
+import type { SeenPart, Wire } from './seen-part.js';
+
+/** A line of a view, mm at full size in the view's plane. */
+export interface ViewLine {
+  readonly part: string;
+  readonly line: 'visible' | 'hidden' | 'centre';
+  readonly points: readonly Vec2[];
+}
+
+/** What is seen of parts along -z of a frame, every line once. */
+export interface View {
+  readonly frame: Frame;
+  readonly lines: readonly ViewLine[];
+}
+
+/**
+ * A view of closed solids with its hidden lines found exactly.
+ *
+ * @param frame x to the right, y up, z toward the viewer; where its origin lies does not matter
+ * @param options `hidden`: draw what is hidden, dashed; `wires`: axes drawn where they can be seen
+ */
+export function viewOf(
+  parts: readonly SeenPart[],
+  frame: Frame,
+  options: { readonly hidden: boolean; readonly wires?: readonly Wire[] },
+): View {
+  const pieces = hiddenLines(parts, frame, options);
+  const visible = distinctLines(pieces.visible);
+  const hidden = distinctLines(pieces.hidden, visible);
+  const wires = distinctLines(pieces.wires, visible);
+  const lines = (line: ViewLine['line'], of: typeof visible): ViewLine[] =>
+    chainLines(of).map(({ part, points }) => ({ part, line, points }));
+  return {
+    frame,
+    lines: [...lines('hidden', hidden), ...lines('centre', wires), ...lines('visible', visible)],
+  };
+}

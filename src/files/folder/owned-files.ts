@@ -1,0 +1,74 @@
+import { createHash } from 'node:crypto';
+import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { OutputError } from '../../errors.js';
+
+/** A file of the output: its path below the folder, parts joined by `/`, and what is in it. */
+export interface OutputFile {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
+
+/** The list by which this tool knows its own files again: `sha256sum --check files.sha256` reads it too. */
+export const LIST = 'files.sha256';
+
+/** SHA-256 in hexadecimal. */
+export const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+/** The list of a set of files, in their order: hash, two blanks, path. */
+export const listOf = (files: readonly OutputFile[]): Uint8Array =>
+  new TextEncoder().encode(files.map(({ path, bytes }) => `${sha256(bytes)}  ${path}\n`).join(''));
+
+/**
+ * Makes sure that everything in a folder was written by this tool and is as it was written, so that it may be replaced. A
+ * file of the list that is gone is no obstacle.
+ *
+ * @param folder an existing path
+ * @param shown what the person calls it
+ * @throws OutputError naming the first file that would be lost
+ */
+export function requireOwned(folder: string, shown: string): void {
+  if (!lstatSync(folder).isDirectory()) throw refused(shown, 'it is not a folder', 'move it away');
+  const listed = readList(folder);
+  const parents = new Set(
+    [...listed.keys()].flatMap((path) => {
+      const parts = path.split('/');
+      return parts.slice(0, -1).map((_, i) => parts.slice(0, i + 1).join('/'));
+    }),
+  );
+  const visit = (below: string): void => {
+    for (const entry of readdirSync(join(folder, below), { withFileTypes: true })) {
+      const path = below === '' ? entry.name : `${below}/${entry.name}`;
+      if (path === LIST && entry.isFile()) continue;
+      if (entry.isDirectory() && parents.has(path)) {
+        visit(path);
+        continue;
+      }
+      const hash = entry.isFile() ? listed.get(path) : undefined;
+      if (hash === undefined)
+        throw refused(shown, `${path} in it was not written by this program`, `move ${path} away`);
+      if (sha256(readFileSync(join(folder, path))) !== hash) {
+        throw refused(
+          shown,
+          `${path} in it was changed after it was written`,
+          `move ${path} away to keep the change`,
+        );
+      }
+    }
+  };
+  visit('');
+}
+
+/** Hash of each listed path; nothing is ours in a folder without the list. */
+function readList(folder: string): ReadonlyMap<string, string> {
+  const path = join(folder, LIST);
+  if (!existsSync(path) || !lstatSync(path).isFile()) return new Map();
+  const rows = readFileSync(path, 'utf8').matchAll(/^([0-9a-f]{64}) {2}(.+)$/gm);
+  return new Map([...rows].map(([, hash, file]) => [file!, hash!]));
+}
+
+const refused = (shown: string, why: string, remedy: string): OutputError =>
+  new OutputError(
+    'folder-not-ours',
+    `${shown} is not replaced: ${why}, and only unchanged files of this program are: ${remedy}, or choose another output folder`,
+  );

@@ -1,0 +1,24 @@
+import { InputError } from '../../errors.js';
+
+/** Kinds of file that can be asked for with `--only`; `summary.json` is always written. */
+export const FILE_KINDS = ['stl', 'dxf', 'shop', 'plan', 'faces', '3mf', 'glb', 'pictures', 'page'] as const;
+
+export type FileKind = (typeof FILE_KINDS)[number];
+
+/**
+ * The kinds asked for; all when nothing is said.
+ *
+ * @throws InputError for a word that is no kind of file
+ */
+export function fileKinds(only: readonly string[] | undefined): ReadonlySet<FileKind> {
+  if (only === undefined) return new Set(FILE_KINDS);
+  const known: readonly string[] = FILE_KINDS;
+  const unknown = only.find((word) => !known.includes(word));
+  if (unknown !== undefined) {
+    throw new InputError(
+      'only-unknown',
+      `--only names '${unknown}', which is no kind of file: choose from ${known.join(', ')}`,
+    );
+  }
+  return new Set(only as readonly FileKind[]);
+}

@@ -1,0 +1,2 @@
+export { type Made, STEPS, withMade } from './made.js';
+export type { DesignRequest, DesignResult } from './request.js';

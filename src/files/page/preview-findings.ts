@@ -1,0 +1,60 @@
+import type { Finding } from '../../checks/index.js';
+import { type Box, box, type Solids } from '../../solid/index.js';
+import type { Point, PreviewFinding } from '../../viewer/index.js';
+
+/** However small the place, this much round it is shown, mm. */
+const LEAST_ROUND = 45;
+
+/** A finding with the pieces it is about, and the place to look at. */
+export function previewFinding(solids: Solids, finding: Finding): PreviewFinding {
+  const { level, message, remedy, basis, subjects } = finding;
+  const pieces = [...new Set(subjects.flatMap((id) => piecesOf(solids, id)))];
+  return { level, text: message, remedy, basis, pieces, ...placeOf(solids, subjects, pieces) };
+}
+
+/** A subject is a piece, or a joint, which is seen by its tenons. */
+function piecesOf({ design, boards, tenons, hardware }: Solids, id: string): readonly string[] {
+  if (boards.has(id) || tenons.has(id) || hardware.has(id)) return [id];
+  return design.joints.find((joint) => joint.id === id)?.tenons.map((tenon) => tenon.id) ?? [];
+}
+
+/** A joint is looked at where its boards touch, pieces where they meet, and a single piece in its middle. */
+function placeOf(
+  solids: Solids,
+  subjects: readonly string[],
+  pieces: readonly string[],
+): { readonly at: Point; readonly round: number } {
+  const joint = solids.design.joints.find(
+    ({ id, tenons }) => subjects.includes(id) || tenons.some((tenon) => subjects.includes(tenon.id)),
+  );
+  const boxes = pieces.map((id) =>
+    box((solids.boards.get(id) ?? solids.tenons.get(id) ?? solids.hardware.get(id))!.body),
+  );
+  const tenon = pieces.map((id) => solids.tenons.get(id)).find((found) => found !== undefined);
+  if (tenon && subjects.includes(tenon.id)) return around(box(tenon.body));
+  if (joint) {
+    const widest = Math.max(0, ...joint.tenons.map(({ width }) => width));
+    return { at: joint.seat.origin, round: Math.max(LEAST_ROUND, 1.5 * widest) };
+  }
+  const [first = wholeOf(solids), ...others] = boxes;
+  return around(others.reduce((common, one) => inBothBoxes(common, one) ?? common, first));
+}
+
+const wholeOf = ({ boards }: Solids): Box => {
+  const all = [...boards.values()].map(({ body }) => box(body));
+  const end = (side: 'min' | 'max', pick: (...of: number[]) => number) =>
+    [0, 1, 2].map((i) => pick(...all.map((one) => one[side][i]!))) as unknown as Point;
+  return { min: end('min', Math.min), max: end('max', Math.max) };
+};
+
+function around({ min, max }: Box): { readonly at: Point; readonly round: number } {
+  const at = min.map((least, i) => (least + max[i]!) / 2) as unknown as Point;
+  const half = Math.hypot(...min.map((least, i) => max[i]! - least)) / 2;
+  return { at, round: Math.max(LEAST_ROUND, 1.1 * half) };
+}
+
+function inBothBoxes(one: Box, other: Box): Box | undefined {
+  const min = one.min.map((least, i) => Math.max(least, other.min[i]!)) as unknown as Point;
+  const max = one.max.map((most, i) => Math.min(most, other.max[i]!)) as unknown as Point;
+  return min.every((least, i) => least <= max[i]!) ? { min, max } : undefined;
+}

@@ -1,0 +1,90 @@
+import { KEYS, type PreviewData, VIEWS } from '../../viewer/index.js';
+import { svgText } from '../svg/index.js';
+import { boardRows, findingRows, hardwareRows, jointRows, stepRows } from './preview-lists.js';
+import { PREVIEW_STYLE } from './preview-style.js';
+
+/** Nothing from anywhere: the page holds all it needs. */
+const POLICY = "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data:";
+
+/**
+ * The preview as one HTML file that opens from a disk with no network.
+ *
+ * All that is told stands in the page as text; the script only turns the picture. Without it, or without WebGL, the still
+ * picture is seen.
+ *
+ * @param data what is shown
+ * @param viewer the packed script
+ * @param still an SVG element
+ */
+export function previewPage(data: PreviewData, viewer: string, still: string): string {
+  const title = svgText(data.title);
+  return `<!doctype html>
+<html lang="en" data-theme="light" data-flat="yes">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}: preview</title>
+<link rel="icon" href="data:,">
+<style>${PREVIEW_STYLE}</style>
+</head>
+<body>
+<main>
+<section id="stage" aria-label="Picture">
+<canvas id="view" class="live" tabindex="0" role="application" aria-roledescription="picture in space" aria-label="${title} as solids. Arrow keys turn it; what it shows stands in the lists after it." aria-describedby="keys-title"></canvas>
+<svg id="over" aria-hidden="true"></svg>
+<div id="still">${still}</div>
+<span id="under" class="live" aria-hidden="true"></span>
+<p id="told" role="status" aria-live="polite"></p>
+<div id="views" class="live" role="group" aria-label="Look from">${viewButtons()}</div>
+</section>
+<section id="panel" aria-label="About the piece">
+<div class="head"><h1>${title}</h1><button type="button" id="theme">Dark</button></div>
+<p>${data.box.sides.map(({ name, mmText, inchText }) => `${name} ${mmText} = ${svgText(inchText)}`).join('<br>')}</p>
+<p class="soft">Revision ${svgText(data.revision)}</p>
+${LOOK}
+${putTogether(data)}
+<h2>Findings</h2><div id="findings">${findingRows(data)}</div>
+<h2>Boards</h2>${boardRows(data)}
+${data.joints.length > 0 ? `<h2>Joints, with the air measured on the solids</h2>${jointRows(data)}` : ''}
+${data.pieces.some(({ role }) => role === 'hardware') ? `<h2>Hardware</h2>${hardwareRows(data)}` : ''}
+<h2>Caution</h2>${data.cautions.map((text) => `<p class="soft">${svgText(text)}</p>`).join('')}
+<div class="live"><h2 id="keys-title">Keys of the picture</h2><ul id="keys">${keyRows()}</ul><p class="soft">Drag to turn, with the right button or two fingers to move, wheel or pinch for nearer and farther.</p></div>
+</section>
+</main>
+<script id="design" type="application/json">${JSON.stringify(data).replaceAll('<', '\\u003c')}</script>
+<script>${viewer.replaceAll('</script', '<\\/script')}</script>
+</body>
+</html>
+`;
+}
+
+const viewButtons = (): string =>
+  Object.keys(VIEWS)
+    .map((name) => `<button type="button" data-view="${name}">${name}</button>`)
+    .join('');
+
+const keyRows = (): string =>
+  Object.values(KEYS)
+    .map(({ shown, does }) => `<li><kbd>${shown}</kbd> ${does}</li>`)
+    .join('');
+
+const LOOK = `<div class="live">
+<h2>Look</h2>
+<label>drawn apart<input id="apart" type="range" min="0" max="1" step="0.01" value="0"></label>
+<label>section plane<select id="axis"><option value="">none</option><option value="0">across the width</option><option value="1">across the depth</option><option value="2">level</option></select></label>
+<label>its place<input id="cut" type="range" min="0" max="1" step="0.005" value="0.5"></label>
+<p class="soft" id="cut-place"></p>
+<label class="tick"><input id="through" type="checkbox">see through boards</label>
+<label class="tick"><input id="sizes" type="checkbox">sizes of the whole</label>
+<div class="bar"><button type="button" id="hide">hide what is chosen</button><button type="button" id="show-all">show all</button></div>
+<p class="soft">The lines on the floor are 100 mm apart.</p>
+</div>`;
+
+/** The controls are there in any case: the script looks for them. */
+const putTogether = (data: PreviewData): string => `<div${data.steps.length > 0 ? '' : ' hidden'}>
+<h2>Putting it together</h2>
+${stepRows(data)}
+<div class="live"><div class="bar"><button type="button" id="before">step before</button><button type="button" id="after">step after</button></div>
+<label>along the step<input id="along" type="range" min="0" max="1" step="0.01" value="1"></label></div>
+</div>`;

@@ -1,0 +1,194 @@
+import type { Design } from '../../assembly/index.js';
+import type { Vec3 } from '../../frame/index.js';
+import { fixed, printAngle } from '../../length/index.js';
+import { type ClampPlan, faceWords, inBoth, type ShopPapers } from '../../shop/index.js';
+import { table } from './md-table.js';
+
+/** What the paper of the glue-up is made from. */
+export type GlueUpPaper = Pick<
+  ShopPapers,
+  'glueUp' | 'clamps' | 'diagonals' | 'glue' | 'shop' | 'revision'
+> & {
+  readonly design: Design;
+};
+
+/** The glue-up as Markdown: what goes into what and which way, clamps with pads, diagonals, glue and time. */
+export function glueUpMd(paper: GlueUpPaper): string {
+  const { design, shop, revision } = paper;
+  const glued = design.joints.length > 0;
+  const head = [
+    `# ${design.title}: glue-up`,
+    '',
+    `Revision ${revision}. Shop: ${shop.name}.${glued ? ' Put it together dry with every clamp before any glue is opened.' : ''}`,
+    '',
+  ];
+  if (!glued) return `${[...head, 'Nothing is glued.'].join('\n')}\n`;
+  return `${[
+    ...head,
+    ...seatings(paper),
+    ...stages(paper),
+    ...clampLines(paper),
+    ...diagonalLines(paper),
+    ...glueLines(paper),
+    ...cautionLines(paper),
+  ].join('\n')}\n`;
+}
+
+const nameOf = (design: Design, id: string): string =>
+  design.boards.find(({ board }) => board.id === id)?.board.name ?? id;
+
+const namesOf = (design: Design, ids: readonly string[]): string =>
+  ids.map((id) => nameOf(design, id)).join(' with ');
+
+function seatings({ design, glueUp }: GlueUpPaper): readonly string[] {
+  const rows = glueUp.seatings.map(({ joint, tenons, board, standsOut }) => [
+    joint,
+    String(tenons.length),
+    nameOf(design, board),
+    inBoth(standsOut),
+  ]);
+  return [
+    '## First: tenons into one board',
+    '',
+    "Glue each tenon into the board named, where its mortise is in end grain or an edge, then treat it as that board's own. Measure what stands out before the glue grabs.",
+    '',
+    ...table(['joint', 'tenons', 'into', 'each stands out'], rows),
+    '',
+  ];
+}
+
+function stages({ design, glueUp }: GlueUpPaper): readonly string[] {
+  const lines = glueUp.stages.flatMap((stage) => {
+    const steps = glueUp.steps.filter((step) => step.stage === stage.number);
+    const open =
+      stage.openMinutes === undefined
+        ? 'the open time of the glue is not given: not verified'
+        : `open time ${fixed(stage.openMinutes, 0)} min: ${stage.verdict}`;
+    const rows = steps.map((step) => [
+      step.id,
+      namesOf(design, step.moving),
+      namesOf(design, step.still),
+      directionWords(step.direction),
+      inBoth(step.travel),
+      step.freedom === 'free'
+        ? 'goes in free'
+        : `${step.freedom}: ${fixed(step.shift, 2)} mm aside, about ${fixed(step.forceN, 0)} N`,
+    ]);
+    return [
+      `## Stage ${stage.number}: ${stage.joints} joint${stage.joints === 1 ? '' : 's'}, about ${fixed(stage.minutes, 1)} min (${open})`,
+      '',
+      ...table(['step', 'bring', 'to', 'moving', 'last stretch', 'how it goes'], rows),
+      '',
+    ];
+  });
+  const stuck = glueUp.conflicts.map(
+    ({ boards }) => `**${namesOf(design, boards)} cannot be put together in any order: see the findings.**`,
+  );
+  return [...lines, ...stuck, ...(stuck.length > 0 ? [''] : [])];
+}
+
+/** Which way, seen by the person in front of the piece. */
+function directionWords(direction: Vec3): string {
+  const names = [
+    ['to the left', 'to the right'],
+    ['towards you', 'away from you'],
+    ['down', 'up'],
+  ] as const;
+  const parts = direction
+    .map((share, i) => ({ share: Math.abs(share), words: names[i]![share < 0 ? 0 : 1] }))
+    .filter(({ share }) => share > 0.02)
+    .toSorted((a, b) => b.share - a.share);
+  const [main, second] = parts;
+  if (!main) return '';
+  if (!second) return `straight ${main.words}`;
+  const lean = (Math.atan2(second.share, main.share) * 180) / Math.PI;
+  return `${main.words}, ${printAngle(lean)} ${second.words}`;
+}
+
+function clampLines({ design, clamps }: GlueUpPaper): readonly string[] {
+  const rows = clamps.clamps.map((clamp) => [
+    clamp.id,
+    String(clamp.stage),
+    clamp.ends.map((end) => `${nameOf(design, end.board)}, ${faceOf(design, end)}`).join(' to '),
+    inBoth(clamp.opening),
+    clamp.ends.map(({ pad }) => pad.aid).join(', '),
+    clamp.verdict,
+  ]);
+  const loose = clamps.unclamped.map(
+    ({ stage, joint }) =>
+      `- Stage ${stage}: no clamp bears flat on both sides of ${joint}: hold it by hand, with tape or a strap.`,
+  );
+  const pads = clamps.pads.map((pad) => {
+    const kept = pad.offcuts.find(({ serves }) => serves);
+    const from = kept
+      ? `keep the offcut of ${nameOf(design, kept.board)} at ${kept.cut}: it has this angle and is large enough`
+      : pad.offcuts.length > 0
+        ? 'the offcuts with this angle are too small: make it'
+        : 'make it';
+    return `- ${pad.board.id}, ${pad.count} pieces: ${pad.purpose}; ${from}.`;
+  });
+  return [
+    '## Clamps',
+    '',
+    ...(rows.length > 0
+      ? [...table(['clamp', 'stage', 'jaws on', 'opening with pads', 'pads', 'at hand'], rows), '']
+      : []),
+    ...loose,
+    ...pads,
+    ...offLines(clamps),
+    '',
+  ];
+}
+
+const faceOf = (design: Design, { board, face }: { board: string; face: string }): string => {
+  const found = design.boards.find((placed) => placed.board.id === board)?.board;
+  return found ? faceWords(found, face) : face;
+};
+
+const offLines = (clamps: ClampPlan): readonly string[] =>
+  clamps.offsets
+    .filter(({ verdict }) => verdict !== 'passed')
+    .map(
+      ({ stage, joint, offset }) =>
+        `- Stage ${stage}: the clamps of ${joint} pull ${inBoth(offset)} beside its middle; shift them or the boards swing.`,
+    );
+
+function diagonalLines({ design, diagonals }: GlueUpPaper): readonly string[] {
+  if (diagonals.length === 0) return [];
+  const rows = diagonals.flatMap(({ stage, between, pairs, tolerance }) =>
+    pairs.map(({ from, to, length }) => [
+      String(stage),
+      namesOf(design, between),
+      from.words,
+      to.words,
+      inBoth(length),
+      `± ${fixed(tolerance, 1)} mm`,
+    ]),
+  );
+  return [
+    '## Diagonals to measure before the glue grabs',
+    '',
+    ...table(['stage', 'between', 'from', 'to', 'distance', 'within'], rows),
+    '',
+  ];
+}
+
+function glueLines({ glue, shop }: GlueUpPaper): readonly string[] {
+  const time = shop.glue
+    ? ` Clamp for ${fixed(shop.glue.clampMinutes, 0)} min at ${fixed(shop.glue.leastCelsius, 0)} °C or warmer.`
+    : ' The shop file names no glue: its open time, clamp time and least temperature are not verified.';
+  return [
+    '## Glue',
+    '',
+    `About ${fixed(glue.grams, 1)} g on ${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g by how it is spread; common practice, from memory).${time}`,
+    'Thin on both cheeks of the tenon and both of the mortise; none on the ends.',
+    '',
+  ];
+}
+
+const cautionLines = ({ design }: GlueUpPaper): readonly string[] => [
+  '## Caution',
+  '',
+  'Gloves and fresh air as the label of the glue says. Clamps can slip: stand aside when you tighten them.',
+  ...design.notes,
+];

@@ -1,0 +1,100 @@
+import type { Design } from '../../assembly/index.js';
+import type { Board } from '../../board/index.js';
+import { printAngle } from '../../length/index.js';
+import {
+  boardEnds,
+  boardMarks,
+  faceWords,
+  inBoth,
+  markWords,
+  type OrderOfWork,
+  type Shop,
+  type WorkStep,
+} from '../../shop/index.js';
+import { table } from './md-table.js';
+
+/** What the paper of the order of work is made from. */
+export interface OrderPaper {
+  readonly design: Design;
+  readonly order: OrderOfWork;
+  readonly shop: Shop;
+  readonly revision: string;
+}
+
+/** The order of work as Markdown: what is cut now and what later, the lengths of angled boards, and every step. */
+export function orderMd({ design, order, shop, revision }: OrderPaper): string {
+  const marks = boardMarks(design.boards.map(({ board }) => board.id));
+  return `${[
+    `# ${design.title}: order of work`,
+    '',
+    `Revision ${revision}. Shop: ${shop.name}. No step takes away a face that a later one is held by or measured from: keep the order.`,
+    '',
+    ...boards(design, order, marks),
+    '## Steps',
+    '',
+    ...table(
+      ['step', 'board', 'do', 'sizes', 'held by and measured from'],
+      order.steps.map((step) => stepRow(step, design, marks)),
+    ),
+    '',
+    'Plug out before any cutter is changed. Eye, ear and dust protection. Short pieces are cut from longer ones, or clamped, never held by hand. No climb cuts.',
+  ].join('\n')}\n`;
+}
+
+function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, string>): readonly string[] {
+  const rows = design.boards.map(({ board }) => {
+    const ends = boardEnds(board);
+    const after = order.fitAfter.get(board.id);
+    const square = ends.ends === 'square';
+    const hand = order.steps.find((step) => step.board === board.id)?.hand;
+    return [
+      named(board, { hand }, marks),
+      `${inBoth(board.blank.thickness)} × ${inBoth(board.blank.width)} × ${inBoth(board.blank.length)}`,
+      after === undefined ? 'cut now' : `cut to fit after step ${after}`,
+      `ends ${ends.ends}`,
+      square ? '' : inBoth(ends.longPoint),
+      square ? '' : inBoth(ends.shortPoint),
+      square ? '' : inBoth(ends.centreLine),
+      square ? '' : ends.stopTo,
+    ];
+  });
+  const [first] = marks.values();
+  return [
+    '## Boards',
+    '',
+    ...table(
+      [
+        'board',
+        'milled: thickness × width × length',
+        'when',
+        'ends',
+        'long points',
+        'short points',
+        'centre line',
+        'set the stop to',
+      ],
+      rows,
+    ),
+    '',
+    `Mark every board when it is milled, like this: ${markWords(first ?? 'A')}.`,
+    '',
+  ];
+}
+
+function stepRow(step: WorkStep, design: Design, marks: ReadonlyMap<string, string>): readonly string[] {
+  const board = design.boards.find((placed) => placed.board.id === step.board)?.board;
+  const sizes = step.figures.map(
+    ({ name, value, unit }) => `${name} ${unit === 'mm' ? inBoth(value) : printAngle(value)}`,
+  );
+  return [
+    String(step.number),
+    board ? named(board, step, marks) : 'all so far',
+    step.what,
+    sizes.join('; '),
+    board ? step.uses.map((id) => faceWords(board, id)).join(', ') : '',
+  ];
+}
+
+/** `LS left side`; the hand is added where the name does not say it. */
+const named = (board: Board, { hand }: Pick<WorkStep, 'hand'>, marks: ReadonlyMap<string, string>): string =>
+  `${marks.get(board.id)} ${board.name}${hand && !board.name.includes(hand) ? ` (${hand})` : ''}`;

@@ -1,0 +1,138 @@
+import { fixed, printAngle, trimmed } from '../../length/index.js';
+import { bounds } from '../../profile/index.js';
+import {
+  type Aid,
+  inBoth,
+  type Pass,
+  type RailSetting,
+  type RouterAtHand,
+  type SetupCard,
+} from '../../shop/index.js';
+
+/** Whether a set-up uses the rails of the jig. */
+export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
+  nearRail !== undefined || farRail !== undefined;
+
+/** What is set on router and jig for a card: name and value. */
+export function settings(
+  card: SetupCard,
+  aids: readonly Aid[],
+  { eccentricity = 0 }: RouterAtHand,
+): readonly (readonly string[])[] {
+  const purpose = (id: string) => {
+    const aid = aids.find(({ board }) => board.id === id);
+    return aid ? `${id} (${aid.kind})` : id;
+  };
+  return [
+    [
+      'cutter',
+      `${inBoth(card.cutter)}; plug out while you change it; ${card.speedLimitRpm === undefined ? 'no speed limit is known: see its mark' : `at most ${trimmed(card.speedLimitRpm, 0)} rpm`}`,
+    ],
+    ...railRow('near rail', card.nearRail),
+    ...railRow('far rail', card.farRail),
+    ...(hasRails(card) && (!card.nearRail || !card.farRail)
+      ? [[card.nearRail ? 'far rail' : 'near rail', 'taken off the jig']]
+      : []),
+    ...(card.guideOffset === undefined
+      ? []
+      : [
+          [
+            'guide board',
+            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router without the jig${eccentricity === 0 ? '' : turnedBase(card.guideOffset, eccentricity)}`,
+          ],
+        ]),
+    ...(card.window
+      ? [
+          [
+            'template',
+            `${card.window.aid}${openingOf(card, aids)}; guide bush of ${inBoth(card.window.bush)}; centre the opening on both centre lines`,
+          ],
+        ]
+      : []),
+    ...(card.window
+      ? []
+      : [
+          [
+            'stops',
+            `${inBoth(card.stopDistance)} from the mortise's centre line, both ways: half the mortise and half the ${card.travelling.what} (${inBoth(card.travelling.along)}) less half the cutter`,
+          ],
+        ]),
+    ...(card.stopsBeyond > 0
+      ? [
+          [
+            'stops stand',
+            `up to ${inBoth(card.stopsBeyond)} beyond the wood: clamp a straight board alongside to carry them`,
+          ],
+        ]
+      : []),
+    ...(card.raised > 0
+      ? [
+          [
+            'raise the work',
+            `${inBoth(card.raised)} off the bench at least, so that the rails hang free beside it`,
+          ],
+        ]
+      : []),
+    ['depth, zero', card.zeroPoint],
+    [
+      'depth, stop',
+      `${inBoth(card.depth)}: block ${card.depthBlock} between the stop rod and the lowest step of the turret`,
+    ],
+    ['passes', card.passes.map(passWords).join('; ')],
+    ['plunges', plungeWords(card)],
+    ['feed', card.feed],
+    [
+      'test cut',
+      `in its test blank of the cut list, ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
+    ],
+    ['pieces needed', card.aids.map(purpose).join(', ')],
+  ];
+}
+
+/** An edge of the base that stands farther from the cutter than the others has to be the one that runs along the guide. */
+const turnedBase = (offset: number, eccentricity: number): string =>
+  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${inBoth(eccentricity)} off the middle, and ${inBoth(offset - 2 * eccentricity)} from the opposite edge`;
+
+/** The opening a template is given, over its round ends. */
+function openingOf({ window }: SetupCard, aids: readonly Aid[]): string {
+  const outline = aids.find(({ board }) => board.id === window?.aid)?.board.openings[0]?.outline;
+  if (!outline) return '';
+  const { minX, maxX, minY, maxY } = bounds(outline);
+  return `, opening ${fixed(maxX - minX, 1)} × ${fixed(maxY - minY, 1)} mm`;
+}
+
+function railRow(name: string, rail: RailSetting | undefined): readonly (readonly string[])[] {
+  if (!rail) return [];
+  const { distance, toWork, wedge } = rail;
+  const taped =
+    wedge === undefined
+      ? ''
+      : `; between them ${printAngle(wedge.angleDeg)} wedge ${wedge.aid}, thick end ${END[wedge.thickEnd]}, ${inBoth(wedge.thicknessAtMouth)} thick at the mouth, so that the wood is ${inBoth(toWork)} from the cutter's centre`;
+  return [[name, `${inBoth(distance)} from the cutter's centre to its inner face${taped}`]];
+}
+
+const END = {
+  up: 'up, towards the router',
+  down: 'down',
+  start: 'to your left',
+  end: 'to your right',
+} as const;
+
+const passWords = ({ number, depth, turretStep }: Pass): string =>
+  `${number}. ${fixed(depth, 1)} mm${turretStep === undefined ? '' : ` (turret step ${turretStep})`}`;
+
+function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCard): string {
+  const [first] = plunges;
+  if (plunges.length === 1) return 'one, on the centre line';
+  const reach = inBoth(Math.abs(first!));
+  const between = plunges.length - 2;
+  return `first at both ends, the cutter's centre ${reach} from the centre line against the stops; then ${between} between, ${inBoth(plungeSpacing)} apart; each pass deep; then sweep the whole ${fixed(mortiseLength - cutter, 1)} mm from end to end, pass by pass`;
+}
+
+function wallWords({ testCut: { nearWall, farWall } }: SetupCard): string {
+  const walls = [
+    ...(nearWall === undefined ? [] : [`near wall ${inBoth(nearWall)}`]),
+    ...(farWall === undefined ? [] : [`far wall ${inBoth(farWall)}`]),
+  ];
+  return walls.length === 0 ? '' : `; right are ${walls.join(' and ')}`;
+}

@@ -1,0 +1,106 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { type PrintScale, type Sheet, strokesOf } from '../../drawing/index.js';
+import { drawStrokes, PDF_FONTS } from './pdf-strokes.js';
+import { sfntOf } from './woff.js';
+
+const require = createRequire(import.meta.url);
+
+/** Points in a millimetre. */
+const PER_MM = 72 / 25.4;
+
+/** An entry of the outline beside the pages: the sheet it leads to, counted from 0, and entries below it. */
+export interface Bookmark {
+  readonly title: string;
+  readonly sheet: number;
+  readonly parts?: readonly Bookmark[];
+}
+
+export interface PdfOptions {
+  readonly title: string;
+  readonly bookmarks?: readonly Bookmark[];
+  /** Everything is drawn larger or smaller, so that a printer with these errors prints it true. */
+  readonly printScale?: PrintScale;
+}
+
+/**
+ * Sheets as a PDF file at their true size, a page each, exactly as large as the sheet.
+ *
+ * Readers are told to print at actual size (`PrintScaling None`). No clock and no chance: the same sheets give the same bytes.
+ */
+export async function pdf(
+  sheets: readonly Sheet[],
+  { title, bookmarks = [], printScale }: PdfOptions,
+): Promise<Uint8Array> {
+  const [{ default: PDFDocument }, plain, bold] = await Promise.all([
+    import('pdfkit'),
+    font('400'),
+    font('700'),
+  ]);
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    // no other font finds its way into the file
+    font: null as never,
+    info: { Title: title, CreationDate: new Date(0), Producer: 'tenonwright', Creator: 'tenonwright' },
+  });
+  // a plain object would be written as a dictionary the library cannot end
+  const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
+  root.data.ViewerPreferences = doc.ref({ PrintScaling: 'None' });
+  const whole = collected(doc);
+  doc.registerFont(PDF_FONTS.plain, plain as never);
+  doc.registerFont(PDF_FONTS.bold, bold as never);
+  const places = bookmarksBySheet(bookmarks);
+  for (const [i, sheet] of sheets.entries()) {
+    doc.addPage({ size: [sheet.width * PER_MM, sheet.height * PER_MM], margin: 0 });
+    for (const open of places.get(i) ?? []) open(doc);
+    doc.save().scale(PER_MM);
+    if (printScale) corrected(doc, sheet, printScale);
+    drawStrokes(doc, strokesOf(sheet.entities), sheet.height);
+    doc.restore();
+  }
+  doc.end();
+  return whole;
+}
+
+const font = async (weight: string): Promise<Buffer> =>
+  Buffer.from(
+    sfntOf(
+      await readFile(
+        require.resolve(`@fontsource/dejavu-sans/files/dejavu-sans-latin-${weight}-normal.woff`),
+      ),
+    ),
+  );
+
+/** Stretched about the middle of the page, each way by what the printer takes away. */
+function corrected(doc: PDFKit.PDFDocument, { width, height }: Sheet, { short, long }: PrintScale): void {
+  const [x, y] = width <= height ? [1 / short, 1 / long] : [1 / long, 1 / short];
+  doc.transform(x, 0, 0, y, (width / 2) * (1 - x), (height / 2) * (1 - y));
+}
+
+type Opening = (doc: PDFKit.PDFDocument) => void;
+
+/** What the outline gets when each sheet's page is added; an entry points to the page that is current then. */
+function bookmarksBySheet(bookmarks: readonly Bookmark[]): ReadonlyMap<number, readonly Opening[]> {
+  const places = new Map<number, Opening[]>();
+  const entries = new Map<Bookmark, PDFKit.PDFOutline>();
+  const walk = (list: readonly Bookmark[], above: Bookmark | undefined): void => {
+    for (const entry of list) {
+      const open: Opening = (doc) => {
+        const under = above ? entries.get(above)! : doc.outline;
+        entries.set(entry, under.addItem(entry.title, { expanded: false }));
+      };
+      places.set(entry.sheet, [...(places.get(entry.sheet) ?? []), open]);
+      walk(entry.parts ?? [], entry);
+    }
+  };
+  walk(bookmarks, undefined);
+  return places;
+}
+
+const collected = (doc: PDFKit.PDFDocument): Promise<Uint8Array> =>
+  new Promise((resolve, reject) => {
+    const chunks: Buffer[] = [];
+    doc.on('data', (chunk: Buffer) => chunks.push(chunk));
+    doc.on('error', reject);
+    doc.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+  });

@@ -1,0 +1,1 @@
+export { joinedCorners } from './joined-corners.js';

@@ -1,0 +1,1 @@
+export { arcsTemplate } from './template-dxf-arcs.js';

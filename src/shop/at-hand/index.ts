@@ -1,0 +1,17 @@
+export { builtInShop } from './built-in-shop.js';
+export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
+export { readShop, shopUnits } from './read-shop.js';
+export { fnv1a, revisionOf } from './revision.js';
+export type {
+  BushAtHand,
+  ClampAtHand,
+  CutterAtHand,
+  GlueAtHand,
+  LumberAtHand,
+  RouterAtHand,
+  SheetAtHand,
+  Shop,
+  Verdict,
+} from './shop.js';
+export { shopExample } from './shop-example.js';
+export { baseOf, plateOf, stopDistance, type Travelling } from './travelling.js';

@@ -1,0 +1,196 @@
+import { z } from 'zod';
+import { InputError } from '../../errors.js';
+import type { Units } from '../../length/index.js';
+import { didYouMean, optionName, readParameters } from '../../model/index.js';
+import type { Shop } from './shop.js';
+import { shopFile } from './shop-file.js';
+
+/**
+ * What is at hand, from the contents of a shop file.
+ *
+ * Names may be kebab-case or camelCase. What is left out stays unknown: nothing is taken over from the built-in shop.
+ *
+ * @param raw the file's YAML as plain values
+ * @param name of the file, told in every paper and in errors
+ * @param units what bare numbers are in when the file does not say; lengths may carry their own
+ * @throws InputError with every problem, a line each, each with its path in the file: `cutters[1].shank`
+ */
+export function readShop(raw: unknown, name: string, units: Units): Shop {
+  const reading: Reading = { file: name, units: shopUnits(raw, units), problems: [] };
+  const values = readGroup(shopFile, raw ?? {}, '', reading);
+  requireRoundBase(values as Partial<Shop>, reading);
+  const [first] = reading.problems;
+  if (first !== undefined)
+    throw reading.problems.length === 1
+      ? first
+      : new InputError('shop-refused', reading.problems.map(({ message }) => message).join('\n'));
+  const { units: _, ...said } = values as Partial<Shop> & Pick<Shop, 'router'> & { readonly units?: Units };
+  const { base } = said.router;
+  return {
+    name,
+    cutters: [],
+    bushes: [],
+    jig: {},
+    sheets: [],
+    lumber: [],
+    clamps: [],
+    shortest: {},
+    paper: reading.units === 'in' ? 'Letter' : 'A4',
+    ...said,
+    router: { ...said.router, base: { ...base, across: (base.across as number | undefined) ?? base.along } },
+  };
+}
+
+/** What bare numbers of a shop file are in: what it says itself, else the units of the run. */
+export const shopUnits = (raw: unknown, units: Units): Units => {
+  const said = isGroup(raw) ? raw.units : undefined;
+  return said === 'mm' || said === 'in' ? said : units;
+};
+
+interface Reading {
+  readonly file: string;
+  readonly units: Units;
+  readonly problems: InputError[];
+}
+
+/** What a group of the file says, by camelCase name; problems are gathered, not thrown. */
+function readGroup(schema: z.ZodObject, raw: unknown, path: string, reading: Reading): object {
+  if (!isGroup(raw)) {
+    refuse(reading, path, `holds ${worded(raw)}; allowed is a group of names with values: write one a line`);
+    return {};
+  }
+  const names = new Map(Object.keys(schema.shape).map((name) => [optionName(name), name]));
+  const values: Record<string, unknown> = {};
+  for (const [given, value] of Object.entries(raw)) {
+    const name = names.get(optionName(given));
+    if (name === undefined) {
+      const inside = path === '' ? '' : `${path}: `;
+      reading.problems.push(
+        new InputError(
+          'shop-unknown-name',
+          `${reading.file}: ${inside}there is no '${given}' here${didYouMean(optionName(given), [...names.keys()])}`,
+        ),
+      );
+      continue;
+    }
+    if (name in values) {
+      refuse(reading, below(path, name), 'is given twice; leave one spelling of it out');
+      continue;
+    }
+    values[name] = undefined;
+    const read = readField(schema.shape[name] as z.ZodType, value, below(path, name), reading);
+    if (read !== undefined) values[name] = read;
+  }
+  for (const [option, name] of names) {
+    const field = schema.shape[name] as z.ZodType;
+    if (name in values) {
+      if (values[name] === undefined) delete values[name];
+      continue;
+    }
+    if (field instanceof z.ZodDefault) values[name] = field.parse(undefined);
+    else if (isNeeded(field)) missing(reading, path, option, field);
+  }
+  return values;
+}
+
+/** Lists may be empty; a group is needed when something in it is. */
+function isNeeded(field: z.ZodType): boolean {
+  if (field instanceof z.ZodOptional || field instanceof z.ZodArray || field instanceof z.ZodRecord)
+    return false;
+  if (field instanceof z.ZodObject)
+    return Object.values(field.shape).some((one) => isNeeded(one as z.ZodType));
+  return !(field instanceof z.ZodDefault);
+}
+
+function missing(reading: Reading, path: string, option: string, field: z.ZodType): void {
+  const help = (field.meta() as { help?: string } | undefined)?.help ?? '';
+  refuse(reading, below(path, option), `is missing; it is needed: ${help.replace(/\.$/, '')}`);
+}
+
+function readField(field: z.ZodType, raw: unknown, path: string, reading: Reading): unknown {
+  if (raw === null || raw === undefined) {
+    if (isNeeded(field) && !(field instanceof z.ZodObject)) refuse(reading, path, 'is empty; give a value');
+    return field instanceof z.ZodObject ? readGroup(field, {}, path, reading) : undefined;
+  }
+  const inner = field instanceof z.ZodOptional ? (field.unwrap() as z.ZodType) : field;
+  if (inner instanceof z.ZodObject) return readGroup(inner, raw, path, reading);
+  if (inner instanceof z.ZodRecord) {
+    if (isGroup(raw)) return Object.fromEntries(Object.entries(raw).map(([key, is]) => [camelCase(key), is]));
+    return refuse(reading, path, `holds ${worded(raw)}; allowed is a group of names with values`);
+  }
+  if (!(inner instanceof z.ZodArray)) return readOne(field, raw, path, reading);
+  if (!Array.isArray(raw))
+    return refuse(
+      reading,
+      path,
+      `holds ${worded(raw)}; allowed is a list: write its rows with a dash before each`,
+    );
+  const each = inner.element as z.ZodType;
+  const read = raw.map((row, at) =>
+    each instanceof z.ZodObject
+      ? readGroup(each, row, `${path}[${at}]`, reading)
+      : readOne(each, row, `${path}[${at}]`, reading),
+  );
+  if (path.endsWith('turret-steps')) ascending(read as number[], path, reading);
+  return read;
+}
+
+/** One value, read as the parameters of a model are. */
+function readOne(field: z.ZodType, raw: unknown, path: string, reading: Reading): unknown {
+  try {
+    const { value } = readParameters(
+      { name: path, parameters: z.object({ value: field }) },
+      { value: raw },
+      reading.units,
+    ) as { value: unknown };
+    return value;
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return refuse(reading, path, error.message.replace(/^value /, ''));
+  }
+}
+
+/** A round base is as wide as it is long; one with a flat is cut off short of that, but not past its middle. */
+function requireRoundBase({ router }: Partial<Shop>, reading: Reading): void {
+  const { shape, along, across = along } = router?.base ?? {};
+  if (along === undefined || across === undefined || shape === 'rectangle') return;
+  const isSound = shape === 'round' ? across === along : across < along && across > along / 2;
+  if (!isSound)
+    refuse(
+      reading,
+      'router.base.across',
+      shape === 'round'
+        ? 'differs from along; a round base has one diameter: leave across out'
+        : 'does not suit its flat; allowed is more than half of along and less than along: measure from the flat to the far side',
+    );
+}
+
+/** A turret is counted from its lowest step. */
+function ascending(steps: readonly number[], path: string, reading: Reading): void {
+  if (steps.some((step) => step === undefined)) return;
+  if (steps[0] !== 0 || steps.some((step, i) => i > 0 && step <= steps[i - 1]!))
+    refuse(
+      reading,
+      path,
+      `are ${steps.join(', ')}; allowed are heights above the lowest step, from 0 upwards: sort them`,
+    );
+}
+
+function refuse(reading: Reading, path: string, words: string): undefined {
+  const where = path === '' ? '' : `${path} `;
+  reading.problems.push(new InputError('shop-refused', `${reading.file}: ${where}${words}`));
+  return undefined;
+}
+
+/** `plate-thickness` as `plateThickness`. */
+const camelCase = (name: string): string =>
+  name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+
+const isGroup = (raw: unknown): raw is Readonly<Record<string, unknown>> =>
+  typeof raw === 'object' && raw !== null && !Array.isArray(raw);
+
+const below = (path: string, name: string): string =>
+  path === '' ? optionName(name) : `${path}.${optionName(name)}`;
+
+const worded = (raw: unknown): string =>
+  Array.isArray(raw) ? 'a list' : raw === null ? 'nothing' : isGroup(raw) ? 'a group' : `'${String(raw)}'`;

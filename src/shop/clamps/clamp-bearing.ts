@@ -1,0 +1,102 @@
+import type { PlacedBoard } from '../../assembly/index.js';
+import { type FaceId, faces } from '../../board/index.js';
+import {
+  add,
+  angleDeg,
+  dot,
+  frameOut,
+  pointIn,
+  scale,
+  subtract,
+  type Vec2,
+  type Vec3,
+} from '../../frame/index.js';
+import { intersectRegion, type Region, regionArea } from '../../profile/index.js';
+import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
+
+/** Where a clamp's line leaves a board: the face a pad lies on. mm, degrees, assembly frame. */
+export interface ClampBearing {
+  readonly board: string;
+  readonly face: FaceId;
+  readonly at: Vec3;
+  readonly normal: Vec3;
+  /** Between the face's normal and the clamp. */
+  readonly angleDeg: number;
+  /** How much of a square as long as a pad has wood under it, 0 to 1. */
+  readonly under: number;
+}
+
+/** A face steeper than this to the clamp gives no bearing, degrees. */
+const MOST_DEG = 60;
+
+/** Faces of a board in the assembly frame; found once for a design. */
+export type StandingFaces = ReadonlyMap<string, readonly StandingFace[]>;
+
+interface StandingFace {
+  readonly id: FaceId;
+  readonly frame: ReturnType<typeof frameOut>;
+  readonly region: Region;
+}
+
+export const standingFaces = (boards: readonly PlacedBoard[]): StandingFaces =>
+  new Map(
+    boards.map(({ board, place }) => [
+      board.id,
+      faces(board).map(({ id, frame, region }) => ({ id, frame: frameOut(place, frame), region })),
+    ]),
+  );
+
+/**
+ * The face where a line leaves a board for good.
+ *
+ * @param from a point of the line
+ * @param outwards direction of the line, unit
+ * @returns undefined when it leaves through no flat face
+ */
+export function bearingOn(
+  standing: StandingFaces,
+  board: string,
+  from: Vec3,
+  outwards: Vec3,
+): ClampBearing | undefined {
+  let last: { face: StandingFace; at: Vec3; along: number; lean: number } | undefined;
+  for (const face of standing.get(board)!) {
+    const lean = angleDeg(face.frame.z, outwards);
+    if (lean > MOST_DEG) continue;
+    const along = dot(subtract(face.frame.origin, from), face.frame.z) / dot(outwards, face.frame.z);
+    if (last && along <= last.along) continue;
+    const at = add(from, scale(outwards, along));
+    const [x, y] = pointIn(face.frame, at);
+    if (holds(face.region, x, y)) last = { face, at, along, lean };
+  }
+  if (!last) return undefined;
+  const { face, at, lean } = last;
+  const [x, y] = pointIn(face.frame, at);
+  const under = shareOf(face.region, square(x, y, PRACTICE.padLength, PRACTICE.padLength));
+  return { board, face: face.id, at, normal: face.frame.z, angleDeg: lean, under };
+}
+
+/** Whether a point lies in a region: an odd number of its borders lie to the right of it. */
+const holds = (region: Region, x: number, y: number): boolean =>
+  region
+    .flatMap((loop) =>
+      loop.map(([ax, ay], i) => {
+        const [bx, by] = loop[(i + 1) % loop.length]!;
+        return ay > y !== by > y && ax + ((bx - ax) * (y - ay)) / (by - ay) > x;
+      }),
+    )
+    .filter(Boolean).length %
+    2 ===
+  1;
+
+const square = (x: number, y: number, length: number, width: number): Region => [
+  [
+    [x - length / 2, y - width / 2],
+    [x + length / 2, y - width / 2],
+    [x + length / 2, y + width / 2],
+    [x - length / 2, y + width / 2],
+  ] satisfies Vec2[],
+];
+
+const shareOf = (region: Region, part: Region): number =>
+  regionArea(intersectRegion(region, part)) / regionArea(part);

@@ -1,0 +1,12 @@
+export type { ClampBearing } from './clamp-bearing.js';
+export { type PadUse, padBoard, padUse } from './clamp-pad.js';
+export type { ClampPad } from './clamp-pads.js';
+export {
+  type Clamp,
+  type ClampEnd,
+  type ClampOffset,
+  type ClampPlan,
+  clampPlan,
+  jawsOutOfParallel,
+} from './clamps.js';
+export { type OffcutWedge, offcutWedges } from './offcut-wedges.js';

@@ -1,0 +1,124 @@
+import type { Design } from '../../assembly/index.js';
+import type { Vec3 } from '../../frame/index.js';
+import type { GlueAtHand } from '../at-hand/index.js';
+import { type Entry, entriesOf, type Freedom, type JointFreedom } from './glue-up-entry.js';
+import type { Blocked, OrderStep } from './glue-up-move.js';
+import { type Conflict, orderOf } from './glue-up-order.js';
+import { type GlueStage, glueStages } from './glue-up-stages.js';
+
+/** Two groups of boards brought together. mm, assembly frame. */
+export interface GlueStep {
+  /** `G1`, `G2` … in the order of the work. */
+  readonly id: string;
+  /** Boards of the group that is moved, and of the one that stands. */
+  readonly moving: readonly string[];
+  readonly still: readonly string[];
+  /** Travel of the moving group, unit. */
+  readonly direction: Vec3;
+  /** From where all tenons are outside to the seat. */
+  readonly travel: number;
+  readonly joints: readonly JointFreedom[];
+  /** Of the worst joint. */
+  readonly freedom: Freedom;
+  readonly shift: number;
+  /** About how hard a board must be pushed aside; 0 when everything goes in free. */
+  readonly forceN: number;
+  /** Number of the stage it is glued in, from 1. */
+  readonly stage: number;
+}
+
+/** A tenon glued into its first board, before the boards are brought together. */
+export interface TenonSeating {
+  readonly joint: string;
+  readonly tenons: readonly string[];
+  readonly board: string;
+  /** The board they enter later. */
+  readonly receiver: string;
+  /** How far each stands out afterwards, mm: to be measured. */
+  readonly standsOut: number;
+}
+
+/** The glue-up of a design. */
+export interface GlueUp {
+  readonly seatings: readonly TenonSeating[];
+  readonly steps: readonly GlueStep[];
+  readonly stages: readonly GlueStage[];
+  /** Boards that cannot be brought together; empty when everything can. */
+  readonly conflicts: readonly Conflict[];
+  /** Boards that are joined to nothing. */
+  readonly loose: readonly string[];
+}
+
+/**
+ * The order in which a design is glued up: tenons into the part whose mortise is in end grain or an edge first, then
+ * groups of boards, each by one translation that closes all joints between two groups.
+ *
+ * @param glue splits the steps into stages that fit its open time; one stage when it is not known
+ * @param blocked boards known to meet on the way: found on the solids
+ */
+export function glueUp(design: Design, glue?: GlueAtHand, blocked: readonly Blocked[] = []): GlueUp {
+  const entries = entriesOf(design);
+  const groups = connectedBoards(design);
+  const orders = groups
+    .filter((boards) => boards.length > 1)
+    .map((boards) =>
+      orderOf(
+        boards,
+        entries.filter(({ owner }) => boards.includes(owner)),
+        blocked,
+      ),
+    );
+  const order = orders.flatMap(({ steps }) => steps);
+  const stages = glueStages(order, glue);
+  return {
+    seatings: entries.map(seatingOf),
+    steps: order.map((step, i) =>
+      stepOf(
+        step,
+        i,
+        stages.findIndex(({ steps }) => steps.includes(`G${i + 1}`)),
+      ),
+    ),
+    stages,
+    conflicts: orders.flatMap(({ conflict }) => (conflict ? [conflict] : [])),
+    loose: groups.filter((boards) => boards.length === 1).flat(),
+  };
+}
+
+function stepOf({ moving, still, move }: OrderStep, index: number, stage: number): GlueStep {
+  return {
+    id: `G${index + 1}`,
+    moving,
+    still,
+    direction: move.direction,
+    travel: move.distance,
+    joints: move.entries,
+    freedom: move.freedom,
+    shift: Math.max(...move.entries.map(({ shift }) => shift)),
+    forceN: Math.max(...move.entries.map(({ forceN }) => forceN ?? 0)),
+    stage: stage + 1,
+  };
+}
+
+function seatingOf({ joint, owner, receiver }: Entry): TenonSeating {
+  const first = joint.tenons[0]!;
+  return {
+    joint: joint.id,
+    tenons: joint.tenons.map(({ id }) => id),
+    board: owner,
+    receiver,
+    standsOut: owner === joint.a ? first.intoB : first.intoA,
+  };
+}
+
+/** Boards held together by joints, in the order of the design. */
+function connectedBoards(design: Design): readonly (readonly string[])[] {
+  const group = new Map(design.boards.map(({ board }, i) => [board.id, i]));
+  for (const { a, b } of design.joints) {
+    const [from, to] = [group.get(a)!, group.get(b)!];
+    for (const [id, of] of group) if (of === from) group.set(id, to);
+  }
+  const groups = new Map<number, string[]>();
+  for (const [id, of] of group) groups.set(of, [...(groups.get(of) ?? []), id]);
+  return [...groups.values()];
+}

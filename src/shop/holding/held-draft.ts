@@ -1,0 +1,171 @@
+import { makeBoard } from '../../board/index.js';
+import { trimmed } from '../../length/index.js';
+import { DEPTH_BLOCK } from '../practice/index.js';
+import type { AidDraft, HeldDraft } from './aid-draft.js';
+import type { Bearing, Lean } from './bearing.js';
+import { guideBoard } from './guide.js';
+import type { FromFace, Holding, RailBearing, Refusal } from './holding.js';
+import { type Resting, restingOf } from './resting.js';
+import { type SupportBlock, supportBoard, supportPlace } from './support.js';
+import type { AtHand, Way } from './ways.js';
+import { wedgeBoard, wedgePlace } from './wedge.js';
+import { windowBoard } from './window.js';
+import type { SeenFace, Work } from './work-at-stage.js';
+
+/** A way with everything it needs, as a holding and the drafts of its aids. */
+export function heldDraft(way: Way, refused: readonly Refusal[], material: string, hand: AtHand): HeldDraft {
+  const { work, travelling } = way;
+  const { mortise, stage } = work;
+  const resting = restingOf(way, hand);
+  const drafts: AidDraft[] = [];
+  const use = (draft: AidDraft): string => {
+    drafts.push(draft);
+    return draft.key;
+  };
+  const rail = (bearing: Bearing): RailBearing => {
+    const { face, toFace, toRail } = bearing;
+    if (!bearing.wedge) return { face, toFace, toRail };
+    const lean = { ...bearing.wedge, length: wedgeRoom(bearing.wedge, resting.supports) };
+    const { angleDeg, thickEnd, thicknessAtMouth } = lean;
+    const aid = use(wedgeDraft(lean, material, hand));
+    const place = wedgePlace(mortise.at, bearing, lean);
+    return { face, toFace, toRail, wedge: { aid, angleDeg, thickEnd, thicknessAtMouth, place } };
+  };
+  const { guide, window } = way;
+  const railed = way.near !== undefined || way.far !== undefined;
+  const near = way.near && rail(way.near);
+  const far = way.far && rail(way.far);
+  const holding: Holding = {
+    board: stage.board.id,
+    mortise,
+    stage: stage.name,
+    way: way.way,
+    ...(near && { near }),
+    ...(far && { far }),
+    ...(guide && {
+      guide: {
+        aid: use({
+          key: `guide ${guide.length}`,
+          wanted: 'guide-board',
+          kind: 'guide board',
+          what: 'straight board to guide the router',
+          make: (id) => guideBoard(id, guide, material),
+        }),
+        offset: guide.offset,
+        side: guide.side,
+        place: guide.place,
+      },
+    }),
+    ...(window && {
+      window: {
+        aid: use({
+          key: `window ${window.length} ${window.width} ${window.along} ${window.across} ${window.sheet}`,
+          wanted: `template-${asId(mortise.length)}x${asId(mortise.width)}`,
+          kind: 'windowed template',
+          what: `template for a ${trimmed(window.bush.outside, 2)} mm guide bush`,
+          make: (id) => windowBoard(id, window),
+        }),
+        length: window.length,
+        width: window.width,
+        bush: window.bush.outside,
+        place: window.place,
+      },
+    }),
+    along: fromFace(work, 0, resting.horn?.end),
+    ...((guide || window) && { across: fromFace(work, 1, undefined) }),
+    travelling: { what: travelling.what, along: travelling.along },
+    stopDistance: way.stopDistance,
+    stopsBeyond: resting.stopsBeyond,
+    depthBlock: use(depthDraft(mortise.depth, material)),
+    supports: resting.supports.map((block) => ({
+      aid: use(supportDraft(block, material)),
+      place: supportPlace(mortise.at, block),
+      why: WHY[block.side],
+    })),
+    ...(resting.horn && { horn: resting.horn }),
+    raised: railed ? Math.max(0, hand.jig.near.height - work.below) : 0,
+    refused,
+    broken: way.broken,
+  };
+  return { holding, drafts };
+}
+
+const WHY: Readonly<Record<SupportBlock['side'], string>> = {
+  start: 'the plate would tip at the start of the travel',
+  end: 'the plate would tip at the end of the travel',
+  near: 'the plate would rock over a narrow edge',
+  far: 'the plate would rock over a narrow edge',
+};
+
+/** A wedge ends before it runs into a support block. Only its length along the mortise gives way. */
+function wedgeRoom(lean: Lean, supports: Resting['supports']): number {
+  if (lean.thickEnd === 'start' || lean.thickEnd === 'end') return lean.length;
+  // a block's top and bottom edges: the nearer one is where its outline starts or is longest
+  const rooms = supports
+    .filter((block) => block.side === 'start' || block.side === 'end')
+    .map(({ place }) => Math.abs(place.origin[0]));
+  return Math.min(lean.length, ...rooms.map((room) => 2 * room));
+}
+
+function wedgeDraft(lean: Lean, material: string, { say }: AtHand): AidDraft {
+  const { angleDeg, height, length, thin } = lean;
+  const taper = lean.thickEnd === 'up' || lean.thickEnd === 'down' ? 'height' : 'length';
+  const angle = Number(angleDeg.toFixed(6));
+  return {
+    key: `wedge ${taper} ${angle} ${[height, length, thin].map((size) => size.toFixed(6)).join(' ')}`,
+    wanted: `wedge-${asId(angleDeg)}`,
+    kind: 'wedge',
+    what: `${say.angle(angleDeg)} wedge, tapered over its ${taper}`,
+    make: (id) => wedgeBoard(id, lean, material),
+  };
+}
+
+const depthDraft = (depth: number, material: string): AidDraft => ({
+  key: `depth ${depth.toFixed(6)}`,
+  wanted: `depth-block-${asId(depth)}`,
+  kind: 'depth block',
+  what: `depth block ${trimmed(depth, 2)} mm thick`,
+  make: (id) => makeBoard({ id, material, blank: { ...DEPTH_BLOCK, thickness: depth } }),
+});
+
+function supportDraft(block: SupportBlock, material: string): AidDraft {
+  const { length, height, thickness, rise } = block;
+  return {
+    key: `support ${[length, height, thickness, rise].map((size) => size.toFixed(6)).join(' ')}`,
+    wanted: `support-${asId(thickness)}x${asId(length + rise)}`,
+    kind: 'support block',
+    what: 'support block, flush with the mouth',
+    make: (id) => supportBoard(id, block, material),
+  };
+}
+
+/** The face a rule is held against: references first, and none that a horn keeps from being there. */
+const RULED: readonly string[] = ['reference-end', 'reference-edge', 'opposite-end', 'opposite-edge'];
+
+/**
+ * The distance of the mortise's centre from a face that ends the work along one axis of its frame, in the plane of the mouth.
+ *
+ * @throws RangeError when no face ends it there: a board with a mortise has four sides
+ */
+function fromFace(work: Work, axis: 0 | 1, horned: string | undefined): FromFace {
+  const face = work.faces
+    .filter(({ id, normal, offset }) => {
+      const lean = Math.acos(Math.min(1, Math.abs(normal[axis])));
+      return id !== horned && offset > 0 && lean < (LEANS_DEG * Math.PI) / 180;
+    })
+    .toSorted((a, b) => order(a) - order(b))[0];
+  if (!face) throw new RangeError(`mortise ${work.mortise.id}: no face to measure it from`);
+  const along = face.normal[axis];
+  const side = axis === 0 ? (along > 0 ? 'end' : 'start') : along > 0 ? 'far' : 'near';
+  return { from: face.id, side, centre: face.offset / Math.abs(along) };
+}
+
+const LEANS_DEG = 30;
+
+const order = (face: SeenFace): number => {
+  const at = RULED.indexOf(face.id);
+  return at < 0 ? RULED.length : at;
+};
+
+/** A number as part of a name: `31-2` for 31.2. */
+const asId = (value: number): string => trimmed(value, 2).replace('.', '-');

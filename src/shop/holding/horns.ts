@@ -1,0 +1,17 @@
+import type { FaceId } from '../../board/index.js';
+import type { Holding } from './holding.js';
+
+/** Extra length left on a milled blank beyond an end, until the mortises that need it are cut; mm. */
+export interface Horn {
+  readonly end: FaceId;
+  readonly length: number;
+}
+
+/** The horns of one board: at each end the longest that a mortise asks for. */
+export function hornsOf(board: string, holdings: readonly Holding[]): readonly Horn[] {
+  const asked = holdings.flatMap(({ board: id, horn }) => (id === board && horn ? [horn] : []));
+  return [...new Set(asked.map(({ end }) => end))].map((end) => ({
+    end,
+    length: Math.max(...asked.filter((horn) => horn.end === end).map(({ length }) => length)),
+  }));
+}

@@ -1,0 +1,20 @@
+export { type BoardState, boardStates, facesIn } from './board-states.js';
+export { type Hold, holdOver } from './hold.js';
+export type {
+  Aid,
+  BrokenLimit,
+  FromFace,
+  Holding,
+  RailBearing,
+  Refusal,
+  Stage,
+  StageName,
+  SupportUse,
+  WedgeUse,
+} from './holding.js';
+export { type Holdings, holdingsOf, unheld } from './holdings-of.js';
+export { type Horn, hornsOf } from './horns.js';
+export { type LaidIn, laidIn, sameSetting } from './laid-in.js';
+export { withHorn } from './resting.js';
+export { stagesOf } from './stages.js';
+export { type SeenFace, type SeenStage, seenStage, type Work } from './work-at-stage.js';

@@ -1,0 +1,66 @@
+import type { Mortise } from '../../board/index.js';
+import type { Say } from '../../length/index.js';
+import type { Shop } from '../at-hand/index.js';
+import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
+import type { BrokenLimit } from './holding.js';
+
+/**
+ * What the router and the cutter at hand cannot do at a mortise. What the shop file does not say breaks nothing here: the
+ * set-up card tells it as not verified.
+ *
+ * @param through thickness between the router's base and the work, mm: the jig's plate, a template, or nothing
+ */
+export function toolLimits(mortise: Mortise, through: number, shop: Shop, say: Say): readonly BrokenLimit[] {
+  const { router } = shop;
+  const below = through + mortise.depth;
+  const cutter = shop.cutters.find((one) => Math.abs(one.nominal - mortise.width) < 0.01);
+  const broken: BrokenLimit[] = [];
+  const mm = say.length;
+  const add = (code: string, measured: number, limit: number, text: string, remedy: string) =>
+    broken.push({
+      code,
+      measured,
+      limit,
+      message: `${text}: ${mm(measured)} needed, ${mm(limit)} had`,
+      remedy,
+    });
+  if (router.plungeTravel !== undefined && below > router.plungeTravel) {
+    add(
+      'plunge-travel',
+      below,
+      router.plungeTravel,
+      `the router must plunge through ${mm(through)} of plate and ${mm(mortise.depth)} of wood`,
+      `make the mortise ${mm(below - router.plungeTravel)} shallower, or the plate thinner`,
+    );
+  }
+  if (cutter?.cuttingLength !== undefined && cutter.cuttingLength < mortise.depth && rubs(cutter)) {
+    add(
+      'cutting-length',
+      mortise.depth,
+      cutter.cuttingLength,
+      `the cutter's edges must reach the bottom of the mortise`,
+      `take a cutter with edges ${mm(mortise.depth)} long, or make the mortise shallower`,
+    );
+  }
+  if (
+    cutter?.overallLength !== undefined &&
+    cutter.shank !== undefined &&
+    router.baseThickness !== undefined
+  ) {
+    const needed = COLLET_GRIP_DIAMETERS * cutter.shank + router.baseThickness + below;
+    if (needed > cutter.overallLength) {
+      add(
+        'cutter-length',
+        needed,
+        cutter.overallLength,
+        `grip in the collet, base, plate and depth together need a longer cutter`,
+        `take a cutter ${mm(needed)} long over all, a thinner plate, or a shallower mortise`,
+      );
+    }
+  }
+  return broken;
+}
+
+/** A shank as thick as the cutter or thicker rubs on the walls above the edges; a thinner one goes down freely. */
+const rubs = (cutter: { readonly shank?: number; readonly nominal: number }): boolean =>
+  cutter.shank === undefined || cutter.shank >= cutter.nominal;

@@ -1,0 +1,1 @@
+export { type StickMark, type StickMarkKind, type StoryStick, storySticks } from './marks.js';

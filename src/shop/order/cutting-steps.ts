@@ -1,0 +1,85 @@
+import type { Board, FaceId } from '../../board/index.js';
+import type { StageName } from '../holding/index.js';
+import type { SetupCard } from '../set-up/index.js';
+import { faceWords } from '../words/index.js';
+import type { StepDraft } from './work-step.js';
+
+/** Said of a card whose tools do not reach: it must not read as a set-up like the others. */
+const CANNOT = ', which tells why the tools at hand cannot, and what would cure it';
+
+/** Mortises of a stage, card by card. */
+export function mortiseSteps(
+  boards: readonly Board[],
+  cards: readonly SetupCard[],
+  stage: StageName,
+): readonly StepDraft[] {
+  return cards
+    .filter((card) => card.stage === stage)
+    .flatMap((card) =>
+      boards.flatMap((board): StepDraft[] => {
+        const cuts = card.cuts.filter((cut) => cut.board === board.id);
+        if (cuts.length === 0) return [];
+        const uses = cuts.flatMap((cut) => [
+          cut.face,
+          cut.nearFace,
+          cut.farFace,
+          // with a horn on, the rule starts at the horn's own end
+          cut.horn > 0 ? undefined : cut.from,
+          cut.across?.horn ? undefined : cut.across?.from,
+        ]);
+        return [
+          {
+            board: board.id,
+            kind: 'mortise',
+            what: `cut ${cuts.length === 1 ? 'a mortise' : `${cuts.length} mortises`} in the ${[...new Set(cuts.map(({ face }) => faceWords(board, face)))].join(' and the ')} by card ${card.id}${card.broken.length > 0 ? CANNOT : ''}`,
+            uses: [...new Set(uses.filter((id) => id !== undefined))],
+            makes: [],
+            cuts: cuts.map(({ mortise }) => mortise),
+            figures: [],
+            setup: card.id,
+          },
+        ];
+      }),
+    );
+}
+
+/** Mortises no card tells how to cut. */
+export function unheldSteps(board: Board, cards: readonly SetupCard[]): readonly StepDraft[] {
+  const held = new Set(
+    cards.flatMap(({ cuts }) => cuts.filter((cut) => cut.board === board.id).map((cut) => cut.mortise)),
+  );
+  const left = board.mortises.filter(({ id }) => !held.has(id));
+  if (left.length === 0) return [];
+  return [
+    {
+      board: board.id,
+      kind: 'mortise',
+      what: 'chop by hand the mortises that have no set-up card',
+      uses: [...new Set(left.map(({ face }) => face))],
+      makes: [],
+      cuts: left.map(({ id }) => id),
+      figures: [],
+      setup: undefined,
+    },
+  ];
+}
+
+/** Holes, then slots, by the template. */
+export function boredSteps(board: Board): readonly StepDraft[] {
+  const step = (kind: 'hole' | 'slot', features: readonly { id: string; face: FaceId }[]): StepDraft[] =>
+    features.length === 0
+      ? []
+      : [
+          {
+            board: board.id,
+            kind,
+            what: `${kind === 'hole' ? 'drill' : 'rout'} ${features.length === 1 ? `the ${kind}` : `${features.length} ${kind}s`} by the template`,
+            uses: [...new Set(features.map(({ face }) => face))],
+            makes: [],
+            cuts: features.map(({ id }) => id),
+            figures: [],
+            setup: undefined,
+          },
+        ];
+  return [...step('hole', board.holes), ...step('slot', board.slots)];
+}

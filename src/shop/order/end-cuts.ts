@@ -1,0 +1,40 @@
+import { type Board, type FaceId, faceFrame } from '../../board/index.js';
+import type { Vec3 } from '../../frame/index.js';
+import { PARALLEL_DEG } from '../../tolerances.js';
+import { boardEnds } from '../boards/index.js';
+import { faceWords } from '../words/index.js';
+import type { StepDraft } from './work-step.js';
+
+/** Both ends: the words, the angles and the three lengths between them. */
+export function endCuts(board: Board, made: readonly FaceId[]): Pick<StepDraft, 'what' | 'uses' | 'figures'> {
+  const ends = boardEnds(board);
+  return {
+    what: `saw ${made.map((id) => faceWords(board, id)).join(' and ')}, reference edge against the fence; ends ${ends.ends}; stop set to: ${ends.stopTo}`,
+    uses: ['reference-face', 'reference-edge'],
+    figures: [
+      ...made
+        .flatMap((id) => [
+          { name: `mitre of ${faceWords(board, id)}`, value: mitreDeg(board, id), unit: 'deg' as const },
+          { name: `blade tilt of ${faceWords(board, id)}`, value: tiltDeg(board, id), unit: 'deg' as const },
+        ])
+        .filter(({ value }) => value > PARALLEL_DEG),
+      { name: 'long point to long point', value: ends.longPoint, unit: 'mm' },
+      { name: 'short point to short point', value: ends.shortPoint, unit: 'mm' },
+      { name: 'centre line', value: ends.centreLine, unit: 'mm' },
+    ],
+  };
+}
+
+const normalOf = (board: Board, id: FaceId): Vec3 => faceFrame(board, id)?.z ?? [1, 0, 0];
+
+const DEG = 180 / Math.PI;
+
+/** Out of square across the board, degrees. */
+const mitreDeg = (board: Board, id: FaceId): number => {
+  const [x, y] = normalOf(board, id);
+  return Math.atan2(Math.abs(y), Math.abs(x)) * DEG;
+};
+
+/** Out of square through the thickness, degrees. */
+export const tiltDeg = (board: Board, id: FaceId): number =>
+  Math.asin(Math.min(1, Math.abs(normalOf(board, id)[2]))) * DEG;

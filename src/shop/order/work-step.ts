@@ -1,0 +1,41 @@
+import type { FaceId } from '../../board/index.js';
+import type { Hand } from '../boards/index.js';
+
+export type WorkKind =
+  | 'mill'
+  | 'mortise'
+  | 'trim horn'
+  | 'cut ends'
+  | 'outline'
+  | 'bevel'
+  | 'opening'
+  | 'hole'
+  | 'slot'
+  | 'ease'
+  | 'dry fit';
+
+/** One thing done to one board; lengths mm, exact. */
+export interface WorkStep {
+  /** `left-side.3`: the third thing done to that board. */
+  readonly id: string;
+  /** Its place in the whole order, from 1. */
+  readonly number: number;
+  /** Undefined for a dry fit, which is done with several. */
+  readonly board: string | undefined;
+  readonly hand: Hand | undefined;
+  readonly kind: WorkKind;
+  /** What is done, without lengths. */
+  readonly what: string;
+  /** Faces that must be there and true: what the work is held by and measured from. */
+  readonly uses: readonly FaceId[];
+  /** Faces that are there afterwards and were not before. */
+  readonly makes: readonly FaceId[];
+  /** Ids of what is cut: mortises, holes, slots, openings, bevels. */
+  readonly cuts: readonly string[];
+  readonly figures: readonly { readonly name: string; readonly value: number; readonly unit: 'mm' | 'deg' }[];
+  /** The set-up card, for a mortise. */
+  readonly setup: string | undefined;
+}
+
+/** A step before its place in the order is known. */
+export type StepDraft = Omit<WorkStep, 'id' | 'number' | 'hand'>;

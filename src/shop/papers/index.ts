@@ -1,0 +1,1 @@
+export { type PapersRequest, type ShopPapers, shopPapers } from './shop-papers.js';

@@ -1,0 +1,110 @@
+import type { Say } from '../../length/index.js';
+import { type Solids, volume } from '../../solid/index.js';
+import type { JigAtHand, Shop } from '../at-hand/index.js';
+import { outlineTemplates } from '../boards/index.js';
+import type { ClampPlan } from '../clamps/index.js';
+import { type Diagonals, diagonalsOf, type GlueMass, type GlueUp, glueMass } from '../glue-up/index.js';
+import { type Aid, type Holding, hornsOf } from '../holding/index.js';
+import { type StoryStick, storySticks } from '../marks/index.js';
+import { type OrderOfWork, orderOfWork } from '../order/index.js';
+import { type SetupCard, setupCards, type TestBlank, testBlanks } from '../set-up/index.js';
+import {
+  type CutRow,
+  cutList,
+  type HardwareRow,
+  hardwareList,
+  type LumberPlan,
+  layoutParts,
+  lumberLayouts,
+  type StockLayout,
+  sheetLayouts,
+  type WoodBill,
+  woodBill,
+} from '../stock/index.js';
+import { type StripPlan, type TenonKind, tenonSchedule, tenonStrips } from '../tenons/index.js';
+
+/** What the person needs between milled boards and the glued-up piece, as data; papers only set it. */
+export interface ShopPapers {
+  readonly shop: Shop;
+  readonly revision: string;
+  readonly holdings: readonly Holding[];
+  /** Pieces made to hold, guide and clamp the work. */
+  readonly aids: readonly Aid[];
+  readonly cards: readonly SetupCard[];
+  readonly order: OrderOfWork;
+  readonly sticks: readonly StoryStick[];
+  readonly tenons: readonly TenonKind[];
+  readonly strips: readonly StripPlan[];
+  readonly testBlanks: readonly TestBlank[];
+  readonly cutList: readonly CutRow[];
+  readonly bills: readonly WoodBill[];
+  readonly hardware: readonly HardwareRow[];
+  readonly layouts: readonly StockLayout[];
+  readonly toBuy: LumberPlan['toBuy'];
+  readonly glueUp: GlueUp;
+  readonly clamps: ClampPlan;
+  readonly diagonals: readonly Diagonals[];
+  readonly glue: GlueMass;
+}
+
+/** What the papers are made from: the solids, the shop, and what the checks have already worked out. */
+export interface PapersRequest {
+  readonly solids: Solids;
+  readonly shop: Shop;
+  readonly jig: JigAtHand;
+  readonly holdings: readonly Holding[];
+  /** To hold, guide and clamp. */
+  readonly aids: readonly Aid[];
+  readonly glueUp: GlueUp;
+  readonly clamps: ClampPlan;
+  readonly say: Say;
+  readonly revision: string;
+}
+
+/** Every paper of the bench, each worked out once and from the others where they agree. */
+export function shopPapers(request: PapersRequest): ShopPapers {
+  const { solids, shop, jig, holdings, aids, glueUp, clamps, say, revision } = request;
+  const { design } = solids;
+  const boards = design.boards.map(({ board }) => board);
+  const cards = setupCards({ design, holdings, aids, jig, shop });
+  const order = orderOfWork(design, holdings, cards);
+  const tenons = tenonSchedule(design, shop, say);
+  const strips = tenonStrips(tenons, shop);
+  const blanks = testBlanks(cards, boards, shop);
+  const rows = cutList({
+    design,
+    shop,
+    volumes: new Map([...solids.boards.values()].map(({ id, own }) => [id, volume(own)])),
+    aids,
+    templates: outlineTemplates(boards, shop),
+    testBlanks: blanks,
+    strips,
+    fitAfter: order.fitAfter,
+    horns: new Map(
+      boards.map(({ id }) => [id, hornsOf(id, holdings).reduce((sum, horn) => sum + horn.length, 0)]),
+    ),
+  });
+  const parts = layoutParts(rows);
+  const lumber = lumberLayouts(parts, shop, say);
+  return {
+    shop,
+    revision,
+    holdings,
+    aids,
+    cards,
+    order,
+    sticks: storySticks(design, cards),
+    tenons,
+    strips,
+    testBlanks: blanks,
+    cutList: rows,
+    bills: woodBill(rows),
+    hardware: hardwareList(design),
+    layouts: [...sheetLayouts(parts, shop, say), ...lumber.layouts],
+    toBuy: lumber.toBuy,
+    glueUp,
+    clamps,
+    diagonals: diagonalsOf(design, glueUp),
+    glue: glueMass(design),
+  };
+}

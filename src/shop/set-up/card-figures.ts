@@ -1,0 +1,38 @@
+import { trimmed } from '../../length/index.js';
+import { inBoth } from '../words/index.js';
+import { cutterAtHand, type FigureRequest } from './figure-request.js';
+import { bushFigures, edgeGuideFigure } from './guide-figures.js';
+import { atLeast } from './judged.js';
+import type { Figure } from './setup-card.js';
+import { supportFigure } from './support-figure.js';
+import { colletFigure, edgesFigure, overallFigure } from './tool-figures.js';
+
+/** Every figure of a set-up that depends on the shop; what the shop file does not say is not verified. */
+export function cardFigures(request: FigureRequest): readonly Figure[] {
+  const { holding, shop } = request;
+  const { width, depth } = holding.mortise;
+  const cutter = cutterAtHand(shop, width);
+  const through = throughOf(request);
+  const name = `${trimmed(width, 2)} mm cutter`;
+  return [
+    overallFigure(cutter, through, depth, shop),
+    edgesFigure(cutter, depth, name),
+    atLeast(
+      'plunge travel',
+      through + depth,
+      shop.router.plungeTravel,
+      `what is between base and work, ${inBoth(through)}, and the depth`,
+      'the plunge travel of the router',
+    ),
+    colletFigure(cutter, shop, name),
+    ...(holding.way === 'guide board' ? [edgeGuideFigure(request)] : []),
+    ...(holding.window ? bushFigures(request, holding.window.bush) : []),
+    ...(holding.way === 'both rails' ? [] : [supportFigure(request)]),
+  ];
+}
+
+/** Thickness between the router's base and the work: the jig's plate, a template, or nothing. */
+function throughOf({ holding, jig, aids }: FigureRequest): number {
+  if (holding.travelling.what === 'jig plate') return jig.plate.thickness;
+  return aids.find(({ board }) => board.id === holding.window?.aid)?.board.blank.thickness ?? 0;
+}

@@ -1,0 +1,30 @@
+import type { Shop } from '../at-hand/index.js';
+import type { LaidIn } from '../holding/index.js';
+import { cutterAtHand } from './figure-request.js';
+import type { Figure } from './setup-card.js';
+
+/** The slot the cutter cuts in the wood of these mouths, as measured; the narrower of two kinds of grain. */
+export function cardSlot(
+  group: readonly LaidIn[],
+  shop: Shop,
+): { readonly width: number; readonly figure: Figure } {
+  const nominal = group[0]!.holding.mortise.width;
+  const cutter = cutterAtHand(shop, nominal);
+  const grains = [...new Set(group.map(({ mouth }) => (mouth.grain === 'end' ? 'end' : 'face')))];
+  const measured = grains.map((grain) => (grain === 'end' ? cutter?.slotInEnd : cutter?.slotInFace));
+  const known = measured.filter((width) => width !== undefined);
+  const complete = known.length === grains.length;
+  const width = known.length > 0 ? Math.min(...known) : (cutter?.diameter ?? nominal);
+  return {
+    width,
+    figure: {
+      name: 'slot width measured',
+      needed: nominal,
+      available: known.length > 0 ? width : undefined,
+      verdict: complete ? 'passed' : 'not verified',
+      text: complete
+        ? `a test slot in ${grains.join(' and ')} grain measured ${width.toFixed(2)} mm`
+        : `the shop file does not say how wide the cutter cuts in ${grains.join(' and ')} grain: cut a test slot, measure it and write it there; until then the tenon's fit is a guess`,
+    },
+  };
+}

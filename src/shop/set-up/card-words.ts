@@ -1,0 +1,88 @@
+import type { Board, FaceId, Mortise } from '../../board/index.js';
+import { type Frame, pointOut, type Vec3 } from '../../frame/index.js';
+import type { Region } from '../../profile/index.js';
+import type { Holding } from '../holding/index.js';
+import { faceWords, inBoth } from '../words/index.js';
+
+/** A face is out of square to the grain from this slope on: a thousandth of a mm over 50 mm. */
+const LEANS = 2e-5;
+
+/**
+ * Where the cutter is let down to touch the wood when the depth is zeroed.
+ *
+ * Mortises are square to the face the plate lies on, so any place on it will do; on an angled end its short point is named:
+ * should the plate not lie quite flat there, the mortise comes out deeper than asked, never shallower.
+ *
+ * @param face the mouth's face at its stage, board frame
+ */
+export function zeroPoint(
+  board: Board,
+  mortise: Mortise,
+  face: { readonly id: FaceId; readonly frame: Frame; readonly region: Region },
+): string {
+  const words = faceWords(board, face.id);
+  const z = mortise.at.z;
+  const isAngledEnd = Math.abs(z[0]) > Math.SQRT1_2 && Math.abs(z[0]) < 1 - LEANS ** 2;
+  if (!isAngledEnd) return `on the ${words}, where the mortise will be`;
+  const corners = face.region.flatMap((loop) => loop.map(([x, y]) => pointOut(face.frame, [x, y, 0])));
+  const out = Math.sign(z[0]);
+  const least = Math.min(...corners.map(([x]) => out * x));
+  const short = corners.filter(([x]) => out * x < least + 0.001);
+  const beside = besideOf(board, short);
+  return `on the ${words}, at its short point${beside === undefined ? '' : `: the arris with the ${beside}`}`;
+}
+
+/** The face of the blank that all points lie on. */
+function besideOf(board: Board, points: readonly Vec3[]): string | undefined {
+  const { width, thickness } = board.blank;
+  const on = (axis: 1 | 2, at: number) => points.every((point) => Math.abs(point[axis] - at) < 0.001);
+  if (on(2, 0)) return 'reference face';
+  if (on(2, thickness)) return 'opposite face';
+  if (on(1, 0)) return 'reference edge';
+  return on(1, width) ? 'opposite edge' : undefined;
+}
+
+/**
+ * Which way to feed. The cutter turns clockwise seen from above, so its leading edge sweeps towards the right of the feed and
+ * the wood pushes the router to the left of it: a guide is safe when that push closes it.
+ */
+export const FEED: Readonly<Record<Holding['way'], string>> = {
+  'both rails':
+    'from left to right, the near rail towards you; the work is trapped between the rails, so the way back may cut lightly too',
+  'one rail':
+    'from left to right only, the rail on your side of the work: the cut then pulls the rail against the work; lift the cutter for the way back',
+  'guide board':
+    'from left to right only, the guide board beyond the router: the cut then pushes the base against it; lift the cutter for the way back',
+  'windowed template':
+    'from left to right and back: the opening is no wider than the bush, which traps it; raise the cutter out of the wood before you lift the router',
+};
+
+/** Warnings where the danger is; common practice. */
+export function cautions(holding: Holding, shortPiece: boolean): readonly string[] {
+  return [
+    'Pull the plug before you change the cutter, its height or the collet.',
+    'Push the shank in, then back off about 3 mm before you tighten: a bottomed shank works loose.',
+    'Eye, ear and dust protection; draw the chips off between passes: packed chips scorch the walls.',
+    'No climb cuts: never feed the other way except where the card says so.',
+    'The mark on the cutter rules where it allows less speed.',
+    ...(holding.way === 'guide board' || holding.way === 'windowed template'
+      ? ['Keep the same handle towards you: a base is seldom quite round about the cutter.']
+      : []),
+    ...(holding.window ? ['Let the router stop before you lift it out of the opening.'] : []),
+    ...(shortPiece ? ['Short piece: clamp it in the vice or to a longer board, never hold it by hand.'] : []),
+  ];
+}
+
+/** How a test cut is put right when it is off; the walls it should have are on the card. */
+export function correction(near: number | undefined, far: number | undefined): string {
+  if (near === undefined || far === undefined) {
+    const wall = near ?? far;
+    return wall === undefined
+      ? 'measure from the named face to both walls of the slot; the middle between them is the centre line: move the guide by the difference, away from the face when it is too little'
+      : `measure the wall between slot and rail; ${inBoth(wall)} is right: move the rail by the difference, towards the cutter when the wall is too thick, away when it is too thin`;
+  }
+  const difference = near - far;
+  return Math.abs(difference) < 0.005
+    ? 'measure both walls; shift = (near wall − far wall) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way'
+    : `measure both walls; shift = ((near wall − far wall) − (${inBoth(difference)})) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way`;
+}

@@ -1,0 +1,5 @@
+export { FEED } from './card-words.js';
+export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
+export type { CardCut, Figure, Pass, RailSetting, SetupCard, TestCut } from './setup-card.js';
+export { type CardRequest, setupCards } from './setup-cards.js';
+export { type TestBlank, testBlanks } from './test-blanks.js';

@@ -1,0 +1,44 @@
+import { inBoth } from '../words/index.js';
+import type { Figure } from './setup-card.js';
+
+/** A figure that the shop has one number for, or none. */
+export const atLeast = (
+  name: string,
+  needed: number,
+  available: number | undefined,
+  made: string,
+  missing: string,
+): Figure => judged(name, needed, available, available === undefined ? [missing] : [], made);
+
+/**
+ * A figure with its verdict: what is missing makes it not verified, whatever else is known.
+ *
+ * @param made how `needed` comes about, in words
+ */
+export function judged(
+  name: string,
+  needed: number,
+  available: number | undefined,
+  missing: readonly string[],
+  made: string,
+): Figure {
+  const verdict =
+    missing.length > 0 || available === undefined
+      ? 'not verified'
+      : available >= needed - 1e-9
+        ? 'passed'
+        : 'failed';
+  const had = available === undefined ? '' : `, ${inBoth(available)} had`;
+  const short = verdict === 'failed' ? `: ${inBoth(needed - available!)} short` : '';
+  return {
+    name,
+    needed,
+    available,
+    verdict,
+    text: `${inBoth(needed)} needed (${made})${had}${short}${missing.length > 0 ? `; ${lacking(missing)}` : ''}`,
+  };
+}
+
+/** What a person would have to write into the shop file. */
+export const lacking = (missing: readonly string[]): string =>
+  `the shop file does not say ${missing.join(', ')}`;

@@ -1,0 +1,110 @@
+import type { FaceId } from '../../board/index.js';
+import type { Verdict } from '../at-hand/index.js';
+import type { BrokenLimit, StageName, WedgeUse } from '../holding/index.js';
+
+/**
+ * One set-up of router and jig, and every mortise cut with it. Lengths mm, exact; papers round.
+ *
+ * The near rail is the one towards the person. Turning the work end for end in the jig swaps what the rails bear on, so that
+ * left and right boards share a set-up.
+ */
+export interface SetupCard {
+  /** `S1`, `S2` … in the order they are cut. */
+  readonly id: string;
+  readonly stage: StageName;
+  readonly way: 'both rails' | 'one rail' | 'guide board' | 'windowed template';
+  readonly cutter: number;
+  /** Width the cutter really cuts here, from the test slot or its measured diameter; the nominal when neither is known. */
+  readonly slotWidth: number;
+  readonly mortiseLength: number;
+  readonly depth: number;
+  /** Id of the block among the aids whose thickness is the depth. */
+  readonly depthBlock: string;
+  /** Where the cutter touches when depth is zeroed. */
+  readonly zeroPoint: string;
+  readonly nearRail: RailSetting | undefined;
+  readonly farRail: RailSetting | undefined;
+  /** From the guide's working edge to the mortise's centre line; the guide lies on the far side. */
+  readonly guideOffset: number | undefined;
+  readonly window: { readonly aid: string; readonly bush: number } | undefined;
+  readonly stopDistance: number;
+  readonly travelling: { readonly what: 'jig plate' | 'router base'; readonly along: number };
+  /** How far the work must stand off the bench beside the rails. */
+  readonly raised: number;
+  /** How far a stop stands beyond the wood at most. */
+  readonly stopsBeyond: number;
+  readonly passes: readonly Pass[];
+  /** Where the cutter is plunged, measured from the centre line, in order: both ends first, then between. */
+  readonly plunges: readonly number[];
+  /** Between two plunges, after all are made. */
+  readonly plungeSpacing: number;
+  readonly feed: string;
+  readonly speedLimitRpm: number | undefined;
+  readonly testCut: TestCut;
+  readonly figures: readonly Figure[];
+  readonly cuts: readonly CardCut[];
+  readonly aids: readonly string[];
+  readonly cautions: readonly string[];
+  readonly broken: readonly BrokenLimit[];
+}
+
+/** From the cutter's centre to the rail's inner face. */
+export interface RailSetting {
+  readonly distance: number;
+  /** The same to the work's face, at the mouth: less than the distance when a wedge stands between. */
+  readonly toWork: number;
+  readonly wedge: Omit<WedgeUse, 'place'> | undefined;
+}
+
+export interface Pass {
+  readonly number: number;
+  /** Below the zero point. */
+  readonly depth: number;
+  /** Which turret step gives it, counted from the lowest, which is 1; undefined when no step of the shop file does. */
+  readonly turretStep: number | undefined;
+}
+
+/** A shallow slot in an offcut as thick as the board, before the first mortise. */
+export interface TestCut {
+  readonly depth: number;
+  /** Wood that must stand between the slot and the near and the far rail's face; undefined where no rail bears. */
+  readonly nearWall: number | undefined;
+  readonly farWall: number | undefined;
+  readonly correction: string;
+}
+
+/** A figure that is checked against the shop: `cutter reaches`, `plunge travel`. */
+export interface Figure {
+  readonly name: string;
+  readonly needed: number;
+  readonly available: number | undefined;
+  readonly verdict: Verdict;
+  readonly text: string;
+}
+
+/** One mortise on the card, told by what a rule on the bench measures. */
+export interface CardCut {
+  readonly board: string;
+  readonly hand: 'left' | 'right' | undefined;
+  readonly mortise: string;
+  /** The face the plate lies on. */
+  readonly face: FaceId;
+  /** What the near and the far rail bear on. */
+  readonly nearFace: FaceId | undefined;
+  readonly farFace: FaceId | undefined;
+  /**
+   * Centre line and both end marks along the mortise, from a named face. Measured in the plane of the mouth along the centre
+   * line, so that a face out of square to it serves as well.
+   */
+  readonly from: FaceId;
+  /** Degrees between that face and one square to the mortise; 0 when it is square. */
+  readonly outOfSquareDeg: number;
+  /** Extra length left beyond that end, which `centre` and `ends` are measured over: they start from the horn's end. */
+  readonly horn: number;
+  readonly centre: number;
+  readonly ends: readonly [number, number];
+  /** For a guide board or template: the mortise's centre line across, from a named face or the end of the horn beyond it. */
+  readonly across: { readonly from: FaceId; readonly horn: number; readonly centre: number } | undefined;
+  /** Where a guide board's working edge lies, from the same face; below 0 outside the board. */
+  readonly guideEdge: number | undefined;
+}

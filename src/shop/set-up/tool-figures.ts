@@ -1,0 +1,75 @@
+import type { CutterAtHand, Shop } from '../at-hand/index.js';
+import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
+import { inBoth } from '../words/index.js';
+import { judged, lacking } from './judged.js';
+import type { Figure } from './setup-card.js';
+
+/** A shank fits a collet of its own diameter; measured ones differ by this much, mm. */
+const SAME_SHANK = 0.05;
+
+/** Grip, base, what is below it, and depth against the cutter's length. */
+export function overallFigure(
+  cutter: CutterAtHand | undefined,
+  through: number,
+  depth: number,
+  shop: Shop,
+): Figure {
+  const { baseThickness } = shop.router;
+  const grip = cutter?.shank === undefined ? undefined : COLLET_GRIP_DIAMETERS * cutter.shank;
+  const needed = (grip ?? 0) + (baseThickness ?? 0) + through + depth;
+  const missing = [
+    ...(grip === undefined ? ["the cutter's shank"] : []),
+    ...(baseThickness === undefined ? ["the router's base thickness"] : []),
+    ...(cutter?.overallLength === undefined ? ["the cutter's overall length"] : []),
+  ];
+  const parts = [
+    ...(grip === undefined ? [] : [`grip in the collet ${inBoth(grip)}`]),
+    ...(baseThickness === undefined ? [] : [`base ${inBoth(baseThickness)}`]),
+    ...(through > 0 ? [`plate or template ${inBoth(through)}`] : []),
+    `depth ${inBoth(depth)}`,
+  ];
+  return judged('cutter long enough', needed, cutter?.overallLength, missing, parts.join(' + '));
+}
+
+/** Depth against the cutting edges. */
+export function edgesFigure(cutter: CutterAtHand | undefined, depth: number, name: string): Figure {
+  const missing = cutter?.cuttingLength === undefined ? [`the cutting length of the ${name}`] : [];
+  const figure = judged(
+    'cutting edges long enough',
+    depth,
+    cutter?.cuttingLength,
+    missing,
+    'the edges reach the bottom',
+  );
+  const slim = cutter?.shank !== undefined && cutter.shank < cutter.nominal - SAME_SHANK;
+  if (figure.verdict !== 'failed' || !slim) return figure;
+  return {
+    ...figure,
+    verdict: 'passed',
+    text: `the shank is thinner than the cutter and goes down freely above the edges; ${figure.text}`,
+  };
+}
+
+/** The shank against the collets. */
+export function colletFigure(cutter: CutterAtHand | undefined, shop: Shop, name: string): Figure {
+  const { collets } = shop.router;
+  const shank = cutter?.shank;
+  const missing = [
+    ...(shank === undefined ? [`the shank of the ${name}`] : []),
+    ...(collets === undefined ? ["the router's collets"] : []),
+  ];
+  const nearest = collets?.toSorted((a, b) => Math.abs(a - (shank ?? 0)) - Math.abs(b - (shank ?? 0)))[0];
+  const fits = shank !== undefined && nearest !== undefined && Math.abs(nearest - shank) < SAME_SHANK;
+  return {
+    name: 'collet fits the shank',
+    needed: shank ?? 0,
+    available: nearest,
+    verdict: missing.length > 0 ? 'not verified' : fits ? 'passed' : 'failed',
+    text:
+      missing.length > 0
+        ? lacking(missing)
+        : fits
+          ? `a collet of ${inBoth(nearest)} takes the shank`
+          : `no collet takes a shank of ${inBoth(shank!)}; the nearest is ${nearest === undefined ? 'none' : inBoth(nearest)}`,
+  };
+}

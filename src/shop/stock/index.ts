@@ -1,0 +1,20 @@
+export { type CutListRequest, type CutRow, type CutWhen, cutList, cutWords } from './cut-list.js';
+export type {
+  Cut,
+  CuttingPlan,
+  LaidPart,
+  LaidStock,
+  Outcome,
+  PartToCut,
+  Rect,
+  Sawing,
+  Stock,
+  Unplaced,
+} from './cutting.js';
+export { guillotine } from './guillotine.js';
+export { type HardwareRow, hardwareList } from './hardware-list.js';
+export { type LayoutPart, layoutParts } from './layout-parts.js';
+export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
+export { type Allowance, type RoughSize, roughSize } from './rough-size.js';
+export { type StockLayout, sheetLayouts } from './sheet-layout.js';
+export { type BillItem, type WoodBill, woodBill } from './wood-bill.js';

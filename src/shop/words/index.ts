@@ -1,0 +1,2 @@
+export { faceWords } from './face-words.js';
+export { inBoth } from './in-both.js';
