@@ -67,12 +67,21 @@ export function prism(
     throw new SolidError('prism-outline', 'an outline holds a coordinate that is not a number');
   }
   const shape = `${to - from} ${endScale} ${loops.join(' ')}`;
-  const upright =
-    kernel.prisms.get(shape) ?? kernel.wasm.Manifold.extrude(loops, to - from, 0, 0, [endScale, endScale]);
+  const upright = kernel.prisms.get(shape) ?? extruded(kernel, loops, to - from, endScale);
   kernel.prisms.set(shape, upright);
   const raised = upright.translate([0, 0, from]);
   if (!place) return raised;
   const placed = raised.transform(matrix(place));
   raised.delete();
   return placed;
+}
+
+/** The kernel's own shorthand for this leaves the cross-section it makes in memory for ever. */
+function extruded({ wasm }: Kernel, loops: [number, number][][], height: number, endScale: number): Body {
+  const section = new wasm.CrossSection(loops, 'Positive');
+  try {
+    return section.extrude(height, 0, 0, [endScale, endScale]);
+  } finally {
+    section.delete();
+  }
 }

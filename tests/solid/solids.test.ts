@@ -272,3 +272,27 @@ test('the expected volume of a finished board is its stock less every feature, a
   };
   expect(expectedVolume(board({ slots: [slot] }))).toBeUndefined();
 });
+
+test('a prism leaves nothing of its outline in the kernel’s memory', () => {
+  const any = kernel.wasm.CrossSection.square(1);
+  const prototype = Object.getPrototypeOf(any) as Record<'extrude' | 'delete', () => unknown>;
+  any.delete();
+  const made: unknown[] = [];
+  const left = new Set<unknown>();
+  const { extrude, delete: free } = prototype;
+  prototype.extrude = function (this: unknown, ...sizes: unknown[]) {
+    made.push(this);
+    left.add(this);
+    return extrude.apply(this, sizes as []);
+  };
+  prototype.delete = function (this: unknown) {
+    left.delete(this);
+    return free.apply(this);
+  };
+  try {
+    prism(kernel, regionOf(circle({ diameter: 31.7 }), SAGITTA), 0, 12.3, undefined).delete();
+  } finally {
+    Object.assign(prototype, { extrude, delete: free });
+  }
+  expect([made.length, left.size]).toEqual([1, 0]);
+});
