@@ -55,10 +55,6 @@ export function assemble(spec: DesignSpec): Design {
   }
   return {
     hardware: [],
-    poses: [],
-    keepApart: [],
-    engagements: [],
-    reaches: [],
     derived: [],
     notes: [],
     ...spec,

@@ -2,6 +2,7 @@ import type { Board } from '../board/index.js';
 import type { Frame, Vec3 } from '../frame/index.js';
 import type { Joint } from '../joinery/index.js';
 import type { Profile } from '../profile/index.js';
+import type { Mechanism } from './mechanism.js';
 
 /** A board and where it stands: `place` is the board frame written in the assembly frame. */
 export interface PlacedBoard {
@@ -33,42 +34,6 @@ export interface Hardware {
   readonly bought: boolean;
 }
 
-/** Another position of the moving pieces: how far each is shifted from where it is placed, mm, assembly frame. */
-export interface Pose {
-  readonly name: string;
-  readonly shift: Readonly<Record<string, Vec3>>;
-}
-
-/** A gap that must be kept between two pieces in every pose. */
-export interface KeepApart {
-  readonly code: string;
-  readonly a: string;
-  readonly b: string;
-  readonly least: number;
-  readonly why: string;
-  readonly remedy: string;
-}
-
-/** A screw thread that must enter its nut or knob far enough, and not bottom. */
-export interface Engagement {
-  readonly screw: string;
-  readonly nut: string;
-  readonly least: number;
-  /** Air that must stay between the screw's tip and the bottom of its hole; 0 for a through thread. */
-  readonly tipAir: number;
-}
-
-/** Two pieces whose gap in a named pose must reach a stated value. */
-export interface Reach {
-  readonly a: string;
-  readonly b: string;
-  readonly pose: string;
-  readonly wanted: number;
-  readonly sense: 'at most' | 'at least';
-  readonly what: string;
-  readonly remedy: string;
-}
-
 /** A figure the model worked out, to be told to the person. */
 export interface Derived {
   readonly name: string;
@@ -87,10 +52,8 @@ export interface Design {
   readonly boards: readonly PlacedBoard[];
   readonly joints: readonly Joint[];
   readonly hardware: readonly Hardware[];
-  readonly poses: readonly Pose[];
-  readonly keepApart: readonly KeepApart[];
-  readonly engagements: readonly Engagement[];
-  readonly reaches: readonly Reach[];
+  /** Of a design with moving pieces, such as a jig; a piece of furniture has none. */
+  readonly mechanism?: Mechanism;
   readonly derived: readonly Derived[];
   /** Where a piece goes in the exploded view, mm, when no joint says it. */
   readonly explode?: Readonly<Record<string, Vec3>>;

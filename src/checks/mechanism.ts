@@ -1,18 +1,20 @@
-import type { Pose } from '../assembly/index.js';
+import { type Mechanism, type Pose, STILL } from '../assembly/index.js';
 import { type Frame, pointOut, subtract, type Vec3 } from '../frame/index.js';
 import { type Body, box, boxIn, gap, grown, hit, type Solids, withinBox } from '../solid/index.js';
 import { CLEARANCE_SLACK } from '../tolerances.js';
 import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 
-const STILL: Vec3 = [0, 0, 0];
+const UNMOVED: Vec3 = [0, 0, 0];
+
+const mechanismOf = ({ design }: Solids): Mechanism => design.mechanism ?? STILL;
 
 const bodyOf = (solids: Solids, id: string): Body =>
   (solids.boards.get(id) ?? solids.hardware.get(id) ?? solids.tenons.get(id))!.body;
 
 /** The gap between two pieces in a pose, looked for up to `reach`. */
 function gapIn(solids: Solids, a: string, b: string, pose: Pose | undefined, reach: number): number {
-  const by = subtract(pose?.shift[b] ?? STILL, pose?.shift[a] ?? STILL);
+  const by = subtract(pose?.shift[b] ?? UNMOVED, pose?.shift[a] ?? UNMOVED);
   const one = bodyOf(solids, a);
   const moved = bodyOf(solids, b).translate([...by]);
   // a plate full of slots has thousands of facets, few of them near a bolt
@@ -26,8 +28,9 @@ function gapIn(solids: Solids, a: string, b: string, pose: Pose | undefined, rea
 /** Pieces that must keep clear of each other do, as placed and in every pose. */
 export const keepApart = (bench: Bench): readonly Finding[] => {
   const { solids, say } = bench;
-  const poses: readonly (Pose | undefined)[] = [undefined, ...solids.design.poses];
-  return solids.design.keepApart.flatMap((rule): Finding[] => {
+  const mechanism = mechanismOf(solids);
+  const poses: readonly (Pose | undefined)[] = [undefined, ...mechanism.poses];
+  return mechanism.keepApart.flatMap((rule): Finding[] => {
     const worst = poses
       .map((pose) => ({ pose, gap: gapIn(solids, rule.a, rule.b, pose, rule.least + 1) }))
       .reduce((least, one) => (one.gap < least.gap ? one : least));
@@ -52,8 +55,9 @@ export const keepApart = (bench: Bench): readonly Finding[] => {
 /** Moving pieces reach the gaps that were asked for. */
 export const reaches = (bench: Bench): readonly Finding[] => {
   const { solids, say } = bench;
-  return solids.design.reaches.flatMap((reach): Finding[] => {
-    const pose = solids.design.poses.find((one) => one.name === reach.pose);
+  const mechanism = mechanismOf(solids);
+  return mechanism.reaches.flatMap((reach): Finding[] => {
+    const pose = mechanism.poses.find((one) => one.name === reach.pose);
     const found = gapIn(solids, reach.a, reach.b, pose, 2 * reach.wanted + 100);
     const short = reach.sense === 'at most' ? found - reach.wanted : reach.wanted - found;
     if (short <= CLEARANCE_SLACK) return [];
@@ -76,7 +80,7 @@ export const reaches = (bench: Bench): readonly Finding[] => {
 /** Screws are long enough to hold and short enough not to bottom. */
 export const engagements = (bench: Bench): readonly Finding[] => {
   const { solids, say } = bench;
-  return solids.design.engagements.flatMap((rule): Finding[] => {
+  return mechanismOf(solids).engagements.flatMap((rule): Finding[] => {
     const screw = solids.hardware.get(rule.screw)!;
     const nut = solids.hardware.get(rule.nut)!;
     const axis = screw.hardware.place;

@@ -21,7 +21,7 @@ export function overlap(bench: Bench): readonly Finding[] {
   const found = nearPairs(placed)
     .filter(([a, b]) => !clear.has(pairKey(a.solid.id, b.solid.id)))
     .flatMap((pair) => overlapOf(bench, pair, undefined));
-  const posed = solids.design.poses.flatMap((pose) => {
+  const posed = (solids.design.mechanism?.poses ?? []).flatMap((pose) => {
     const moved = placed.map((piece) => {
       const shift = pose.shift[piece.solid.id] ?? STILL;
       const { min, max } = piece.box;

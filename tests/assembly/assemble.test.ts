@@ -26,7 +26,7 @@ test('every joint is cut into the boards it names, and lists left out are empty'
     ['divider/shelf', 'divider', 'shelf'],
   ]);
   expect(design.boards.map(({ board }) => board.id)).toEqual(['shelf', 'upright', 'divider']);
-  expect([design.hardware, design.poses, design.keepApart, design.notes]).toEqual([[], [], [], []]);
+  expect([design.hardware, design.mechanism, design.notes]).toEqual([[], undefined, []]);
   expect(Object.keys(design.boards[0]!).toSorted()).toEqual(['board', 'place']);
 });
 

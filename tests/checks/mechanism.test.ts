@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assemble, type Design, type DesignSpec, type Hardware } from '../../src/assembly/index.js';
+import { assemble, type Design, type Hardware, type Mechanism, STILL } from '../../src/assembly/index.js';
 import { makeBoard } from '../../src/board/index.js';
 import { frame, WORLD } from '../../src/frame/index.js';
 import { circle } from '../../src/profile/index.js';
@@ -10,17 +10,20 @@ const bar = (id: string, y: number) => ({
   place: { ...WORLD, origin: [0, y, 0] as const },
 });
 /** Two bars, 30 apart; in the pose `closed` the far one is 20 nearer, in `open` 20 farther. */
-const vice = (more: Partial<DesignSpec>): Design =>
+const vice = (more: Partial<Mechanism>): Design =>
   assemble({
     name: 'vice',
     title: 'Vice',
     cutter: 8,
     boards: [bar('near', 0), bar('far', 70)],
-    poses: [
-      { name: 'closed', shift: { far: [0, -20, 0] } },
-      { name: 'open', shift: { far: [0, 20, 0] } },
-    ],
-    ...more,
+    mechanism: {
+      ...STILL,
+      poses: [
+        { name: 'closed', shift: { far: [0, -20, 0] } },
+        { name: 'open', shift: { far: [0, 20, 0] } },
+      ],
+      ...more,
+    },
   });
 
 describe('pieces kept apart', () => {
@@ -108,7 +111,7 @@ describe('screws', () => {
       cutter: 8,
       boards: [],
       hardware: [screw, knob],
-      engagements: [{ screw: 'screw', nut: 'knob', least: 8, tipAir: 1 }],
+      mechanism: { ...STILL, engagements: [{ screw: 'screw', nut: 'knob', least: 8, tipAir: 1 }] },
     });
   };
 

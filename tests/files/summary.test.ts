@@ -22,10 +22,6 @@ const design: Design = {
   hardware: [
     { id: 'bolt-1', kind: 'bolt', name: 'hex bolt M8 x 60', stages: [], place: WORLD, bought: true },
   ],
-  poses: [],
-  keepApart: [],
-  engagements: [],
-  reaches: [],
   derived: [{ name: 'rake', value: 7.5, unit: 'deg', help: 'lean of the legs' }],
   notes: [],
 };

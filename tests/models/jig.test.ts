@@ -23,12 +23,12 @@ const piece = (design: Design, id: string) => design.hardware.find((each) => eac
 /** Where a piece stands in every pose, and as drawn. */
 const places = (design: Design, { id, place }: Hardware): readonly Vec3[] => [
   place.origin,
-  ...design.poses.map((pose) => add(place.origin, pose.shift[id] ?? [0, 0, 0])),
+  ...design.mechanism!.poses.map((pose) => add(place.origin, pose.shift[id] ?? [0, 0, 0])),
 ];
 
 /** The gap between the rails' reference edges in a pose. */
 const gapIn = (design: Design, pose: string) => {
-  const { shift } = design.poses.find(({ name }) => name === pose)!;
+  const { shift } = design.mechanism!.poses.find(({ name }) => name === pose)!;
   const y = (id: string) => boardOf(design, id).place.origin[1] + shift[id]![1];
   return y('far-rail') - y('near-rail');
 };
@@ -146,7 +146,7 @@ test('for all valid sizes a knob clears the router base at every position of its
           expect(toBase - v.knobDiameter / 2).toBeGreaterThanOrEqual(v.knobClearance - 1e-9);
         }
       }
-      expect(design.keepApart.filter((rule) => rule.code === 'knob-near-base')).toHaveLength(4);
+      expect(design.mechanism!.keepApart.filter((rule) => rule.code === 'knob-near-base')).toHaveLength(4);
     }),
   );
 });
@@ -181,7 +181,7 @@ test('for all valid sizes the jig grips the whole asked range', () => {
       const design = built(raw);
       expect(gapIn(design, 'narrowest work')).toBeLessThanOrEqual(Number(raw.workMin) + 1e-9);
       expect(gapIn(design, 'widest work')).toBeGreaterThanOrEqual(Number(raw.workMax) + 1);
-      expect(design.reaches.map((reach) => reach.wanted)).toEqual([raw.workMin, raw.workMax]);
+      expect(design.mechanism!.reaches.map((reach) => reach.wanted)).toEqual([raw.workMin, raw.workMax]);
     }),
   );
 });
@@ -236,7 +236,7 @@ test('a slot made too short opens less than the thickest work, and the wish stay
   // 90 − 9 − 40
   const design = built({ slotLength: 90 });
   expect(gapIn(design, 'widest work')).toBeCloseTo(41, 9);
-  expect(design.reaches[1]).toMatchObject({ pose: 'widest work', wanted: 60, sense: 'at least' });
+  expect(design.mechanism!.reaches[1]).toMatchObject({ pose: 'widest work', wanted: 60, sense: 'at least' });
 });
 
 test('knobs too large for the rails keep them from closing on the thinnest work', () => {
@@ -250,7 +250,7 @@ test('overrides reach the boards and leave the limits for the checks', () => {
   expect(piece(design, 'near-rail-knob-1').place.origin[0]).toBeCloseTo(-90, 9);
   expect(piece(design, 'near-rail-bolt-1').stages[1]!.to).toBe(80);
   expect(boardOf(design, 'near-rail').board.holes[0]!.counterbore!.depth).toBe(9);
-  expect(design.engagements.find((each) => each.screw === 'near-rail-bolt-1')).toEqual({
+  expect(design.mechanism!.engagements.find((each) => each.screw === 'near-rail-bolt-1')).toEqual({
     screw: 'near-rail-bolt-1',
     nut: 'near-rail-knob-1',
     least: 8,
@@ -362,7 +362,7 @@ test.each([
       // each slot that runs out is a notch, not a hole
       expect(genus(solids.find((solid) => solid.id === 'plate')!.body)).toBe(holes);
       const still: Vec3 = [0, 0, 0];
-      for (const { shift } of [{ shift: {} as Readonly<Record<string, Vec3>> }, ...design.poses]) {
+      for (const { shift } of [{ shift: {} as Readonly<Record<string, Vec3>> }, ...design.mechanism!.poses]) {
         const standing = solids.map(({ id, body }) => kernel.keep(body.translate([...(shift[id] ?? still)])));
         standing.forEach((one, i) => {
           for (const other of standing.slice(i + 1)) expect(sharedVolume(one, other)).toBeLessThan(0.01);

@@ -1,4 +1,4 @@
-import type { Design, Hardware } from '../../src/assembly/index.js';
+import type { Design, Hardware, Mechanism } from '../../src/assembly/index.js';
 import type { Board } from '../../src/board/index.js';
 import { directionOut, type Frame, frameOut, pointOut, scale, type Vec3 } from '../../src/frame/index.js';
 import type { Profile } from '../../src/profile/index.js';
@@ -19,7 +19,7 @@ export function mirrored(design: Design): Design {
       tenons: joint.tenons.map((tenon) => ({ ...tenon, place: handed(tenon.place, across, across) })),
     })),
     hardware: design.hardware.map((piece) => mirroredHardware(piece, across)),
-    poses: design.poses.map(({ name, shift }) => ({ name, shift: mapped(shift, across) })),
+    ...(design.mechanism ? { mechanism: movedBy(design.mechanism, across) } : {}),
     ...(design.explode ? { explode: mapped(design.explode, across) } : {}),
   };
 }
@@ -36,7 +36,7 @@ export function moved(design: Design, to: Frame): Design {
       tenons: joint.tenons.map((tenon) => ({ ...tenon, place: frameOut(to, tenon.place) })),
     })),
     hardware: design.hardware.map((piece) => ({ ...piece, place: frameOut(to, piece.place) })),
-    poses: design.poses.map(({ name, shift }) => ({ name, shift: mapped(shift, turned) })),
+    ...(design.mechanism ? { mechanism: movedBy(design.mechanism, turned) } : {}),
     ...(design.explode ? { explode: mapped(design.explode, turned) } : {}),
   };
 }
@@ -94,6 +94,11 @@ const mirroredOutline = (outline: Profile, width: number): Profile => {
   const back = outline.toReversed();
   return back.map(({ x, y }, i) => ({ x, y: width - y, bulge: back[(i + 1) % back.length]!.bulge }));
 };
+
+const movedBy = (mechanism: Mechanism, by: (v: Vec3) => Vec3): Mechanism => ({
+  ...mechanism,
+  poses: mechanism.poses.map(({ name, shift }) => ({ name, shift: mapped(shift, by) })),
+});
 
 const mapped = (shifts: Readonly<Record<string, Vec3>>, by: (v: Vec3) => Vec3): Record<string, Vec3> =>
   Object.fromEntries(Object.entries(shifts).map(([id, shift]) => [id, by(shift)]));

@@ -59,10 +59,6 @@ export const alone = (board: Board): Design => ({
   boards: [{ board, place: WORLD }],
   joints: [],
   hardware: [],
-  poses: [],
-  keepApart: [],
-  engagements: [],
-  reaches: [],
   derived: [],
   notes: [],
 });

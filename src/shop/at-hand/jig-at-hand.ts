@@ -1,4 +1,4 @@
-import type { Design, PlacedBoard, Pose } from '../../assembly/index.js';
+import { type Design, type Mechanism, type PlacedBoard, type Pose, STILL } from '../../assembly/index.js';
 import { pointOut, type Vec3 } from '../../frame/index.js';
 import { bounds } from '../../profile/index.js';
 import { CUTTER_AIR } from '../practice/index.js';
@@ -45,18 +45,19 @@ export interface JigAtHand {
  * @throws RangeError when it is not such a jig: a fault of the program, not of the person
  */
 export function jigAtHand(design: Design): JigAtHand {
-  const moving = design.boards.filter(({ board }) => design.poses.some((pose) => pose.shift[board.id]));
+  const { mechanism = STILL } = design;
+  const moving = design.boards.filter(({ board }) => mechanism.poses.some((pose) => pose.shift[board.id]));
   const still = design.boards.filter((placed) => !moving.includes(placed));
   const [one, other] = moving.toSorted((a, b) => middleY(a) - middleY(b));
   const plate = still[0];
   if (moving.length !== 2 || still.length !== 1 || !one || !other || !plate)
     throw new RangeError(`${design.name}: a two-rail jig has two boards that move and one that does not`);
   const box = boxOf(plate);
-  const gaps = design.poses.map((pose) => innerIn(other, pose, -1) - innerIn(one, pose, 1));
+  const gaps = mechanism.poses.map((pose) => innerIn(other, pose, -1) - innerIn(one, pose, 1));
   return {
     design,
-    near: railOf(design, one, -1),
-    far: railOf(design, other, 1),
+    near: railOf(design, mechanism, one, -1),
+    far: railOf(design, mechanism, other, 1),
     grip: { least: Math.min(...gaps), most: Math.max(...gaps) },
     plate: {
       id: plate.board.id,
@@ -69,20 +70,20 @@ export function jigAtHand(design: Design): JigAtHand {
   };
 }
 
-function railOf(design: Design, rail: PlacedBoard, side: 1 | -1): RailAtHand {
+function railOf(design: Design, mechanism: Mechanism, rail: PlacedBoard, side: 1 | -1): RailAtHand {
   const { id } = rail.board;
   const sameWay = (shift: Vec3 | undefined, pose: Pose) =>
     shift !== undefined && pose.shift[id]!.every((part, i) => Math.abs(part - shift[i]!) < 1e-9);
   const pieces = [...design.boards.map(({ board }) => board.id), ...design.hardware.map((piece) => piece.id)];
   const box = boxOf(rail);
-  const kept = design.keepApart.find(
+  const kept = mechanism.keepApart.find(
     (rule) => [rule.a, rule.b].includes(id) && isCutter(design, rule.a === id ? rule.b : rule.a),
   );
   return {
     id,
-    moves: pieces.filter((piece) => design.poses.every((pose) => sameWay(pose.shift[piece], pose))),
+    moves: pieces.filter((piece) => mechanism.poses.every((pose) => sameWay(pose.shift[piece], pose))),
     drawn: side * innerIn(rail, undefined, -side as 1 | -1),
-    most: Math.max(...design.poses.map((pose) => side * innerIn(rail, pose, -side as 1 | -1))),
+    most: Math.max(...mechanism.poses.map((pose) => side * innerIn(rail, pose, -side as 1 | -1))),
     cutterAir: kept?.least ?? CUTTER_AIR,
     length: box.max[0] - box.min[0],
     height: box.max[2] - box.min[2],
