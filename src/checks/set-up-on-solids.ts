@@ -1,4 +1,4 @@
-import { type Board, faces as facesOf } from '../board/index.js';
+import { type Board, type Face, faces as facesOf } from '../board/index.js';
 import { type Frame, frameIn, type Vec3 } from '../frame/index.js';
 import { circle, regionOf } from '../profile/index.js';
 import {
@@ -12,7 +12,7 @@ import {
   withHorn,
 } from '../shop/index.js';
 import { type Kernel, prism, seenFrom, standingIn, stockBody } from '../solid/index.js';
-import { located } from './located.js';
+import { guideByMarks, located } from './located.js';
 import { jigPieces, type Piece, pieceOf, pushed } from './piece-in-place.js';
 
 /** What the shop lays on the bench for the dry run. */
@@ -78,7 +78,8 @@ export function setUpsOnSolids(
       pieceOf(id, kernel.keep(standingIn(aidBody(id), frameIn(place, at))));
     const supports = holding.supports.map((use) => aid(use.aid, use.place));
     const guided =
-      onRails(holding, work, held.jig, jig, aid) ?? withoutRails(kernel, holding, held.shop, aids, aid);
+      onRails(holding, work, held.jig, jig, aid) ??
+      withoutRails(kernel, byMarks(holding, place, stage.faces, aids), held.shop, aids, aid);
     return {
       ...guided,
       place,
@@ -87,6 +88,20 @@ export function setUpsOnSolids(
       depth: aids.get(holding.depthBlock)!.blank.thickness,
     };
   };
+}
+
+/** A guide board that is set by marks stands where they put it. */
+function byMarks(
+  holding: Holding,
+  cutter: Frame,
+  faces: readonly Face[],
+  aids: ReadonlyMap<string, Board>,
+): Holding {
+  const { guide, marked, mortise } = holding;
+  if (!guide || !marked?.guideEdge) return holding;
+  const { length } = aids.get(guide.aid)!.blank;
+  const place = guideByMarks(marked.guideEdge, cutter, faces, mortise.face, length) ?? guide.place;
+  return { ...holding, guide: { ...guide, place } };
 }
 
 type PlaceAid = (id: string, at: Frame) => Piece;

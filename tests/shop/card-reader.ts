@@ -1,6 +1,6 @@
 import type { Board, FaceId } from '../../src/board/index.js';
 import { add, cross, dot, scale, subtract, unit, type Vec3 } from '../../src/frame/index.js';
-import type { CardCut, SetupCard } from '../../src/shop/index.js';
+import type { CardCut, LineMark, SetupCard } from '../../src/shop/index.js';
 
 /** A mortise as somebody cuts it who has the card, the board and nothing else; board frame, mm. */
 export interface CutMortise {
@@ -37,7 +37,8 @@ export function readCard(card: SetupCard, cut: CardCut, board: Board, rounded = 
   const toFace = dot(subtract(from.point, line), from.normal) / dot(along, from.normal);
   const start = add(line, scale(along, toFace));
   const inwards = dot(along, from.normal) < 0 ? along : scale(along, -1);
-  const start0 = add(start, scale(inwards, -cut.horn));
+  // a horn along the grain is longer along a slanting line
+  const start0 = add(start, scale(inwards, cut.horn / dot(inwards, from.normal)));
   const ends = cut.ends.map((end) => add(start0, scale(inwards, read(end))));
   return {
     centre: scale(add(ends[0]!, ends[1]!), 0.5),
@@ -78,6 +79,15 @@ function centreLine(
     const edge = meet(mouth, beside);
     return { along, line: add(edge, scale(away, toWork)) };
   }
+  if (cut.marked) {
+    const centre = markedLine(cut.marked.centreLine, board, mouth, read);
+    if (!cut.marked.guideEdge) return { along: centre.along, line: centre.point };
+    // the router runs along the guide, wherever the centre line was drawn
+    const guide = markedLine(cut.marked.guideEdge, board, mouth, read);
+    const beside = cross(mouth.normal, guide.along);
+    const away = dot(subtract(centre.point, guide.point), beside) > 0 ? beside : scale(beside, -1);
+    return { along: guide.along, line: add(guide.point, scale(away, read(card.guideOffset!))) };
+  }
   const across = planeOf(board, cut.across!.from);
   const level = unit(subtract(across.normal, scale(mouth.normal, dot(across.normal, mouth.normal))));
   return {
@@ -85,6 +95,29 @@ function centreLine(
     line: add(meet(mouth, across), scale(level, cut.across!.horn - read(cut.across!.centre))),
   };
 }
+
+/** A straightedge on two pencil marks, each on an arris of the mouth; a horn's end stands out along the grain. */
+export function markedLine(
+  marks: readonly LineMark[],
+  board: Board,
+  mouth: Plane,
+  read: (mm: number) => number,
+): { point: Vec3; along: Vec3 } {
+  const points = marks.map(({ on, from, at, onHorn, fromHorn }) => {
+    const [beside, end] = [outBy(planeOf(board, on), onHorn), outBy(planeOf(board, from), fromHorn)];
+    const arris = meet(mouth, beside);
+    const direction = unit(cross(mouth.normal, beside.normal));
+    const meets = dot(direction, end.normal);
+    const corner = add(arris, scale(direction, dot(subtract(end.point, arris), end.normal) / meets));
+    return add(corner, scale(direction, meets > 0 ? -read(at) : read(at)));
+  });
+  return { point: points[0]!, along: unit(subtract(points[1]!, points[0]!)) };
+}
+
+const outBy = ({ normal, point }: Plane, by: number): Plane => ({
+  normal,
+  point: add(point, scale(normal, by)),
+});
 
 /** With a wedge that tapers along the mortise the rail's distance holds half way along it only. */
 function crossingAt(

@@ -2,39 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { makeBoard } from '../../src/board/index.js';
 import { TenonwrightError } from '../../src/errors.js';
-import { angleDeg, dot, frame, subtract, WORLD } from '../../src/frame/index.js';
+import { frame, WORLD } from '../../src/frame/index.js';
 import { polygon } from '../../src/profile/index.js';
 import { builtInShop, type Holding, inBoth, type SetupCard, setupCards } from '../../src/shop/index.js';
-import { readCard } from './card-reader.js';
+import { off, worst } from './cut-by-cards.js';
 import { carded, made } from './made.js';
-
-/** How far every mortise of a design is off when it is cut by its card: mm along, across, out, and degrees. */
-function off({ design, cards }: ReturnType<typeof carded>, rounded = 0) {
-  return cards.flatMap((card) =>
-    card.cuts.map((cut) => {
-      const { board } = design.boards.find((placed) => placed.board.id === cut.board)!;
-      const { at, ...mortise } = board.mortises.find(({ id }) => id === cut.mortise)!;
-      const read = readCard(card, cut, board, rounded);
-      const by = subtract(read.centre, at.origin);
-      const lean = angleDeg(read.along, at.x);
-      return {
-        where: `${card.id} ${cut.board} ${cut.mortise}`,
-        along: Math.abs(dot(by, at.x)),
-        across: Math.abs(dot(by, at.y)),
-        out: Math.abs(dot(by, at.z)),
-        degrees: Math.max(angleDeg(read.out, at.z), Math.min(lean, 180 - lean)),
-        sizes: Math.max(
-          Math.abs(read.width - mortise.width),
-          Math.abs(read.length - mortise.length),
-          Math.abs(read.depth - mortise.depth),
-        ),
-      };
-    }),
-  );
-}
-
-const worst = (rows: ReturnType<typeof off>) =>
-  Math.max(...rows.flatMap(({ along, across, out, degrees, sizes }) => [along, across, out, degrees, sizes]));
 
 const DESIGNS = [
   ['stool', {}],

@@ -1,6 +1,13 @@
 import type { Design } from '../../assembly/index.js';
 import { fixed } from '../../length/index.js';
-import { type CardCut, faceWords, inBoth, type SetupCard } from '../../shop/index.js';
+import {
+  type CardCut,
+  faceWords,
+  inBoth,
+  MARKING_OUT,
+  markedWords,
+  type SetupCard,
+} from '../../shop/index.js';
 import { hasRails } from './setup-settings.js';
 
 /** One mortise of a card as the cells of its row. */
@@ -14,7 +21,7 @@ export function cutRow(
   const say = (id: string | undefined) => (id === undefined ? 'none' : faceWords(board, id));
   const number = board.mortises.findIndex(({ id }) => id === cut.mortise) + 1;
   const horn = cut.horn > 0 ? `, from the end of its ${fixed(cut.horn, 1)} mm horn` : '';
-  const skew = cut.outOfSquareDeg > 0 ? ', along the centre line' : '';
+  const skew = cut.outOfSquareDeg > 0 || cut.marked ? ', along the centre line' : '';
   const guide =
     cut.guideEdge === undefined
       ? ''
@@ -27,21 +34,25 @@ export function cutRow(
     `${say(cut.from)}${horn}${skew}`,
     inBoth(cut.centre),
     `${inBoth(cut.ends[0])} and ${inBoth(cut.ends[1])}`,
-    ...(card.cuts.some(({ across }) => across)
+    ...(card.cuts.some(({ across, marked }) => across ?? marked)
       ? [
-          cut.across
-            ? `${inBoth(cut.across.centre)} from the ${say(cut.across.from)}${cut.across.horn > 0 ? ', horn and all' : ''}${guide}`
-            : '',
+          cut.marked
+            ? markedWords(board, cut.marked)
+            : cut.across
+              ? `${inBoth(cut.across.centre)} from the ${say(cut.across.from)}${cut.across.horn > 0 ? ', horn and all' : ''}${guide}`
+              : '',
         ]
       : []),
   ];
 }
 
-/** How to lay the rule where a face is out of square to the mortise. */
-export const measuring = ({ cuts }: SetupCard): readonly string[] =>
-  cuts.some(({ outOfSquareDeg }) => outOfSquareDeg > 0)
+/** How to lay the rule where a face is out of square to the mortise, and how to mark out a turned one. */
+export const measuring = ({ cuts }: SetupCard): readonly string[] => [
+  ...(cuts.some(({ outOfSquareDeg }) => outOfSquareDeg > 0)
     ? [
         'Along the centre line: lay the rule on the face the plate lies on, along the middle of the mortise, its zero at the arris with the named face.',
         '',
       ]
-    : [];
+    : []),
+  ...(cuts.some(({ marked }) => marked) ? [MARKING_OUT, ''] : []),
+];

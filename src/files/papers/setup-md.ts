@@ -99,7 +99,7 @@ function cardLines(
         'measured from',
         'centre',
         'ends',
-        ...(card.cuts.some(({ across }) => across) ? ['across, from'] : []),
+        ...(card.cuts.some(({ across, marked }) => across ?? marked) ? ['across, from'] : []),
       ],
       card.cuts.map((cut) => cutRow(cut, card, design, marks)),
     ),

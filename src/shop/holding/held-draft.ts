@@ -4,15 +4,15 @@ import { DEPTH_BLOCK } from '../practice/index.js';
 import type { AidDraft, HeldDraft } from './aid-draft.js';
 import type { Bearing, Lean } from './bearing.js';
 import { guideBoard } from './guide.js';
-import type { FromFace, Holding, RailBearing, Refusal } from './holding.js';
+import type { Holding, RailBearing, Refusal } from './holding.js';
+import { measuredAt } from './measured.js';
 import { type Resting, restingOf } from './resting.js';
 import { type SupportBlock, supportBoard, supportPlace } from './support.js';
 import type { AtHand, Way } from './ways.js';
 import { wedgeBoard, wedgePlace } from './wedge.js';
 import { windowBoard } from './window.js';
-import type { SeenFace, Work } from './work-at-stage.js';
 
-/** A way with everything it needs, as a holding and the drafts of its aids. */
+/** A way with everything it needs, as a holding and the drafts of its aids; its mortise can be measured from something. */
 export function heldDraft(way: Way, refused: readonly Refusal[], material: string, hand: AtHand): HeldDraft {
   const { work, travelling } = way;
   const { mortise, stage } = work;
@@ -32,6 +32,7 @@ export function heldDraft(way: Way, refused: readonly Refusal[], material: strin
     return { face, toFace, toRail, wedge: { aid, angleDeg, thickEnd, thicknessAtMouth, place } };
   };
   const { guide, window } = way;
+  const measured = measuredAt(work, way, resting.horn?.end) ?? measuredAt(work, way)!;
   const railed = way.near !== undefined || way.far !== undefined;
   const near = way.near && rail(way.near);
   const far = way.far && rail(way.far);
@@ -71,8 +72,7 @@ export function heldDraft(way: Way, refused: readonly Refusal[], material: strin
         place: window.place,
       },
     }),
-    along: fromFace(work, 0, resting.horn?.end),
-    ...((guide || window) && { across: fromFace(work, 1, undefined) }),
+    ...measured,
     travelling: { what: travelling.what, along: travelling.along },
     stopDistance: way.stopDistance,
     stopsBeyond: resting.stopsBeyond,
@@ -138,34 +138,6 @@ function supportDraft(block: SupportBlock, material: string): AidDraft {
     make: (id) => supportBoard(id, block, material),
   };
 }
-
-/** The face a rule is held against: references first, and none that a horn keeps from being there. */
-const RULED: readonly string[] = ['reference-end', 'reference-edge', 'opposite-end', 'opposite-edge'];
-
-/**
- * The distance of the mortise's centre from a face that ends the work along one axis of its frame, in the plane of the mouth.
- *
- * @throws RangeError when no face ends it there: a board with a mortise has four sides
- */
-function fromFace(work: Work, axis: 0 | 1, horned: string | undefined): FromFace {
-  const face = work.faces
-    .filter(({ id, normal, offset }) => {
-      const lean = Math.acos(Math.min(1, Math.abs(normal[axis])));
-      return id !== horned && offset > 0 && lean < (LEANS_DEG * Math.PI) / 180;
-    })
-    .toSorted((a, b) => order(a) - order(b))[0];
-  if (!face) throw new RangeError(`mortise ${work.mortise.id}: no face to measure it from`);
-  const along = face.normal[axis];
-  const side = axis === 0 ? (along > 0 ? 'end' : 'start') : along > 0 ? 'far' : 'near';
-  return { from: face.id, side, centre: face.offset / Math.abs(along) };
-}
-
-const LEANS_DEG = 30;
-
-const order = (face: SeenFace): number => {
-  const at = RULED.indexOf(face.id);
-  return at < 0 ? RULED.length : at;
-};
 
 /** A number as part of a name: `31-2` for 31.2. */
 const asId = (value: number): string => trimmed(value, 2).replace('.', '-');

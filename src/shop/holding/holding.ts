@@ -1,5 +1,6 @@
 import type { Board, FaceId, Mortise } from '../../board/index.js';
 import type { Frame } from '../../frame/index.js';
+import type { LineMarks } from './line-marks.js';
 
 /** How far a board has been worked, in the order of the work. */
 export type StageName = 'milled blank' | 'ends cut' | 'outline cut';
@@ -63,8 +64,10 @@ export interface Holding {
   };
   /** The mortise's middle, along its length, from a named face; measured in the plane of the mouth. */
   readonly along: FromFace;
-  /** The same across it, for a guide board or a template. */
+  /** The same across it, for a guide board or a template, when a face runs along the mortise. */
   readonly across?: FromFace;
+  /** Instead of `across` when none does: the lines to set a guide board or a template by, each by two marks on arrises. */
+  readonly marked?: { readonly centreLine: LineMarks; readonly guideEdge?: LineMarks };
   /** What travels against the stops, along the mortise: the jig's plate or the router's base. */
   readonly travelling: { readonly what: 'jig plate' | 'router base'; readonly along: number };
   /** Stops from the mortise's centre: L/2 + B/2 - d/2. */

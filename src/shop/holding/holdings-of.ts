@@ -5,6 +5,7 @@ import type { JigAtHand, Shop } from '../at-hand/index.js';
 import { type HeldDraft, namedAids } from './aid-draft.js';
 import { heldDraft } from './held-draft.js';
 import type { Aid, Holding, Refusal, Stage } from './holding.js';
+import { measuredAt } from './measured.js';
 import { stagesOf } from './stages.js';
 import { type AtHand, freeWays, railWays, type Way } from './ways.js';
 import { type SeenStage, seenStage, workAtStage } from './work-at-stage.js';
@@ -49,13 +50,15 @@ function heldIn(board: Board, hand: AtHand): readonly HeldDraft[] {
 function waysOf(stages: readonly SeenStage[], mortise: Mortise, hand: AtHand): readonly Way[] {
   const works = stages.flatMap((stage) => workAtStage(stage, mortise) ?? []);
   const ways: Way[] = [];
+  // a mouth bounded by arcs alone has no arris to measure from
+  const measured = (way: Way) => measuredAt(way.work, way) !== undefined;
   for (const work of works) {
-    ways.push(...railWays(work, hand));
+    ways.push(...railWays(work, hand).filter(measured));
     if (ways.some((way) => way.rank === 0 && way.broken.length === 0)) return ways;
   }
   for (const work of works) {
     if (ways.some((way) => way.broken.length === 0)) return ways;
-    ways.push(...freeWays(work, hand));
+    ways.push(...freeWays(work, hand).filter(measured));
   }
   return ways;
 }

@@ -75,6 +75,7 @@ export function sameSetting(a: LaidIn, b: LaidIn): boolean {
     near(p.stopDistance, q.stopDistance) &&
     near(p.guide?.offset, q.guide?.offset) &&
     p.window?.aid === q.window?.aid &&
+    (p.marked === undefined) === (q.marked === undefined) &&
     rail(a.near, b.near) &&
     rail(a.far, b.far)
   );

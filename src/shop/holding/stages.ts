@@ -63,13 +63,20 @@ const withoutRepeats = (loop: readonly Vec2[]): readonly Vec2[] =>
     return Math.hypot(x - px, y - py) > 10 * SAME_POINT;
   });
 
-/** Straight end-grain runs of the outline with the whole outline on one side. */
+/** An end sawn at this slope or steeper, run along the grain over run across it, is still an end cut: a mitre of 60°. */
+const STEEPEST_END = Math.sqrt(3) + 1e-9;
+
+/** Straight end-grain runs of the outline with the whole outline on one side: across the grain, or a mitre from edge to edge. */
 function throughEnds(outline: Profile): readonly (readonly [Vertex, Vertex])[] {
+  const { minY, maxY } = bounds(outline);
   return outline
     .map((from, i) => [from, outline[(i + 1) % outline.length]!] as const)
     .filter(([from, to]) => {
       const run = Math.hypot(to.x - from.x, to.y - from.y);
-      if (from.bulge !== 0 || Math.abs(to.y - from.y) <= Math.abs(to.x - from.x)) return false;
+      const [along, across] = [Math.abs(to.x - from.x), Math.abs(to.y - from.y)];
+      const wholeWidth = across > maxY - minY - 100 * SAME_POINT;
+      if (from.bulge !== 0 || across < SAME_POINT) return false;
+      if (along > (wholeWidth ? STEEPEST_END * across : across - 100 * SAME_POINT)) return false;
       // seen along the run, nothing of the outline lies to its right
       const [cx, cy] = [(to.x - from.x) / run, (to.y - from.y) / run];
       const turned = outline.map((v) => ({

@@ -1,8 +1,9 @@
 import type { Design } from '../../assembly/index.js';
-import { type Board, type FaceId, faces, type Mortise, planeRegion } from '../../board/index.js';
-import { dot, pointOut, type Vec3 } from '../../frame/index.js';
+import { type Board, type FaceId, faceFrame, faces, type Mortise, planeRegion } from '../../board/index.js';
+import { cross, dot, pointOut, unit, type Vec2, type Vec3 } from '../../frame/index.js';
 import { boardMarks, type Hand, handsOf } from '../boards/index.js';
-import type { CardCut, SetupCard } from '../set-up/index.js';
+import type { LineMark } from '../holding/index.js';
+import type { CardCut, MarkedOut, SetupCard } from '../set-up/index.js';
 import { faceWords } from '../words/index.js';
 
 export type StickMarkKind =
@@ -70,6 +71,8 @@ interface Line {
   readonly setup: string | undefined;
   /** The mortise it runs along (`x`) or across (`y`). */
   readonly of?: { readonly mortise: Mortise; readonly axis: 0 | 1 };
+  /** From arris to arris, for a line told by its marks. */
+  readonly chord?: number | undefined;
 }
 
 function sticksOf(board: Board, cards: readonly SetupCard[]): readonly Bare[] {
@@ -95,17 +98,20 @@ function linesOf(board: Board, card: SetupCard, cut: CardCut): readonly Line[] {
   const at = board.mortises.findIndex(({ id }) => id === cut.mortise);
   const mortise = board.mortises[at] as Mortise;
   const label = `M${at + 1}`;
+  const horn = cut.horn > 0 ? cut.horn / Math.abs(mortise.at.x[0]) : 0;
   const along: Line = {
     from: cut.from,
     along: mortise.at.x,
     of: { mortise, axis: 0 },
+    chord: cut.marked && chordOf(cut.marked.drawn.centreLine),
     setup: card.id,
     marks: [
-      { at: cut.ends[0] - cut.horn, kind: 'mortise end', label },
-      { at: cut.centre - cut.horn, kind: 'centre', label },
-      { at: cut.ends[1] - cut.horn, kind: 'mortise end', label },
+      { at: cut.ends[0] - horn, kind: 'mortise end', label },
+      { at: cut.centre - horn, kind: 'centre', label },
+      { at: cut.ends[1] - horn, kind: 'mortise end', label },
     ],
   };
+  if (cut.marked) return [along, ...arrisLines(board, card, cut.marked, mortise, at)];
   if (!cut.across) return [along];
   const guide: readonly StickMark[] =
     cut.guideEdge === undefined || cut.guideEdge < cut.across.horn
@@ -119,6 +125,30 @@ function linesOf(board: Board, card: SetupCard, cut: CardCut): readonly Line[] {
     marks: [{ at: cut.across.centre - cut.across.horn, kind: 'centre', label }, ...guide],
   };
   return [along, across];
+}
+
+const chordOf = ([p, q]: readonly [Vec2, Vec2]): number => Math.hypot(q[0] - p[0], q[1] - p[1]);
+
+/** The marks of a turned mortise's lines, each along its arris. A mark on or from a horn's end has no finished wood to lie on. */
+function arrisLines(
+  board: Board,
+  { id }: SetupCard,
+  { centreLine, guideEdge }: MarkedOut,
+  mortise: Mortise,
+  index: number,
+): readonly Line[] {
+  const lineOf = (mark: LineMark, kind: 'centre' | 'guide edge'): Line[] => {
+    const [on, from] = [faceFrame(board, mark.on), faceFrame(board, mark.from)];
+    if (!on || !from || mark.onHorn > 0 || mark.fromHorn > 0) return [];
+    const letter = kind === 'centre' ? 'M' : 'G';
+    const label = `${letter}${index + 1} on ${faceWords(board, mark.on)}`;
+    const along = unit(cross(mortise.at.z, on.z));
+    return [{ from: mark.from, along, setup: id, marks: [{ at: mark.at, kind, label }] }];
+  };
+  return [
+    ...centreLine.flatMap((mark) => lineOf(mark, 'centre')),
+    ...(guideEdge ?? []).flatMap((mark) => lineOf(mark, 'guide edge')),
+  ];
 }
 
 /** Long and short point of each angled end, along the grain. */
@@ -181,8 +211,12 @@ function sizeAlong(board: Board, group: readonly Line[], direction: StoryStick['
   if (direction === 'along the grain') return length;
   if (direction === 'across the grain') return width;
   if (direction === 'through the thickness') return thickness;
-  // on a slanted face: as far as it goes
-  const { mortise, axis } = group[0]!.of!;
+  // on a slanted face or line: as far as it goes
+  const chords = group.flatMap(({ chord }) => chord ?? []);
+  if (chords.length > 0) return Math.max(...chords);
+  const { mortise, axis } = group.find(({ of }) => of)?.of ?? {};
+  if (!mortise || axis === undefined)
+    return Math.max(...group.flatMap((line) => line.marks.map(({ at }) => at)));
   const reach = planeRegion(board, mortise.at)
     .flat()
     .map((point) => point[axis]);

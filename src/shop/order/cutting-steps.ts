@@ -26,6 +26,12 @@ export function mortiseSteps(
           // with a horn on, the rule starts at the horn's own end
           cut.horn > 0 ? undefined : cut.from,
           cut.across?.horn ? undefined : cut.across?.from,
+          ...[cut.marked?.centreLine, cut.marked?.guideEdge]
+            .flatMap((line) => line ?? [])
+            .flatMap(({ on, from, onHorn, fromHorn }) => [
+              onHorn > 0 ? undefined : on,
+              fromHorn > 0 ? undefined : from,
+            ]),
         ]);
         return [
           {

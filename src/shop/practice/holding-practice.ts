@@ -31,6 +31,9 @@ export const GUIDE_WOOD = 30;
 /** A guide board, and how far it reaches beyond the router's base at each end. */
 export const GUIDE = { width: 80, thickness: 18, beyond: 50 } as const;
 
+/** Marks a guide is laid on stand at least this far apart: nearer ones turn it by more than a pencil line shows. */
+export const MARKS_APART = 80;
+
 /** Wood round the opening of a template, beyond the router's base. */
 export const TEMPLATE_BEYOND = 30;
 

@@ -1,15 +1,24 @@
 import type { FaceId } from '../../board/index.js';
+import { dot, type Vec2, type Vec3 } from '../../frame/index.js';
 import type { Hand } from '../boards/index.js';
-import type { Holding, Horn, LaidIn, SeenFace, Work } from '../holding/index.js';
-import type { CardCut } from './setup-card.js';
+import {
+  type Holding,
+  type Horn,
+  hornedMouth,
+  type LaidIn,
+  type MarkedLines,
+  markedOut,
+  type SeenFace,
+  type Work,
+} from '../holding/index.js';
+import type { CardCut, MarkedOut } from './setup-card.js';
 
 /** One mortise as a row of its card. */
-export function cardCut(
-  { holding, board, work, near, far, horns }: LaidIn,
-  hands: ReadonlyMap<string, Hand>,
-): CardCut {
+export function cardCut(laid: LaidIn, hands: ReadonlyMap<string, Hand>): CardCut {
+  const { holding, board, work, near, far, horns } = laid;
   const { mortise, guide, across } = holding;
-  const along = measuredFrom(holding, work, horns);
+  const lines = holding.marked && markedOut(work, holding, hornsAt(holding, horns));
+  const along = lines ? alongLine(lines) : measuredFrom(holding, work, horns);
   const half = mortise.length / 2;
   const acrossHorn = across ? hornBeyond(across.from, holding, horns) : 0;
   return {
@@ -29,8 +38,42 @@ export function cardCut(
       guide &&
       across &&
       across.centre + acrossHorn + (guide.side === across.side ? -guide.offset : guide.offset),
+    marked: lines && drawnOut(laid, lines),
   };
 }
+
+/** From the first mark of the centre line, along it. */
+const alongLine = ({ along, marked: { centreLine } }: MarkedLines) => ({
+  face: along.from,
+  centre: along.centre,
+  horn: centreLine[0].onHorn,
+  outOfSquareDeg: 0,
+});
+
+function drawnOut({ holding, work, horns }: LaidIn, { marked, ...lines }: MarkedLines): MarkedOut {
+  const { at } = holding.mortise;
+  // the grain lies to the right; on an end, where it stands up, the width does
+  const right: Vec3 = Math.abs(at.z[0]) < GRAIN_STANDS ? [1, 0, 0] : [0, 1, 0];
+  const [c, s] = [dot(at.x, right), -dot(at.y, right)];
+  const long = Math.hypot(c, s);
+  const turned = ([x, y]: Vec2): Vec2 => [(c * x - s * y) / long, (s * x + c * y) / long];
+  const run = (y: number, [from, to]: readonly [number, number]) =>
+    [turned([from, y]), turned([to, y])] as const;
+  return {
+    turnDeg: (Math.atan2(Math.abs(s), Math.abs(c)) * 180) / Math.PI,
+    centreLine: marked.centreLine,
+    guideEdge: marked.guideEdge,
+    drawn: {
+      mouth: hornedMouth(work, hornsAt(holding, horns)).map((loop) => loop.map(turned)),
+      along: turned([1, 0]),
+      centreLine: run(0, lines.centreLine),
+      guideEdge: lines.guideEdge && run(lines.guideEdge.y, lines.guideEdge.x),
+    },
+  };
+}
+
+/** On a face this square to the grain (its cosine) the grain has no direction. */
+const GRAIN_STANDS = 0.9;
 
 /**
  * The face the marks are measured from. Where a horn stands beyond it the rule starts at the horn's end, which is there; of
@@ -38,10 +81,15 @@ export function cardCut(
  */
 function measuredFrom(holding: Holding, work: Work, horns: readonly Horn[]) {
   const beyond = (id: FaceId) => hornBeyond(id, holding, horns);
-  const given = { face: holding.along.from, centre: holding.along.centre + beyond(holding.along.from) };
+  // along the centre line a horn is longer than along the grain
+  const skew = Math.abs(faceNamed(work, holding.along.from)?.normal[0] ?? 1);
+  const given = {
+    face: holding.along.from,
+    centre: holding.along.centre + beyond(holding.along.from) / skew,
+  };
   const others = work.faces.flatMap((face) =>
     beyond(given.face) > 0 && beyond(face.id) > 0 && face.id !== given.face
-      ? [{ face: face.id, centre: Math.abs(face.offset / face.normal[0]) + beyond(face.id) }]
+      ? [{ face: face.id, centre: (Math.abs(face.offset) + beyond(face.id)) / Math.abs(face.normal[0]) }]
       : [],
   );
   const chosen = [given, ...others].toSorted((a, b) => a.centre - b.centre)[0]!;
@@ -53,5 +101,8 @@ function measuredFrom(holding: Holding, work: Work, horns: readonly Horn[]) {
 const faceNamed = (work: Work, id: string): SeenFace | undefined => work.faces.find((face) => face.id === id);
 
 /** Horns are on the milled blank only. */
-const hornBeyond = (face: FaceId, { stage }: Holding, horns: readonly Horn[]): number =>
-  stage === 'milled blank' ? (horns.find(({ end }) => end === face)?.length ?? 0) : 0;
+const hornsAt = ({ stage }: Holding, horns: readonly Horn[]): readonly Horn[] =>
+  stage === 'milled blank' ? horns : [];
+
+const hornBeyond = (face: FaceId, holding: Holding, horns: readonly Horn[]): number =>
+  hornsAt(holding, horns).find(({ end }) => end === face)?.length ?? 0;

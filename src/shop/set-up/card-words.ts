@@ -73,6 +73,10 @@ export function cautions(holding: Holding, shortPiece: boolean): readonly string
   ];
 }
 
+/** How a test cut of a turned mortise is put right when it is off. */
+export const TURNED_CORRECTION =
+  'scribe a centre line on the blank and set the guide or the template from it; after the cut measure from the line to the walls of the slot, at both ends: they must stand alike on both sides; move the guide or the template by half the difference, towards the nearer wall';
+
 /** How a test cut is put right when it is off; the walls it should have are on the card. */
 export function correction(near: number | undefined, far: number | undefined): string {
   if (near === undefined || far === undefined) {

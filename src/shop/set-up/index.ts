@@ -1,5 +1,6 @@
 export { FEED } from './card-words.js';
+export { MARKING_OUT, markedWords } from './marked-words.js';
 export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
-export type { CardCut, Figure, Pass, RailSetting, SetupCard, TestCut } from './setup-card.js';
+export type { CardCut, Figure, MarkedOut, Pass, RailSetting, SetupCard, TestCut } from './setup-card.js';
 export { type CardRequest, setupCards } from './setup-cards.js';
 export { type TestBlank, testBlanks } from './test-blanks.js';

@@ -1,6 +1,8 @@
 import type { FaceId } from '../../board/index.js';
+import type { Vec2 } from '../../frame/index.js';
+import type { Region } from '../../profile/index.js';
 import type { Verdict } from '../at-hand/index.js';
-import type { BrokenLimit, StageName, WedgeUse } from '../holding/index.js';
+import type { BrokenLimit, LineMarks, StageName, WedgeUse } from '../holding/index.js';
 
 /**
  * One set-up of router and jig, and every mortise cut with it. Lengths mm, exact; papers round.
@@ -107,4 +109,24 @@ export interface CardCut {
   readonly across: { readonly from: FaceId; readonly horn: number; readonly centre: number } | undefined;
   /** Where a guide board's working edge lies, from the same face; below 0 outside the board. */
   readonly guideEdge: number | undefined;
+  /** Instead of both when no edge runs along the mortise: its lines by marks on the arrises, and the mouth to draw them on. */
+  readonly marked: MarkedOut | undefined;
+}
+
+/** The lines of a mortise turned against its board's edges. */
+export interface MarkedOut {
+  /** Between the mortise's length and the grain, 0 to 90 degrees. */
+  readonly turnDeg: number;
+  /** `from`, `centre` and `ends` of the cut are measured along it from its first mark. */
+  readonly centreLine: LineMarks;
+  /** Undefined for a template, and where the guide's edge does not lie over the mouth's face. */
+  readonly guideEdge: LineMarks | undefined;
+  /** The mouth's face and the lines on it seen from above, the grain to the right; mm. */
+  readonly drawn: {
+    readonly mouth: Region;
+    /** Unit: along the mortise, whose middle is the origin. */
+    readonly along: Vec2;
+    readonly centreLine: readonly [Vec2, Vec2];
+    readonly guideEdge: readonly [Vec2, Vec2] | undefined;
+  };
 }

@@ -17,7 +17,7 @@ import {
 } from '../holding/index.js';
 import { cardCut } from './card-cut.js';
 import { cardSlot } from './card-slot.js';
-import { cautions, correction, FEED, zeroPoint } from './card-words.js';
+import { cautions, correction, FEED, TURNED_CORRECTION, zeroPoint } from './card-words.js';
 import { type FigureRequest, slidingOutlines } from './figure-request.js';
 import { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 import type { RailSetting, SetupCard } from './setup-card.js';
@@ -115,7 +115,7 @@ function cardOf(
       depth: Math.min(deepestPass(width), depth),
       nearWall: walls[0],
       farWall: walls[1],
-      correction: correction(walls[0], walls[1]),
+      correction: holding.marked ? TURNED_CORRECTION : correction(walls[0], walls[1]),
     },
     figures: [slot.figure, ...worstFigures(group, request)],
     cuts: group.map((one) => cardCut(one, hands)),
