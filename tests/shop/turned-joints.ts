@@ -37,7 +37,7 @@ export function turnedSeat(of: TurnedSeat): Design {
     const along: Vec3 = [Math.cos(turnDeg * RAD), Math.sin(turnDeg * RAD), 0];
     const across: Vec3 = [-along[1], along[0], 0];
     // x up, y along the mortise, z across it
-    const corner = add([at[0], at[1], 0], add(scale(along, w / 2), scale(across, -t / 2)));
+    const corner = add([at[0], at[1], 0], add(scale(along, -w / 2), scale(across, -t / 2)));
     return {
       board: makeBoard({ id: `leg-${i + 1}`, blank: { length: HEIGHT, width: w, thickness: t } }),
       place: frame(corner, across, [0, 0, 1]),

@@ -1,5 +1,5 @@
 import { drawableOf } from '../board/index.js';
-import { cardFigure, clampFigure, glueFigure, layoutFigure } from '../figure/index.js';
+import { cardFigure, clampFigure, glueFigure, layoutFigure, markingFigures } from '../figure/index.js';
 import {
   type Block,
   blocksOf,
@@ -14,11 +14,14 @@ import type { View } from '../view/index.js';
 import type { PlanParts } from './plan-parts.js';
 
 /** The set-up cards, a page each, with a picture of the set-up before the figures. */
-export function cardBlocks({ texts, papers, units }: PlanParts): readonly Block[] {
+export function cardBlocks({ texts, papers, units, solids }: PlanParts): readonly Block[] {
+  const boards = solids.design.boards.map(({ board }) => board);
+  const page = drawableOf(pageOf('A4', 'portrait'));
   return sectionsOf(blocksOf(texts.setup)).flatMap(({ heading: title, blocks }): readonly Block[] => {
     const card = papers.cards.find(({ id }) => title?.startsWith(`${id}:`));
     if (!card) return blocks;
-    return [{ kind: 'new page' }, blocks[0]!, cardFigure(card, units), ...blocks.slice(1)];
+    const marking = figureRows(markingFigures(card, boards, units), page.maxX - page.minX);
+    return [{ kind: 'new page' }, blocks[0]!, cardFigure(card, units), ...marking, ...blocks.slice(1)];
   });
 }
 

@@ -80,11 +80,11 @@ export function crossings(
   return start && end && end.x - start.x > SAME_POINT ? [start, end] : undefined;
 }
 
-/** Marks of a line, the one on the better face to measure from first: a reference, without a horn. */
-export const marksOf = ([start, end]: readonly [Crossing, Crossing]): LineMarks => {
-  const worse = (one: LineMark) => order(one.on) + (one.onHorn > 0 ? RULED.length : 0);
-  return worse(end.mark) < worse(start.mark) ? [end.mark, start.mark] : [start.mark, end.mark];
-};
+/** Both ends of a line, the one on the better face to measure from first: a reference, without a horn. */
+export function referenceFirst([start, end]: readonly [Crossing, Crossing]): readonly [Crossing, Crossing] {
+  const worse = ({ mark }: Crossing) => order(mark.on) + (mark.onHorn > 0 ? RULED.length : 0);
+  return worse(end) < worse(start) ? [end, start] : [start, end];
+}
 
 /** The wood of the mouth's face with the horns that stand beyond it, in the mortise's x and y. */
 export const hornedMouth = (work: Work, horns: readonly Horn[]): Region => arrisesOf(work, horns).loops;

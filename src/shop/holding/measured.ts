@@ -1,9 +1,10 @@
 import type { FaceId } from '../../board/index.js';
+import type { Vec2 } from '../../frame/index.js';
 import { PARALLEL_DEG } from '../../tolerances.js';
 import { MARKS_APART } from '../practice/index.js';
 import type { FromFace, Holding } from './holding.js';
 import type { Horn } from './horns.js';
-import { acrossOf, byReference, type Crossing, crossings, marksOf } from './line-marks.js';
+import { acrossOf, byReference, type Crossing, crossings, referenceFirst } from './line-marks.js';
 import type { SeenFace, Work } from './work-at-stage.js';
 
 /** How a mortise's place is told to somebody with a rule and a square. */
@@ -33,13 +34,13 @@ export function measuredAt(work: Work, guided: Guided, horned?: FaceId): Measure
   return along && { along, ...(across && { across }) };
 }
 
-/** A mortise that no face runs along, by its lines; and where these are in the mortise's frame, x at both ends. */
+/** A mortise that no face runs along, by its lines; and where their marks lie, in the mortise's x and y. */
 export interface MarkedLines {
   /** Along the centre line from its first mark. */
   readonly along: FromFace;
   readonly marked: NonNullable<Holding['marked']>;
-  readonly centreLine: readonly [from: number, to: number];
-  readonly guideEdge?: { readonly y: number; readonly x: readonly [from: number, to: number] };
+  readonly centreLine: readonly [Vec2, Vec2];
+  readonly guideEdge?: readonly [Vec2, Vec2];
 }
 
 /**
@@ -52,16 +53,27 @@ export interface MarkedLines {
 export function markedOut(work: Work, { guide }: Guided, horns: readonly Horn[]): MarkedLines | undefined {
   const line = crossings(work, 0, horns);
   if (!line) return undefined;
-  const centreLine = marksOf(line);
-  const start = line.find(({ mark }) => mark === centreLine[0])!;
+  const [first, second] = referenceFirst(line);
   const y = guide && (guide.side === 'near' ? -1 : 1) * guide.offset;
   const found = y === undefined ? undefined : crossings(work, y, horns);
-  const edge = found && found[1].x - found[0].x >= MARKS_APART ? found : undefined;
+  const edge = found && found[1].x - found[0].x >= MARKS_APART ? referenceFirst(found) : undefined;
   return {
-    along: fromCrossing(start),
-    marked: { centreLine, ...(edge && { guideEdge: marksOf(edge) }) },
-    centreLine: [line[0].x, line[1].x],
-    ...(edge && y !== undefined && { guideEdge: { y, x: [edge[0].x, edge[1].x] } }),
+    along: fromCrossing(first),
+    marked: {
+      centreLine: [first.mark, second.mark],
+      ...(edge && { guideEdge: [edge[0].mark, edge[1].mark] }),
+    },
+    centreLine: [
+      [first.x, 0],
+      [second.x, 0],
+    ],
+    ...(edge &&
+      y !== undefined && {
+        guideEdge: [
+          [edge[0].x, y],
+          [edge[1].x, y],
+        ],
+      }),
   };
 }
 

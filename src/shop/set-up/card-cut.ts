@@ -57,8 +57,7 @@ function drawnOut({ holding, work, horns }: LaidIn, { marked, ...lines }: Marked
   const [c, s] = [dot(at.x, right), -dot(at.y, right)];
   const long = Math.hypot(c, s);
   const turned = ([x, y]: Vec2): Vec2 => [(c * x - s * y) / long, (s * x + c * y) / long];
-  const run = (y: number, [from, to]: readonly [number, number]) =>
-    [turned([from, y]), turned([to, y])] as const;
+  const run = ([p, q]: readonly [Vec2, Vec2]) => [turned(p), turned(q)] as const;
   return {
     turnDeg: (Math.atan2(Math.abs(s), Math.abs(c)) * 180) / Math.PI,
     centreLine: marked.centreLine,
@@ -66,8 +65,8 @@ function drawnOut({ holding, work, horns }: LaidIn, { marked, ...lines }: Marked
     drawn: {
       mouth: hornedMouth(work, hornsAt(holding, horns)).map((loop) => loop.map(turned)),
       along: turned([1, 0]),
-      centreLine: run(0, lines.centreLine),
-      guideEdge: lines.guideEdge && run(lines.guideEdge.y, lines.guideEdge.x),
+      centreLine: run(lines.centreLine),
+      guideEdge: lines.guideEdge && run(lines.guideEdge),
     },
   };
 }

@@ -126,6 +126,7 @@ export interface MarkedOut {
     readonly mouth: Region;
     /** Unit: along the mortise, whose middle is the origin. */
     readonly along: Vec2;
+    /** Where the marks of each line lie, in their order. */
     readonly centreLine: readonly [Vec2, Vec2];
     readonly guideEdge: readonly [Vec2, Vec2] | undefined;
   };
