@@ -23,9 +23,18 @@ const parts: readonly LayoutPart[] = [
     length: 700,
     width: 400,
     thickness: 12,
+    scrap: false,
   },
-  { mark: 'Q', name: 'side', material: 'birch plywood', length: 500, width: 300, thickness: 12 },
-  { mark: 'R', name: 'rail', material: 'white ash', length: 900, width: 70, thickness: 30 },
+  {
+    mark: 'Q',
+    name: 'side',
+    material: 'birch plywood',
+    length: 500,
+    width: 300,
+    thickness: 12,
+    scrap: false,
+  },
+  { mark: 'R', name: 'rail', material: 'white ash', length: 900, width: 70, thickness: 30, scrap: false },
 ];
 
 const layouts = [...sheetLayouts(parts, shop, say), ...lumberLayouts(parts, shop, say).layouts];

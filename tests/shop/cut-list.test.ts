@@ -69,7 +69,7 @@ describe('a list worked by hand: two rails 300 × 60 × 20 and a top 500 × 200 
   const rows = cutList(
     request(designOf(boards), { horns: new Map([['back-rail', 50]]), fitAfter: new Map([['top', 7]]) }),
   );
-  const [bill] = woodBill(rows, 0.2);
+  const [bill] = woodBill(rows, [], 0.2);
 
   test('rough sizes are the finished ones with each allowance and the horn', () => {
     expect(rows.map(({ rough }) => rough!.size)).toEqual([
@@ -150,7 +150,7 @@ describe('test blanks', () => {
       farRail: undefined,
     }) as unknown as SetupCard;
 
-  test('are one for each section of a set-up and two where a wedge is used, sections of all set-ups together', () => {
+  test('serve every set-up of their section: a test cut each and two where a wedge is used, one after the other', () => {
     const blanks = testBlanks(
       [
         card('S1', ['left-side', 'right-side'], true),
@@ -160,9 +160,12 @@ describe('test blanks', () => {
       boards,
       aShop,
     );
-    expect(blanks.map(({ thickness, count, setups }) => [thickness, count, setups])).toEqual([
-      [28, 3, ['S1', 'S3']],
-      [24, 2, ['S2', 'S3']],
+    // three test cuts of 91 + 30 in one length, 30 beyond the last
+    expect(
+      blanks.map(({ thickness, count, cuts, length, setups }) => [thickness, count, cuts, length, setups]),
+    ).toEqual([
+      [28, 1, 3, 3 * 121 + 30, ['S1', 'S3']],
+      [24, 1, 2, 300, ['S2', 'S3']],
     ]);
   });
 

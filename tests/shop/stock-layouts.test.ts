@@ -23,6 +23,7 @@ const part = (given: Partial<LayoutPart>): LayoutPart => ({
   length: 300,
   width: 200,
   thickness: 12,
+  scrap: false,
   ...given,
 });
 

@@ -1,3 +1,4 @@
+import type { StockLayout } from '../../shop/index.js';
 import { drawableOf } from '../board/index.js';
 import { cardFigure, clampFigure, glueFigure, layoutFigure, markingFigures } from '../figure/index.js';
 import {
@@ -43,7 +44,8 @@ export function glueBlocks({ texts, papers, solids }: PlanParts, picture: View):
 export function layoutBlocks({ papers, layoutRows }: PlanParts): readonly Block[] {
   return papers.layouts.flatMap((layout, i) => [
     heading(`Layout: ${layout.title}`),
-    ...layout.plan.pieces.flatMap((piece, k): readonly Block[] => [
+    ...(crosscutsOnly(layout) ? [crosscutTable(layout, layoutRows[i] ?? [])] : []),
+    ...(crosscutsOnly(layout) ? [] : layout.plan.pieces).flatMap((piece, k): readonly Block[] => [
       ...(layout.plan.pieces.length > 1
         ? [paragraph(`Piece ${k + 1} of ${layout.plan.pieces.length}.`)]
         : []),
@@ -53,6 +55,26 @@ export function layoutBlocks({ papers, layoutRows }: PlanParts): readonly Block[
     ...layout.notes.map((text): Block => ({ kind: 'bullet', text })),
   ]);
 }
+
+/** Lengths that are only cut off one after the other need no drawing. */
+const crosscutsOnly = ({ plan }: StockLayout): boolean =>
+  plan.pieces.length > 0 &&
+  plan.pieces.every(({ stock, parts, cuts }) =>
+    [
+      ...cuts.map(({ direction }) => direction === 'crosscut'),
+      ...parts.map(({ width }) => width === stock.width),
+    ].every(Boolean),
+  );
+
+const crosscutTable = ({ plan }: StockLayout, rows: readonly (readonly string[])[]): Block =>
+  tableBlock([
+    ['length', 'pieces', 'cuts in order'],
+    ...plan.pieces.map(({ stock, parts }, i) => [
+      stock.name,
+      parts.map(({ id }) => id).join(', '),
+      (rows[i] ?? []).join('; '),
+    ]),
+  ]);
 
 /** Cuts in their order, down the left column and then the right. */
 function inTwoColumns(rows: readonly string[]): readonly Block[] {

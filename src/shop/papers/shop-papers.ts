@@ -10,7 +10,9 @@ import { type OrderOfWork, orderOfWork } from '../order/index.js';
 import { type SetupCard, setupCards, type TestBlank, testBlanks } from '../set-up/index.js';
 import {
   type CutRow,
+  crosscutLayouts,
   cutList,
+  gathered,
   type HardwareRow,
   hardwareList,
   type LumberPlan,
@@ -84,7 +86,18 @@ export function shopPapers(request: PapersRequest): ShopPapers {
       boards.map(({ id }) => [id, hornsOf(id, holdings).reduce((sum, horn) => sum + horn.length, 0)]),
     ),
   });
-  const parts = layoutParts(rows);
+  const all = layoutParts(rows);
+  const bought = gathered(
+    all.filter(({ scrap }) => !scrap),
+    shop,
+    'M',
+  );
+  const found = gathered(
+    all.filter(({ scrap }) => scrap),
+    shop,
+    'O',
+  );
+  const parts = bought.parts;
   const lumber = lumberLayouts(parts, shop, say);
   return {
     shop,
@@ -98,9 +111,13 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     strips,
     testBlanks: blanks,
     cutList: rows,
-    bills: woodBill(rows),
+    bills: woodBill(rows, bought.lengths),
     hardware: hardwareList(design),
-    layouts: [...sheetLayouts(parts, shop, say), ...lumber.layouts],
+    layouts: [
+      ...sheetLayouts(parts, shop, say),
+      ...lumber.layouts,
+      ...crosscutLayouts([...bought.lengths, ...found.lengths], shop, say),
+    ],
     toBuy: lumber.toBuy,
     glueUp,
     clamps,

@@ -33,8 +33,6 @@ export const STOCK_PRACTICE = {
   waste: 0.2,
   /** Wood for jointing each glue line when a wide board is glued up from strips. */
   glueLine: 3,
-  /** Length of a test blank beyond its mortise. */
-  testBlankBeyond: 100,
-  /** Width of a test blank beyond its mortise, where its width is not what is held. */
+  /** Length of test blank a test cut takes beyond its mortise; and its width, where the width is not what is held. */
   testBlankBeside: 30,
 } as const;

@@ -10,16 +10,24 @@ export interface TestBlank {
   readonly length: number;
   readonly width: number;
   readonly thickness: number;
-  /** One for each set-up, two where a wedge holds the work at an angle. */
+  /** As many as take all the test cuts side by side. */
   readonly count: number;
+  /** One for each set-up, two where a wedge holds the work at an angle. */
+  readonly cuts: number;
   readonly setups: readonly string[];
 }
 
+/** A test cut and the length of blank it takes. */
+interface Wanted extends Omit<TestBlank, 'count' | 'cuts' | 'length' | 'setups'> {
+  readonly lengths: readonly number[];
+  readonly setup: string;
+}
+
 /**
- * The test blanks of a set of cards: one for each section a set-up is used on, sections of all cards together.
+ * The test blanks of a set of cards: each serves every set-up used on its section, the test cuts one after the other along it.
  *
- * As thick as the board; as wide only where a rail bears on its edges, else the mortise finds room in less of it, and no wide
- * board need be glued up for a test.
+ * As thick as the board; as wide only where a rail bears on its edges, else the mortise finds room in less of it. Never shorter
+ * than the saw may be given, never longer than is handy.
  */
 export function testBlanks(
   cards: readonly SetupCard[],
@@ -27,45 +35,52 @@ export function testBlanks(
   shop: Shop,
 ): readonly TestBlank[] {
   const byId = new Map(boards.map((board) => [board.id, board]));
-  const wanted = cards.flatMap((card) => {
-    const sections: TestBlank[] = [];
+  const sections: Wanted[][] = [];
+  for (const card of cards) {
     for (const cut of card.cuts) {
       const board = byId.get(cut.board);
       if (!board) continue;
-      const { width, thickness } = board.blank;
-      const blank: TestBlank = {
-        material: board.material,
-        width: widthIsHeld(cut)
-          ? width
-          : Math.min(width, card.mortiseLength + STOCK_PRACTICE.testBlankBeside),
-        thickness,
-        length: Math.max(
-          STOCK_PRACTICE.stripLength,
-          shop.shortest.saw ?? 0,
-          card.mortiseLength + STOCK_PRACTICE.testBlankBeyond,
-        ),
-        count: card.nearRail?.wedge || card.farRail?.wedge ? 2 : 1,
-        setups: [card.id],
-      };
-      if (!sections.some((one) => oneSection(one, blank))) sections.push(blank);
-    }
-    return sections;
-  });
-  const merged: TestBlank[] = [];
-  for (const blank of wanted) {
-    const at = merged.findIndex((one) => oneSection(one, blank));
-    if (at < 0) merged.push(blank);
-    else {
-      const one = merged[at]!;
-      merged[at] = {
-        ...one,
-        length: Math.max(one.length, blank.length),
-        count: one.count + blank.count,
-        setups: [...one.setups, ...blank.setups],
-      };
+      const wanted = wantedBy(card, cut, board);
+      const same = sections.find(([first]) => oneSection(first!, wanted));
+      if (!same) sections.push([wanted]);
+      else if (!same.some(({ setup }) => setup === card.id)) same.push(wanted);
     }
   }
-  return merged;
+  return sections.map((section) => blankOf(section, shop));
+}
+
+function wantedBy(card: SetupCard, cut: CardCut, { material, blank }: Board): Wanted {
+  const { width, thickness } = blank;
+  const length = card.mortiseLength + STOCK_PRACTICE.testBlankBeside;
+  return {
+    material,
+    width: widthIsHeld(cut) ? width : Math.min(width, length),
+    thickness,
+    lengths: card.nearRail?.wedge || card.farRail?.wedge ? [length, length] : [length],
+    setup: card.id,
+  };
+}
+
+function blankOf(section: readonly Wanted[], shop: Shop): TestBlank {
+  const { material, width, thickness } = section[0]!;
+  const cuts = section.flatMap(({ lengths }) => lengths);
+  const least = Math.max(STOCK_PRACTICE.stripLength, shop.shortest.saw ?? 0);
+  const room = Math.max(least, STOCK_PRACTICE.stripLongest) - STOCK_PRACTICE.testBlankBeside;
+  const rows: number[] = [];
+  for (const cut of cuts.toSorted((a, b) => b - a)) {
+    const at = rows.findIndex((used) => used + cut <= room);
+    if (at < 0) rows.push(cut);
+    else rows[at] = rows[at]! + cut;
+  }
+  return {
+    material,
+    width,
+    thickness,
+    length: Math.max(least, Math.max(...rows) + STOCK_PRACTICE.testBlankBeside),
+    count: rows.length,
+    cuts: cuts.length,
+    setups: section.map(({ setup }) => setup),
+  };
 }
 
 const WIDE_FACES: readonly string[] = ['reference-face', 'opposite-face'];
@@ -73,7 +88,9 @@ const WIDE_FACES: readonly string[] = ['reference-face', 'opposite-face'];
 const widthIsHeld = ({ nearFace, farFace }: CardCut): boolean =>
   [nearFace, farFace].some((face) => face !== undefined && !WIDE_FACES.includes(face));
 
-const oneSection = (a: TestBlank, b: TestBlank): boolean =>
+type Section = Pick<TestBlank, 'material' | 'width' | 'thickness'>;
+
+const oneSection = (a: Section, b: Section): boolean =>
   a.material === b.material &&
   Math.abs(a.width - b.width) < COPLANAR &&
   Math.abs(a.thickness - b.thickness) < COPLANAR;

@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import { type Blank, type Board, stockVolume } from '../../board/index.js';
-import { density, materialNames } from '../../tables/index.js';
+import { density, materialNames, sheetNames } from '../../tables/index.js';
 import type { Shop } from '../at-hand/index.js';
 import {
   type BoardEnds,
@@ -44,6 +44,8 @@ export interface CutRow {
   readonly names: readonly string[];
   readonly count: number;
   readonly material: string;
+  /** From what lies about in any shop: not on the lumber, not in the wood to buy. */
+  readonly scrap: boolean;
   readonly finished: Blank;
   /** Undefined when the shop file gives no rough allowance: not verified. */
   readonly rough: RoughSize | undefined;
@@ -79,7 +81,7 @@ export function cutList(request: CutListRequest): readonly CutRow[] {
     ...boardKinds(boards).map((kind) => boardRow(kind, marks, request)),
     ...aids.map((aid) => aidRow(aid, marks, request)),
     ...templates.map((template) => templateRow(template, marks)),
-    ...testBlanks.map((blank, i) => testRow(blank, `X${i + 1}`, request)),
+    ...testBlanks.map((blank, i) => testRow(blank, `X${i + 1}`)),
     ...strips.flatMap((plan) => stripRows(plan, request)),
   ];
 }
@@ -115,12 +117,15 @@ function boardRow(
 function aidRow({ board, purpose, count, handed }: Aid, marks: Marks, { shop }: CutListRequest): CutRow {
   return {
     ...piece('aid', board, stockVolume(board).volume),
+    ...(sheetNames.includes(board.material) ? {} : scrapOf(SCRAP.aid)),
     name: `${board.name}: ${purpose}`,
     marks: [marks.get(board.id)!],
     markWords: `${marks.get(board.id)!}${handed ? ', left and right ones marked' : ''}`,
     boards: [board.id],
     count,
-    rough: roughSize(board.blank, board.material, shop),
+    rough: sheetNames.includes(board.material)
+      ? roughSize(board.blank, board.material, shop)
+      : asFound(board.blank),
     ends: boardEnds(board),
     handed,
   };
@@ -139,15 +144,16 @@ function templateRow({ id, boards, material, ...size }: OutlineTemplate, marks: 
   };
 }
 
-function testRow(blank: TestBlank, mark: string, { shop }: CutListRequest): CutRow {
+function testRow(blank: TestBlank, mark: string): CutRow {
   const { material, length, width, thickness, count, setups } = blank;
   const finished = { length, width, thickness };
   return {
     ...plain('test blank', `test blank for ${setups.join(', ')}`, material, finished),
+    ...scrapOf(SCRAP.blank),
     marks: [mark],
     markWords: mark,
     count,
-    rough: roughSize(finished, material, shop, { endsToSquare: false }),
+    rough: asFound(finished),
   };
 }
 
@@ -172,6 +178,7 @@ const plain = (kind: CutRow['kind'], name: string, material: string, finished: B
     kind,
     name,
     material,
+    scrap: false,
     finished,
     boards: [],
     names: [],
@@ -184,6 +191,17 @@ const plain = (kind: CutRow['kind'], name: string, material: string, finished: B
     massKg: massOf(volume, material),
   };
 };
+
+/** What aids and test blanks are made of: nothing that has to be bought. */
+const SCRAP = {
+  aid: 'scrap: any sound wood, plywood or fibreboard',
+  blank: 'scrap: sound wood about as hard as the work',
+} as const;
+
+const scrapOf = (material: string) => ({ material, scrap: true, massKg: undefined });
+
+/** Scrap is taken as it is found and brought to size: nothing is added to it. */
+const asFound = (size: Blank): RoughSize => ({ size, allowances: [] });
 
 const piece = (kind: CutRow['kind'], board: Board, volume: number) => ({
   ...plain(kind, board.name, board.material, board.blank),

@@ -30,6 +30,8 @@ export interface Sawing {
   readonly trim: { readonly ends: number; readonly edges: number };
   /** Which cuts come first: sheets are ripped first, lumber is cut to rough length first. */
   readonly first: Direction;
+  /** Shortest piece the saw may be given: plans that keep to it are preferred. */
+  readonly shortest?: number;
 }
 
 /** `rip`: along the stock's length; `crosscut`: across it. */

@@ -12,13 +12,14 @@ import type {
   Unplaced,
 } from './cutting.js';
 import { cutPart, freePiece, type Piece, trimmedPiece } from './guillotine-tree.js';
+import { cutsTooShort } from './saw-limits.js';
 
 /**
  * Lays parts out so that every cut runs from edge to edge of the piece it is made on.
  *
  * Several ways of sorting, choosing and splitting are tried, each a first-fit with the best-fitting free piece (Jylänki, A
  * Thousand Ways to Pack the Bin, 2010, section 2: the guillotine algorithms); the one that places most, then takes least
- * stock, then makes the preferred cuts first, then keeps the largest offcut, is taken. The same input gives the same plan.
+ * stock, then makes the fewest cuts on pieces too short for the saw, then makes the preferred cuts first, then keeps the largest offcut, is taken. The same input gives the same plan.
  * It is not proved to be the least possible stock.
  */
 export function guillotine(
@@ -36,7 +37,7 @@ export function guillotine(
     partOrders.flatMap((ordered) =>
       stockOrders.map((stock) => {
         const plan = laidOut(ordered, stock, sawing, split);
-        return { plan, merit: meritOf(plan, way) };
+        return { plan, merit: meritOf(plan, way, sawing.shortest ?? 0) };
       }),
     ),
   );
@@ -159,13 +160,21 @@ function place(part: PartToCut, open: readonly Open[], { kerf }: Sawing, split: 
 }
 
 /** Smaller is better, the first figure first. */
-function meritOf({ pieces, unplaced }: CuttingPlan, way: number): readonly number[] {
+function meritOf(plan: CuttingPlan, way: number, shortest: number): readonly number[] {
+  const { pieces, unplaced } = plan;
   const stockArea = pieces.reduce((sum, { stock }) => sum + stock.length * stock.width, 0);
   const largest = Math.max(
     0,
     ...pieces.flatMap(({ offcuts }) => offcuts.map(({ length, width }) => length * width)),
   );
-  return [unplaced.length, stockArea, pieces.length, way, -Math.round(largest)];
+  return [
+    unplaced.length,
+    cutsTooShort(plan, shortest).length,
+    stockArea,
+    pieces.length,
+    way,
+    -Math.round(largest),
+  ];
 }
 
 const firstDifference = (a: readonly number[], b: readonly number[]): number => {

@@ -9,6 +9,8 @@ export interface LayoutPart {
   readonly length: number;
   readonly width: number;
   readonly thickness: number;
+  /** Taken from what lies about, not bought. */
+  readonly scrap: boolean;
 }
 
 /** Every single piece of a cut list, in its rough size where it has one. */
@@ -24,6 +26,7 @@ export const layoutParts = (rows: readonly CutRow[]): readonly LayoutPart[] =>
         length,
         width,
         thickness,
+        scrap: row.scrap,
       };
     });
   });

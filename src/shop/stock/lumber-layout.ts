@@ -7,6 +7,7 @@ import { STOCK_PRACTICE } from '../practice/index.js';
 import type { PartToCut, Stock, Unplaced } from './cutting.js';
 import { guillotine } from './guillotine.js';
 import type { LayoutPart } from './layout-parts.js';
+import { shortestPiece } from './saw-limits.js';
 import type { StockLayout } from './sheet-layout.js';
 
 /** What to buy of one wood and thickness when no lumber is at hand. mm */
@@ -40,7 +41,7 @@ export function lumberLayouts(
   say: Say,
   waste: number = STOCK_PRACTICE.waste,
 ): LumberPlan {
-  const solid = parts.filter(({ material }) => !sheetNames.includes(material));
+  const solid = parts.filter(({ material, scrap }) => !scrap && !sheetNames.includes(material));
   if (shop.lumber.length === 0) return { layouts: [], toBuy: buying(solid, waste) };
   const thicknesses = [...new Set(shop.lumber.map(({ thickness }) => thickness))].toSorted((a, b) => a - b);
   const on = (part: LayoutPart) => thicknesses.find((one) => one >= part.thickness - SAME_POINT);
@@ -81,6 +82,7 @@ function layoutOf(
       kerf,
       trim: { ends: STOCK_PRACTICE.lumberEndTrim, edges: STOCK_PRACTICE.lumberEdgeTrim },
       first: 'crosscut',
+      shortest: shortestPiece(shop).saw,
     },
   );
   const known = shop.sawKerf !== undefined && shop.roughAllowance !== undefined;

@@ -6,6 +6,7 @@ import { STOCK_PRACTICE } from '../practice/index.js';
 import type { CuttingPlan, PartToCut } from './cutting.js';
 import { guillotine } from './guillotine.js';
 import type { LayoutPart } from './layout-parts.js';
+import { cutsTooShort, shortestPiece } from './saw-limits.js';
 
 /** Parts of one sheet material and thickness laid out on sheets. mm */
 export interface StockLayout {
@@ -52,6 +53,7 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
   const assumed: SheetAtHand = { name: material, ...STOCK_PRACTICE.sheet, thickness };
   const sheets = found.length > 0 ? found : [assumed];
   const kerf = shop.sawKerf ?? STOCK_PRACTICE.kerf;
+  const shortest = shortestPiece(shop).saw;
   const known = found.length > 0 && shop.sawKerf !== undefined;
   const grainLocked = !NO_GRAIN.has(material);
   const plan = guillotine(
@@ -72,6 +74,7 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
       kerf,
       trim: { ends: STOCK_PRACTICE.sheetTrim, edges: STOCK_PRACTICE.sheetTrim },
       first: 'rip',
+      shortest,
     },
   );
   const measured = sheets[0]!.thickness;
@@ -99,6 +102,7 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
           ]
         : []),
       ...partSheets(plan, say),
+      ...shortCutNotes(plan, shortest, say),
       ...plan.unplaced.map(
         ({ part, needed }) =>
           `${part.id}, ${say.length(part.length)} × ${say.length(part.width)}, fits no sheet: one of at least ${say.length(needed.length)} × ${say.length(needed.width)} is needed${grainLocked ? ', grain along the first' : ''}`,
@@ -106,6 +110,13 @@ function layoutOf(parts: readonly LayoutPart[], shop: Shop, say: Say): StockLayo
     ],
   };
 }
+
+/** What to do with a cut the saw may not make. */
+const shortCutNotes = (plan: CuttingPlan, shortest: number, say: Say): readonly string[] =>
+  cutsTooShort(plan, shortest).map(
+    ({ stock, cut }) =>
+      `sheet ${stock}, cut ${cut.number}: the piece is ${say.length(cut.direction === 'rip' ? cut.piece.length : Math.max(cut.piece.length, cut.piece.width))} along the cut, less than the ${say.length(shortest)} the saw may be given: cut it with a hand saw or jigsaw`,
+  );
 
 const sheetsFor = (
   sheets: readonly SheetAtHand[],

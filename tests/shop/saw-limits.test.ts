@@ -1,0 +1,130 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { speaker } from '../../src/length/index.js';
+import {
+  crosscutLayouts,
+  cutsTooShort,
+  gathered,
+  type LayoutPart,
+  lumberLayouts,
+  type Shop,
+  sheetLayouts,
+  woodBill,
+} from '../../src/shop/index.js';
+import { aShop } from './a-shop.js';
+import { replayCuts } from './replay-cuts.js';
+
+const say = speaker('mm');
+
+const part = (given: Partial<LayoutPart>): LayoutPart => ({
+  mark: 'P',
+  name: 'piece',
+  material: 'white ash',
+  length: 80,
+  width: 40,
+  thickness: 20,
+  scrap: false,
+  ...given,
+});
+
+const shop: Shop = {
+  ...aShop,
+  sawKerf: 3,
+  shortest: { saw: 250, planer: 320 },
+  sheets: [{ name: 'birch plywood', length: 1525, width: 1525, thickness: 12 }],
+  lumber: [{ thickness: 52, width: 400, length: 3000, count: 50 }],
+};
+
+describe('pieces shorter than the machines may be given', () => {
+  test('share a length that is planed and ripped whole: 5 of 80 and 5 kerfs of 3, and 250 for the saw at the last cut', () => {
+    const { parts, lengths } = gathered(
+      Array.from({ length: 5 }, (_, i) => part({ mark: `P.${i + 1}` })),
+      shop,
+      'M',
+    );
+    expect(lengths).toHaveLength(1);
+    expect(lengths[0]!.length).toBe(4 * (80 + 3) + 250);
+    expect(parts).toEqual(lengths);
+  });
+
+  test('one alone stands in a length both machines take', () => {
+    expect(gathered([part({})], shop, 'M').lengths[0]!.length).toBe(320);
+    expect(gathered([part({})], { ...shop, shortest: {} }, 'M').lengths[0]!.length).toBe(300);
+  });
+
+  test('long pieces and sheet goods are left as they are', () => {
+    const parts = [part({ length: 320 }), part({ material: 'birch plywood' })];
+    expect(gathered(parts, shop, 'M')).toEqual({ parts, lengths: [] });
+  });
+
+  test('are crosscut off one after the other, and the last offcut is what was held', () => {
+    const { lengths } = gathered([part({ mark: 'A', length: 100 }), part({ mark: 'B' })], shop, 'M');
+    const [layout] = crosscutLayouts(lengths, shop, say);
+    const left = replayCuts(layout!.plan.pieces[0]!, 3);
+    expect(left.get('A')!.length).toBe(100);
+    expect(left.get('B')!.length).toBe(80);
+    expect(left.get('M1.1')!.length).toBeCloseTo(103 + 250 - 186, 9);
+  });
+
+  test('cost the wood that is left over of their length', () => {
+    const rows = [
+      {
+        material: 'white ash',
+        kind: 'board',
+        count: 1,
+        blankVolume: 80 * 40 * 20,
+        rough: { allowances: [] },
+      },
+    ] as unknown as Parameters<typeof woodBill>[0];
+    const { lengths } = gathered([part({})], shop, 'M');
+    expect(woodBill(rows, lengths, 0)[0]!.total.volumeMm3).toBeCloseTo(320 * 40 * 20, 6);
+  });
+});
+
+const size = (most: number) => fc.integer({ min: 20, max: most });
+
+test('no cut of a random list breaks the limits of its saw, and every piece comes off it in its size', () => {
+  let cuts = 0;
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(size(900), fc.oneof(fc.constantFrom(40, 60), size(180)), fc.constantFrom(12, 20)), {
+        minLength: 1,
+        maxLength: 14,
+      }),
+      fc.integer({ min: 100, max: 450 }),
+      fc.integer({ min: 100, max: 450 }),
+      (sizes, saw, planer) => {
+        const own: Shop = { ...shop, shortest: { saw, planer } };
+        const all = sizes.map(([length, width, thickness], i) =>
+          part({ mark: `P${i + 1}`, length, width, thickness }),
+        );
+        const { parts, lengths } = gathered(all, own, 'M');
+        const layouts = [...lumberLayouts(parts, own, say).layouts, ...crosscutLayouts(lengths, own, say)];
+        for (const { plan } of layouts) {
+          expect(plan.unplaced).toEqual([]);
+          expect(cutsTooShort(plan, saw)).toEqual([]);
+          cuts += plan.pieces.reduce((sum, piece) => sum + piece.cuts.length, 0);
+        }
+        // every part a machine planes or rips is as long as both want it
+        for (const one of parts) expect(one.length).toBeGreaterThanOrEqual(Math.max(saw, planer));
+        const sawn = new Map(
+          layouts.flatMap(({ plan }) => plan.pieces.flatMap((piece) => [...replayCuts(piece, 3)])),
+        );
+        for (const one of all) {
+          expect(sawn.get(one.mark)!.length).toBeCloseTo(one.length, 6);
+          expect(sawn.get(one.mark)!.width).toBeCloseTo(one.width, 6);
+        }
+      },
+    ),
+    { numRuns: 300 },
+  );
+  expect(cuts).toBeGreaterThan(1000);
+});
+
+test('a rip on a sheet that runs too short for the saw is told with another way to cut it', () => {
+  const small = part({ mark: 'S', material: 'birch plywood', length: 60, width: 200, thickness: 12 });
+  const tiny = part({ mark: 'T', material: 'birch plywood', length: 60, width: 150, thickness: 12 });
+  const [layout] = sheetLayouts([small, tiny], { ...shop, shortest: { saw: 400 } }, say);
+  const short = cutsTooShort(layout!.plan, 400);
+  expect(layout!.notes.filter((note) => note.includes('hand saw'))).toHaveLength(short.length);
+});
