@@ -82,7 +82,7 @@ function facePlanes(board: Board): FacePlane[] {
     }
     planes.push({
       id: edgeName(board, from, to, i),
-      grain: Math.abs(out[0]) > Math.SQRT1_2 ? 'end' : 'edge',
+      grain: grainOf(out[0], out[1]),
       frame: frame([from.x, from.y, 0], out, [to.x - from.x, to.y - from.y, 0]),
       runs: [[0, run]],
     });
@@ -101,7 +101,14 @@ const inPlane = (plane: Frame, out: Vec3, at: Vertex): boolean =>
   dot(plane.z, out) > 1 - SAME_DIRECTION &&
   Math.abs(dot(plane.z, subtract([at.x, at.y, 0], plane.origin))) < SAME_POINT;
 
-const grainOf = (nx: number, ny: number): 'edge' | 'end' => (Math.abs(nx) > Math.abs(ny) ? 'end' : 'edge');
+const grainOf = (nx: number, ny: number): 'edge' | 'end' => (looksAlongGrain([nx, ny]) ? 'end' : 'edge');
+
+/** Whether a face is an end rather than an edge, by its normal out of the wood, board frame; a mitre of 45° is an end. */
+export const looksAlongGrain = ([x, y]: readonly [
+  x: number,
+  y: number,
+  ...rest: readonly number[],
+]): boolean => Math.abs(x) > Math.abs(y) - SAME_POINT;
 
 function edgeName(board: Board, from: Vertex, to: Vertex, index: number): FaceId {
   const { length, width } = board.blank;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type Board, makeBoard } from '../../src/board/index.js';
+import { type Board, faces, makeBoard } from '../../src/board/index.js';
 import { polygon } from '../../src/profile/index.js';
-import { boardEnds } from '../../src/shop/index.js';
+import { boardEnds, faceWords, stagesOf } from '../../src/shop/index.js';
 import { stoolWith } from './designs.js';
 
 const tan = (deg: number) => Math.tan((deg * Math.PI) / 180);
@@ -49,6 +49,33 @@ describe('a rail 400 × 60 with ends at 8°', () => {
   test('one end a hundredth of a degree off is not mirrored any more', () => {
     expect(boardEnds(rail(run, 60 * tan(8.01))).ends).toBe('different angles');
   });
+});
+
+describe.each([30, 45, 60])('a rail mitred at %i°', (deg) => {
+  const mitred = rail(-60 * tan(deg), -60 * tan(deg));
+  const ends = boardEnds(mitred);
+
+  test('has mirrored ends, set from long point to long point', () => {
+    expect(ends.ends).toBe('mirrored');
+    expect(ends.anglesDeg[0]).toBeCloseTo(deg, 6);
+    expect(ends.longPoint).toBeCloseTo(400, 4);
+    expect(ends.shortPoint).toBeCloseTo(400 - 120 * tan(deg), 4);
+    expect(ends.stopTo).toContain('long point to long point');
+  });
+
+  test('has its ends cut before its outline', () => {
+    expect(stagesOf(mitred).find(({ name }) => name === 'ends cut')!.board.outline).toEqual(mitred.outline);
+  });
+});
+
+test('a mitre of 45° is an end, whichever way its last digit falls', () => {
+  const mitred = rail(-60, -60);
+  const slanted = faces(mitred).filter(({ id }) => id.startsWith('edge-'));
+  expect(slanted.map(({ grain }) => grain)).toEqual(['end', 'end']);
+  expect(slanted.map(({ id }) => faceWords(mitred, id)).toSorted()).toEqual([
+    'angled opposite end (edge-2)',
+    'angled reference end (edge-4)',
+  ]);
 });
 
 describe('the raked sides of the stool', () => {

@@ -1,7 +1,7 @@
 import { type Board, columnRegion, faceFrame, planeRegion } from '../../board/index.js';
 import { angleDeg, type Frame, pointOut, scale, type Vec3 } from '../../frame/index.js';
 import { type Region, regionArea } from '../../profile/index.js';
-import { COPLANAR, PARALLEL_DEG, PATCH_MM2 } from '../../tolerances.js';
+import { COPLANAR, PARALLEL_DEG, PATCH_MM2, SAME_POINT } from '../../tolerances.js';
 
 /** How the two ends of a board lean: a parallelogram, a trapezoid, or neither. */
 export type EndsWord = 'square' | 'parallel' | 'mirrored' | 'one end angled' | 'different angles' | 'curved';
@@ -70,6 +70,9 @@ interface EndFace {
   readonly region: Region;
 }
 
+/** Cosine of 60°, the steepest mitre that still counts as an end: that of a triangle's corners. */
+const STEEPEST_END = 0.5 - SAME_POINT;
+
 /** The flat faces across the grain; the others are not worked out, which is most of the work on a board with a curved outline. */
 function endFaces(board: Board): readonly EndFace[] {
   const ids = [
@@ -81,7 +84,7 @@ function endFaces(board: Board): readonly EndFace[] {
   const column = columnRegion(board);
   return ids
     .flatMap((id) => faceFrame(board, id) ?? [])
-    .filter(({ z }) => Math.abs(z[0]) > Math.SQRT1_2)
+    .filter(({ z }) => Math.abs(z[0]) > STEEPEST_END)
     .map((frame): EndFace => ({ frame, region: planeRegion(board, frame, column) }))
     .filter(({ region }) => regionArea(region) > PATCH_MM2);
 }

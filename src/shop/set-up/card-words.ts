@@ -1,6 +1,7 @@
 import type { Board, FaceId, Mortise } from '../../board/index.js';
 import { type Frame, pointOut, type Vec3 } from '../../frame/index.js';
 import type { Region } from '../../profile/index.js';
+import { SAME_POINT } from '../../tolerances.js';
 import type { Holding } from '../holding/index.js';
 import { faceWords, inBoth } from '../words/index.js';
 
@@ -22,7 +23,7 @@ export function zeroPoint(
 ): string {
   const words = faceWords(board, face.id);
   const z = mortise.at.z;
-  const isAngledEnd = Math.abs(z[0]) > Math.SQRT1_2 && Math.abs(z[0]) < 1 - LEANS ** 2;
+  const isAngledEnd = Math.abs(z[0]) > Math.SQRT1_2 - SAME_POINT && Math.abs(z[0]) < 1 - LEANS ** 2;
   if (!isAngledEnd) return `on the ${words}, where the mortise will be`;
   const corners = face.region.flatMap((loop) => loop.map(([x, y]) => pointOut(face.frame, [x, y, 0])));
   const out = Math.sign(z[0]);

@@ -3,7 +3,7 @@ import type { Board, Mortise } from '../../board/index.js';
 import type { Joint, Tenon } from '../../joinery/index.js';
 import type { Say } from '../../length/index.js';
 import { speciesNames } from '../../tables/index.js';
-import { COPLANAR } from '../../tolerances.js';
+import { COPLANAR, SAME_POINT } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 import { STOCK_PRACTICE } from '../practice/index.js';
 import { type SlotGrain, type SlotWidth, slotWidthOf } from './slot-width.js';
@@ -140,7 +140,7 @@ const grainsOf = ({ mortises }: Placed): readonly SlotGrain[] =>
 
 /** End grain where the axis runs more along the board than across it. */
 const grainOf = (mortise: Mortise): SlotGrain =>
-  Math.abs(mortise.at.z[0]) > Math.SQRT1_2 ? 'end grain' : 'face grain';
+  Math.abs(mortise.at.z[0]) > Math.SQRT1_2 - SAME_POINT ? 'end grain' : 'face grain';
 
 function kindOf(
   mark: string,

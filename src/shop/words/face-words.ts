@@ -1,4 +1,4 @@
-import { type Board, type FaceId, faceFrame } from '../../board/index.js';
+import { type Board, type FaceId, faceFrame, looksAlongGrain } from '../../board/index.js';
 
 /**
  * What a person calls a face: `reference face`, `angled opposite end (edge-2)`, `bevelled end 'top'`.
@@ -9,7 +9,7 @@ export function faceWords(board: Board, id: FaceId): string {
   if (/^(reference|opposite)-(face|edge|end)$/.test(id)) return id.replace('-', ' ');
   const z = faceFrame(board, id)?.z;
   if (!z) return id;
-  const isEnd = Math.abs(z[0]) > Math.abs(z[1]);
+  const isEnd = looksAlongGrain(z);
   if (board.bevels.some((bevel) => bevel.id === id)) return `bevelled ${isEnd ? 'end' : 'edge'} '${id}'`;
   const side = isEnd ? (z[0] < 0 ? 'reference' : 'opposite') : z[1] < 0 ? 'reference' : 'opposite';
   const square = Math.max(Math.abs(z[0]), Math.abs(z[1])) > 1 - 1e-9;
