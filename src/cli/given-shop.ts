@@ -1,10 +1,7 @@
 import type { Design } from '../assembly/index.js';
-import { InputError } from '../errors.js';
-import { trimmed, type Units } from '../length/index.js';
-import { readParameters } from '../model/index.js';
-import { builtInShop, readShop, type Shop, shopUnits } from '../shop/index.js';
-import { loadModel } from './find-models.js';
-import { readYaml } from './given-values.js';
+import type { Units } from '../length/index.js';
+import { loadModel, OWN_MODELS, readYaml } from '../node/index.js';
+import { builtInShop, jigOfShop, readShop, type Shop, shopUnits } from '../shop/index.js';
 import type { Surroundings } from './surroundings.js';
 
 /** What is at hand: the shop, and its jig as a design. */
@@ -40,38 +37,7 @@ export async function givenShop(
  * @throws InputError when the jig's parameters cannot be used
  */
 export async function atHand(path: string | undefined, units: Units, around: Surroundings): Promise<AtHand> {
-  const { modelsFolder: _, ...here } = around;
   // the jig is the program's own, whatever folder the models of a run are in
-  const [given, model] = await Promise.all([givenShop(path, units, around), loadModel(JIG, here)]);
-  const { shop } = given;
-  try {
-    return { shop, jig: model.build(readParameters(model, jigGiven(shop), given.units)) };
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    throw new InputError(error.code, (say) =>
-      error
-        .explain(say)
-        .split('\n')
-        .map((line) => `${shop.name}: jig: ${line}`)
-        .join('\n'),
-    );
-  }
-}
-
-/** The jig's parameters: its router base is the router's own, unless the shop file says otherwise for the jig. */
-function jigGiven({ router: { base, baseThickness }, jig }: Shop): Readonly<Record<string, unknown>> {
-  const mm = (value: number) => `${trimmed(value, 6)} mm`;
-  const sizes =
-    base.shape === 'rectangle'
-      ? { baseLength: mm(base.along), baseWidth: mm(base.across) }
-      : {
-          baseDiameter: mm(base.along),
-          ...(base.shape === 'round' ? {} : { baseFlat: mm(base.across - base.along / 2) }),
-        };
-  return {
-    routerBase: base.shape === 'round with one flat' ? 'round-with-flat' : base.shape,
-    ...sizes,
-    ...(baseThickness === undefined ? {} : { baseThickness: mm(baseThickness) }),
-    ...jig,
-  };
+  const [given, model] = await Promise.all([givenShop(path, units, around), loadModel(JIG, OWN_MODELS)]);
+  return { shop: given.shop, jig: jigOfShop(given.shop, model, given.units) };
 }

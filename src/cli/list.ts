@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import { loadModel, modelNames } from '../node/index.js';
 import { type Command, DONE } from './command.js';
-import { loadModel, modelNames } from './find-models.js';
-import { columnsOf } from './surroundings.js';
+import { columnsOf, modelsOf } from './surroundings.js';
 import { table } from './table.js';
 
 /** `tenonwright list`: the models there are. */
@@ -11,8 +11,8 @@ export const list: Command = {
   about: 'nothing',
   parameters: z.object({}),
   async act(_, { around }) {
-    const names = await modelNames(around);
-    const models = await Promise.all(names.map((name) => loadModel(name, around)));
+    const names = await modelNames(modelsOf(around));
+    const models = await Promise.all(names.map((name) => loadModel(name, modelsOf(around))));
     around.out.write(
       table(
         models.map(({ name, title, summary }) => [name, title, summary]),

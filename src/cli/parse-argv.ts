@@ -1,11 +1,11 @@
 import { InputError } from '../errors.js';
 import type { Units } from '../length/index.js';
 import { describeParameters, didYouMean, type Model, type ParameterRow } from '../model/index.js';
+import { loadModel } from '../node/index.js';
 import type { Command } from './command.js';
-import { loadModel } from './find-models.js';
 import { type KnownOptions, plainArgv, positionals } from './plain-argv.js';
 import { PROGRAM, toldText } from './program.js';
-import type { Surroundings } from './surroundings.js';
+import { modelsOf, type Surroundings } from './surroundings.js';
 
 /** What was asked for: help or the version as text, or a command. */
 export type Asked =
@@ -36,7 +36,7 @@ export async function parseArgv(
   const command = commandName === undefined ? undefined : findCommand(commandName, commands);
   const model =
     command && subject !== undefined && command.about !== 'nothing'
-      ? await loadModel(subject, around)
+      ? await loadModel(subject, modelsOf(around))
       : undefined;
   const parametersIn = (units: Units) =>
     command?.about === 'model and parameters' && model ? describeParameters(model, units) : [];

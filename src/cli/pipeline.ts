@@ -1,14 +1,12 @@
-import type { DesignRequest, DesignResult } from '../files/index.js';
+import type { DesignResult } from '../files/index.js';
+import type { MakeRequest } from '../node/index.js';
 
-export type {
-  DesignRequest as MakeRequest,
-  DesignResult as MakeResult,
-  WrittenFile as MadeFile,
-} from '../files/index.js';
+export type { DesignResult as MakeResult, WrittenFile as MadeFile } from '../files/index.js';
+export type { MakeRequest } from '../node/index.js';
 
-/** What the command line asks of src/files. */
+/** What the command line asks of src/node. */
 export interface Pipeline {
-  makeDesign(request: DesignRequest): Promise<DesignResult>;
+  makeDesign(request: MakeRequest): Promise<DesignResult>;
   /** Writes nothing. */
-  checkDesign(request: DesignRequest): Promise<DesignResult>;
+  checkDesign(request: MakeRequest): Promise<DesignResult>;
 }

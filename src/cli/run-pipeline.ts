@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { InputError } from '../errors.js';
 import type { Units } from '../length/index.js';
 import { readParameters } from '../model/index.js';
+import { checkDesign, makeDesign } from '../node/index.js';
 import type { Call } from './command.js';
 import { atHand } from './given-shop.js';
 import { givenValues } from './given-values.js';
@@ -40,7 +41,7 @@ export async function runPipeline(
   const values = readParameters(model, given, options.units);
   const { shop, jig } = await atHand(options.shop, options.units, around);
   const only = options.only === undefined ? undefined : readKinds(options.only);
-  const pipeline: Pipeline = around.pipeline ?? (await import('../files/index.js'));
+  const pipeline: Pipeline = around.pipeline ?? { checkDesign, makeDesign };
   const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);
   try {
     return await pipeline[which]({

@@ -1,6 +1,7 @@
 import { TenonwrightError } from '../errors.js';
 import { speaker, type Units } from '../length/index.js';
 import { readParameters } from '../model/index.js';
+import { version } from '../node/index.js';
 import { check } from './check.js';
 import { BAD_INPUT, type Command, DONE, FAULT } from './command.js';
 import { describe } from './describe.js';
@@ -9,7 +10,6 @@ import { make } from './make.js';
 import { parseArgv } from './parse-argv.js';
 import { shopCommand } from './shop-command.js';
 import type { Surroundings } from './surroundings.js';
-import { version } from './version.js';
 
 const COMMANDS: readonly Command[] = [list, describe, make, check, shopCommand] as readonly Command[];
 

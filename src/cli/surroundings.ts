@@ -1,3 +1,4 @@
+import { OWN_MODELS } from '../node/index.js';
 import type { Pipeline } from './pipeline.js';
 
 /** Where text goes. */
@@ -19,7 +20,7 @@ export interface Surroundings {
   readonly columns?: number;
   /** Folder of the models; the one beside the program when absent. */
   readonly modelsFolder?: string;
-  /** What makes and checks; src/files when absent. */
+  /** What makes and checks; src/node when absent. */
   readonly pipeline?: Pipeline;
 }
 
@@ -27,3 +28,6 @@ export interface Surroundings {
 const USUAL_COLUMNS = 80;
 
 export const columnsOf = (around: Surroundings): number => around.columns ?? USUAL_COLUMNS;
+
+/** Folder the models of a run are in. */
+export const modelsOf = (around: Surroundings): string => around.modelsFolder ?? OWN_MODELS;

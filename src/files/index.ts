@@ -1,9 +1,20 @@
 // The writers of solids and templates (stl, mesh-dxf, template-dxf) load the modelling and DXF libraries: import them when
 // they are needed.
 
-export { LIST, type OutputFile, sha256, writeFolder } from './folder/index.js';
-export { checkDesign, FILE_KINDS, makeDesign } from './jobs/index.js';
-export type { DesignRequest, DesignResult } from './made/index.js';
+export { LIST, type OutputFile, requireDistinct, requireSafePath, sha256 } from './folder/index.js';
+export { designFiles, FILE_KINDS, fileKinds, requirePlanOptions, summaryText } from './jobs/index.js';
+export {
+  type DesignRequest,
+  type DesignResult,
+  type Made,
+  type PictureMaker,
+  type PlanFonts,
+  STEPS,
+  type Started,
+  type Supplies,
+  startDesign,
+  withMade,
+} from './made/index.js';
 export {
   type MarksPaper,
   marksSvg,

@@ -8,6 +8,7 @@ export {
   type GlueAtHand,
   type JigAtHand,
   jigAtHand,
+  jigOfShop,
   type LumberAtHand,
   plateOf,
   type RailAtHand,

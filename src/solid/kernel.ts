@@ -18,15 +18,21 @@ export interface Kernel {
 
 let loaded: Promise<ManifoldToplevel> | undefined;
 
-async function load(): Promise<ManifoldToplevel> {
-  const wasm = await Module();
+async function load(wasmBinary: ArrayBuffer | undefined): Promise<ManifoldToplevel> {
+  const wasm = await (Module as (given: object) => ReturnType<typeof Module>)(
+    wasmBinary ? { wasmBinary } : {},
+  );
   wasm.setup();
   return wasm;
 }
 
-/** Starts a build. The WebAssembly module is loaded once a process; each build owns its bodies. */
-export async function startKernel(): Promise<Kernel> {
-  loaded ??= load();
+/**
+ * Starts a build. The WebAssembly module is loaded once a process; each build owns its bodies.
+ *
+ * @param wasmBinary `manifold.wasm`, for a page that cannot load it from beside the script; looked at on the first call
+ */
+export async function startKernel(wasmBinary?: ArrayBuffer): Promise<Kernel> {
+  loaded ??= load(wasmBinary);
   const wasm = await loaded;
   const kept = new Set<Body>();
   const prisms = new Map<string, Body>();

@@ -105,3 +105,8 @@ test('colours are linear light: #ff8000 has (128/255 + 0.055)/1.055 to the power
 test('the same pieces are the same bytes', async () => {
   expect(await glb('a frame', pieces)).toEqual(await glb('a frame', pieces));
 });
+
+test('a colour is written to six decimals, short of where the powers of two engines part', () => {
+  const written = gltf.materials.flatMap(({ pbrMetallicRoughness }) => pbrMetallicRoughness.baseColorFactor);
+  expect(written.filter((channel) => Number(channel.toFixed(6)) !== channel)).toEqual([]);
+});

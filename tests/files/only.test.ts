@@ -4,8 +4,9 @@ import path from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
-import { type DesignResult, makeDesign } from '../../src/files/index.js';
+import type { DesignResult } from '../../src/files/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
+import { makeDesign } from '../../src/node/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 
 const out = mkdtempSync(path.join(tmpdir(), 'tenonwright-only-'));

@@ -8,11 +8,12 @@ import {
   type Sheet,
   strokesOf,
 } from '../../src/drawing/index.js';
-import type { OutputFile } from '../../src/files/folder/owned-files.js';
+import type { OutputFile } from '../../src/files/folder/index.js';
 import { withMade } from '../../src/files/made/made.js';
 import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
 import type { Model } from '../../src/model/index.js';
 import { readParameters } from '../../src/model/index.js';
+import { SUPPLIES } from '../../src/node/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 
 interface Planned {
@@ -34,7 +35,6 @@ const plan = (model: Model): Promise<Planned> => {
         shop: builtInShop('mm'),
         jig: jig.build(readParameters(jig, {}, 'mm')),
         units: 'mm',
-        out: '/nowhere',
         format: 'binary',
         curves: 'arcs',
         force: true,
@@ -44,7 +44,7 @@ const plan = (model: Model): Promise<Planned> => {
       async (all) => ({
         content: planOf(all, {}),
         stamped: planOf({ ...all, papers: all.papers, failed: true }, {}),
-        files: await planFiles({ ...all, papers: all.papers, failed: false }, {}),
+        files: await planFiles({ ...all, papers: all.papers, failed: false }, await SUPPLIES.planFonts(), {}),
       }),
     );
   known.set(model, made);

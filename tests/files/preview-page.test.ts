@@ -4,9 +4,9 @@ import path from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
-import { type DesignRequest, makeDesign } from '../../src/files/index.js';
 import { previewPage } from '../../src/files/page/preview-page.js';
 import { type Model, readParameters } from '../../src/model/index.js';
+import { type MakeRequest, makeDesign } from '../../src/node/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import type { PreviewData } from '../../src/viewer/index.js';
 
@@ -63,7 +63,7 @@ test('the page lets nothing be loaded and names no other address but that of the
 const out = mkdtempSync(path.join(tmpdir(), 'tenonwright-page-'));
 afterAll(() => rmSync(out, { recursive: true, force: true }));
 
-const request = (values: Record<string, string>, below: string): DesignRequest => ({
+const request = (values: Record<string, string>, below: string): MakeRequest => ({
   model: stool as unknown as Model,
   values: readParameters(stool as unknown as Model, values, 'mm'),
   shop: builtInShop('mm'),

@@ -5,8 +5,9 @@ import { afterAll } from 'vitest';
 import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
-import { type DesignResult, makeDesign } from '../../src/files/index.js';
+import type { DesignResult } from '../../src/files/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
+import { makeDesign } from '../../src/node/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 
 /** A design whose files are read by others. */

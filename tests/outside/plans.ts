@@ -14,6 +14,7 @@ import {
 import { withMade } from '../../src/files/made/made.js';
 import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
 import { readParameters } from '../../src/model/index.js';
+import { SUPPLIES } from '../../src/node/index.js';
 import { builtInShop, type ShopPapers } from '../../src/shop/index.js';
 import type { Case } from './designs.js';
 
@@ -54,7 +55,6 @@ export const planned = (
       shop: builtInShop('mm'),
       jig: jig.build(readParameters(jig, {}, 'mm')),
       units: 'mm',
-      out: stem,
       format: 'binary',
       curves: 'arcs',
       force: true,
@@ -64,7 +64,7 @@ export const planned = (
     async (all) => {
       const options = printScale ? { printScale } : {};
       const content = planOf(all, options);
-      const files = await planFiles(all, options);
+      const files = await planFiles(all, await SUPPLIES.planFonts(), options);
       const file = (name: string) => `${stem}-${name.replaceAll('/', '-')}`;
       for (const { path: name, bytes } of files) writeFileSync(file(name), bytes);
       return {

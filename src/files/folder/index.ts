@@ -1,2 +1,2 @@
-export { requireOutFolder, writeFolder } from './output-folder.js';
-export { LIST, type OutputFile, sha256 } from './owned-files.js';
+export { LIST, type OutputFile, sha256 } from './output-file.js';
+export { requireDistinct, requireSafePath } from './safe-path.js';

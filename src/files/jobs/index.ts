@@ -1,2 +1,3 @@
-export { FILE_KINDS } from './file-kinds.js';
-export { checkDesign, makeDesign } from './make-design.js';
+export { designFiles, requirePlanOptions } from './design-files.js';
+export { FILE_KINDS, fileKinds } from './file-kinds.js';
+export { summaryText } from './summary-text.js';

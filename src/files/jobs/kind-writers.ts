@@ -1,12 +1,12 @@
 import type { OutputFile } from '../folder/index.js';
-import type { Made } from '../made/index.js';
+import type { Made, Supplies } from '../made/index.js';
 import type { FileKind } from './file-kinds.js';
 
 /** How one kind of file is written; its libraries are loaded only when it is. */
 export interface KindWriter {
   /** Paths wood is cut from, held back when a check failed; none for files to look at. */
   readonly cutting: readonly string[];
-  readonly write: (made: Made) => Promise<readonly OutputFile[]>;
+  readonly write: (made: Made, supplies: Supplies) => Promise<readonly OutputFile[]>;
 }
 
 /** Every kind of file. A new kind is added here and to {@link FileKind}. */
@@ -65,23 +65,26 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
   },
   pictures: {
     cutting: [],
-    write: async (made) => {
-      const { pictureFiles } = await import('../pictures/picture-files.js');
-      return pictureFiles(made);
+    write: async (made, { pictureMaker }) => {
+      const [{ pictureFiles }, maker] = await Promise.all([
+        import('../pictures/picture-files.js'),
+        pictureMaker(),
+      ]);
+      return pictureFiles(made, maker);
     },
   },
   plan: {
     cutting: ['plan.*.pdf', 'plan/*'],
-    write: async (made) => {
-      const { planFiles } = await import('../plan/plan-files.js');
-      return planFiles(made);
+    write: async (made, { planFonts }) => {
+      const [{ planFiles }, fonts] = await Promise.all([import('../plan/plan-files.js'), planFonts()]);
+      return planFiles(made, fonts);
     },
   },
   page: {
     cutting: [],
-    write: async (made) => {
-      const { pageFile } = await import('../page/page-file.js');
-      return [await pageFile(made)];
+    write: async (made, { viewerScript }) => {
+      const [{ pageFile }, script] = await Promise.all([import('../page/page-file.js'), viewerScript()]);
+      return [pageFile(made, script)];
     },
   },
 };

@@ -1,2 +1,3 @@
-export { type Made, STEPS, withMade } from './made.js';
+export { type Made, STEPS, type Started, startDesign, withMade } from './made.js';
 export type { DesignRequest, DesignResult } from './request.js';
+export type { PictureMaker, PlanFonts, Supplies } from './supplies.js';

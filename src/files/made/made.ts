@@ -39,47 +39,90 @@ export const STEPS = [
   'writing the files',
 ] as const;
 
-/** Builds and checks a design, hands it on, and frees its solids whatever happens. */
-export async function withMade<T>(request: DesignRequest, use: (made: Made) => Promise<T>): Promise<T> {
-  const { progress } = request;
+/** A design on its way, whose solids are in the kernel's memory until it is disposed of. */
+export interface Started extends Made {
+  /** Frees the solids; nothing may be read afterwards that was not read before. */
+  readonly dispose: () => void;
+}
+
+/**
+ * Makes a design's solids. What follows from them (checks, aids, papers) is worked out when it is first read, so that a
+ * caller can show one stage before it asks for the next.
+ *
+ * @param kernelWasm the kernel's WebAssembly, where it cannot find it by itself
+ * @throws TenonwrightError for input that cannot be used
+ */
+export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuffer): Promise<Started> {
+  const { progress, shop } = request;
   progress(STEPS[0], 0, STEPS.length);
   // the kernel loads while the design is laid out
-  const starting = startKernel();
+  const starting = startKernel(kernelWasm);
+  starting.catch(() => {});
   const design = request.model.build(request.values);
   const kernel = await starting;
   try {
     progress(STEPS[1], 1, STEPS.length);
     const solids = solidsOf(kernel, design);
     gate(solids);
-    progress(STEPS[2], 2, STEPS.length);
     const say = speaker(request.units);
-    const bench = benchInShop(benchOf(solids, say, request.bush), request.shop, request.jig);
-    const findings = runChecks(bench, (name) => progress(`${STEPS[2]}: ${name}`, 2, STEPS.length));
     const parameters = parameterValues(request.model, request.values);
-    const revision = revisionOf(parameters, request.version, request.shop);
-    const { glueUp } = bench.glueUp;
-    const clamps = once(() => clampPlan(design, glueUp, request.shop.clamps));
-    const aids = once(() => [...bench.held.aids, ...clamps().pads]);
-    const papers = once(() =>
-      shopPapers({ ...bench.held, solids, say, glueUp, clamps: clamps(), aids: aids(), revision }),
+    const revision = revisionOf(parameters, request.version, shop);
+    const bench = once(() => benchInShop(benchOf(solids, say, request.bush), shop, request.jig));
+    const findings = once(() =>
+      runChecks(bench(), (name) => progress(`${STEPS[2]}: ${name}`, 2, STEPS.length)),
     );
-    return await use({
+    const clamps = once(() => clampPlan(design, bench().glueUp.glueUp, shop.clamps));
+    const aids = once(() => [...bench().held.aids, ...clamps().pads]);
+    const papers = once(() => {
+      const { held, glueUp } = bench();
+      return shopPapers({
+        ...held,
+        solids,
+        say,
+        glueUp: glueUp.glueUp,
+        clamps: clamps(),
+        aids: aids(),
+        revision,
+      });
+    });
+    return {
       request,
       say,
       parameters,
       solids,
-      bench,
-      findings,
-      failed: failed(findings),
       revision,
+      get bench() {
+        return bench();
+      },
+      get findings() {
+        return findings();
+      },
+      get failed() {
+        return failed(findings());
+      },
       get aids() {
         return aids();
       },
       get papers() {
         return papers();
       },
-    });
-  } finally {
+      dispose: kernel.dispose,
+    };
+  } catch (error) {
     kernel.dispose();
+    throw error;
+  }
+}
+
+/** Builds and checks a design, hands it on, and frees its solids whatever happens. */
+export async function withMade<T>(request: DesignRequest, use: (made: Made) => Promise<T>): Promise<T> {
+  const made = await startDesign(request);
+  try {
+    request.progress(STEPS[2], 2, STEPS.length);
+    // what is wrong is known before anything is written
+    void made.findings;
+    return await use(made);
+  } finally {
+    made.dispose();
   }
 }

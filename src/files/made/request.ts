@@ -13,8 +13,6 @@ export interface DesignRequest {
   readonly shop: Shop;
   readonly jig: Design;
   readonly units: Units;
-  /** Absolute path of the folder the design's own folder is written in. */
-  readonly out: string;
   /** Kinds of file to write; all when absent. */
   readonly only?: readonly string[];
   readonly format: 'binary' | 'ascii';

@@ -198,5 +198,13 @@ function clearances(measures: readonly TenonMeasure[]): PreviewJoint['clearances
   ];
 }
 
-const base64 = (numbers: Float32Array | Uint32Array | Uint16Array): string =>
-  Buffer.from(numbers.buffer, numbers.byteOffset, numbers.byteLength).toString('base64');
+/** More arguments than this at once overflow the stack of some engines. */
+const AT_ONCE = 0x8000;
+
+function base64(numbers: Float32Array | Uint32Array | Uint16Array): string {
+  const bytes = new Uint8Array(numbers.buffer, numbers.byteOffset, numbers.byteLength);
+  const letters: string[] = [];
+  for (let at = 0; at < bytes.length; at += AT_ONCE)
+    letters.push(String.fromCharCode(...bytes.subarray(at, at + AT_ONCE)));
+  return btoa(letters.join(''));
+}

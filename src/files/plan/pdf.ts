@@ -1,10 +1,7 @@
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { type PrintScale, type Sheet, strokesOf } from '../../drawing/index.js';
+import type { PlanFonts } from '../made/index.js';
 import { drawStrokes, PDF_FONTS } from './pdf-strokes.js';
 import { sfntOf } from './woff.js';
-
-const require = createRequire(import.meta.url);
 
 /** Points in a millimetre. */
 const PER_MM = 72 / 25.4;
@@ -18,6 +15,7 @@ export interface Bookmark {
 
 export interface PdfOptions {
   readonly title: string;
+  readonly fonts: PlanFonts;
   readonly bookmarks?: readonly Bookmark[];
   /** Everything is drawn larger or smaller, so that a printer with these errors prints it true. */
   readonly printScale?: PrintScale;
@@ -30,13 +28,9 @@ export interface PdfOptions {
  */
 export async function pdf(
   sheets: readonly Sheet[],
-  { title, bookmarks = [], printScale }: PdfOptions,
+  { title, fonts, bookmarks = [], printScale }: PdfOptions,
 ): Promise<Uint8Array> {
-  const [{ default: PDFDocument }, plain, bold] = await Promise.all([
-    import('pdfkit'),
-    font('400'),
-    font('700'),
-  ]);
+  const { default: PDFDocument } = await import('pdfkit');
   const doc = new PDFDocument({
     autoFirstPage: false,
     // no other font finds its way into the file
@@ -47,8 +41,8 @@ export async function pdf(
   const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
   root.data.ViewerPreferences = doc.ref({ PrintScaling: 'None' });
   const whole = collected(doc);
-  doc.registerFont(PDF_FONTS.plain, plain as never);
-  doc.registerFont(PDF_FONTS.bold, bold as never);
+  doc.registerFont(PDF_FONTS.plain, sfntOf(fonts.plain) as never);
+  doc.registerFont(PDF_FONTS.bold, sfntOf(fonts.bold) as never);
   const places = bookmarksBySheet(bookmarks);
   for (const [i, sheet] of sheets.entries()) {
     doc.addPage({ size: [sheet.width * PER_MM, sheet.height * PER_MM], margin: 0 });
@@ -61,15 +55,6 @@ export async function pdf(
   doc.end();
   return whole;
 }
-
-const font = async (weight: string): Promise<Buffer> =>
-  Buffer.from(
-    sfntOf(
-      await readFile(
-        require.resolve(`@fontsource/dejavu-sans/files/dejavu-sans-latin-${weight}-normal.woff`),
-      ),
-    ),
-  );
 
 /** Stretched about the middle of the page, each way by what the printer takes away. */
 function corrected(doc: PDFKit.PDFDocument, { width, height }: Sheet, { short, long }: PrintScale): void {
@@ -99,8 +84,18 @@ function bookmarksBySheet(bookmarks: readonly Bookmark[]): ReadonlyMap<number, r
 
 const collected = (doc: PDFKit.PDFDocument): Promise<Uint8Array> =>
   new Promise((resolve, reject) => {
-    const chunks: Buffer[] = [];
-    doc.on('data', (chunk: Buffer) => chunks.push(chunk));
+    const chunks: Uint8Array[] = [];
+    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
     doc.on('error', reject);
-    doc.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    doc.on('end', () => resolve(joined(chunks)));
   });
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
+  return whole;
+}

@@ -8,7 +8,7 @@ import {
   planTemplates,
 } from '../../drawing/index.js';
 import type { OutputFile } from '../folder/index.js';
-import type { DesignRequest, Made } from '../made/index.js';
+import type { DesignRequest, Made, PlanFonts } from '../made/index.js';
 import { cutLine, glueUpMd, orderMd, setupMd } from '../papers/index.js';
 import { sheetSvg } from '../svg/index.js';
 import { pdf } from './pdf.js';
@@ -31,15 +31,17 @@ const STAMP = 'FAILED CHECKS: do not cut from this sheet';
  */
 export async function planFiles(
   made: Made,
+  fonts: PlanFonts,
   options: PlanOptions = planOptions(made.request),
 ): Promise<readonly OutputFile[]> {
   const content = planOf(made, options);
-  const plans = [await planPdf(content, 'A4'), await planPdf(content, 'Letter')];
+  const plans = [await planPdf(content, 'A4', fonts), await planPdf(content, 'Letter', fonts)];
   const sheets = planTemplates(content);
   if (sheets.length === 0) return plans;
   const { printScale } = options;
   const whole = await pdf(sheets, {
     title: `${made.solids.design.title}, templates at full size`,
+    fonts,
     bookmarks: sheets.map(({ title }, sheet) => ({ title, sheet })),
     ...(printScale ? { printScale } : {}),
   });

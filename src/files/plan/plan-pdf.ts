@@ -1,13 +1,14 @@
 import { type Paper, type PlanContent, planSheets } from '../../drawing/index.js';
 import type { OutputFile } from '../folder/index.js';
+import type { PlanFonts } from '../made/index.js';
 import { pdf } from './pdf.js';
 
 /** The plan on a paper as a file, the paper in its name: `plan.a4.pdf`. */
-export async function planPdf(content: PlanContent, paper: Paper): Promise<OutputFile> {
+export async function planPdf(content: PlanContent, paper: Paper, fonts: PlanFonts): Promise<OutputFile> {
   const { sheets, entries, title } = planSheets(content, paper);
   const { printScale } = content.parts;
   return {
     path: `plan.${paper.toLowerCase()}.pdf`,
-    bytes: await pdf(sheets, { title, bookmarks: entries, ...(printScale ? { printScale } : {}) }),
+    bytes: await pdf(sheets, { title, fonts, bookmarks: entries, ...(printScale ? { printScale } : {}) }),
   };
 }

@@ -1,4 +1,4 @@
-import { inflateSync } from 'node:zlib';
+import { unzlibSync } from 'fflate';
 
 /** Tables that outlines, widths and the map from letters to glyphs need; ligatures and kerning stay behind. */
 const KEPT: ReadonlySet<string> = new Set([
@@ -43,7 +43,7 @@ export function sfntOf(woff: Uint8Array): Uint8Array {
     return {
       tag: String.fromCharCode(...woff.subarray(at, at + 4)),
       checksum: from.getUint32(at + 16),
-      unpack: () => (packed === length ? bytes : inflateSync(bytes)),
+      unpack: () => (packed === length ? bytes : unzlibSync(bytes)),
     };
   }).filter(({ tag }) => KEPT.has(tag));
   const parts = tables.map(({ unpack }) => unpack());

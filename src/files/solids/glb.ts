@@ -1,4 +1,4 @@
-import { Document, NodeIO } from '@gltf-transform/core';
+import { Document, WebIO } from '@gltf-transform/core';
 import type { Piece } from './piece.js';
 
 /** Half the square root of two: a quarter turn as a quaternion. */
@@ -53,14 +53,18 @@ export async function glb(title: string, pieces: readonly Piece[]): Promise<Uint
   }
   // a reader need not show a scene that is not the default one
   document.getRoot().setDefaultScene(document.createScene(title).addChild(root));
-  return new NodeIO().writeBinary(document);
+  return new WebIO().writeBinary(document);
 }
 
-/** sRGB to linear light (IEC 61966-2-1). */
+/** Decimals of a colour: far finer than its 256 steps, and coarser than where engines' powers differ. */
+const COLOUR_DECIMALS = 6;
+
+/** sRGB to linear light (IEC 61966-2-1), rounded. */
 function linear(colour: string): [number, number, number] {
   const channel = (at: number): number => {
     const share = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    const light = share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    return Number(light.toFixed(COLOUR_DECIMALS));
   };
   return [channel(1), channel(3), channel(5)];
 }

@@ -1,19 +1,11 @@
 import { createHash } from 'node:crypto';
 import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { OutputError } from '../../errors.js';
+import { OutputError } from '../errors.js';
+import { LIST, type OutputFile } from '../files/index.js';
 
-/** A file of the output: its path below the folder, parts joined by `/`, and what is in it. */
-export interface OutputFile {
-  readonly path: string;
-  readonly bytes: Uint8Array;
-}
-
-/** The list by which this tool knows its own files again: `sha256sum --check files.sha256` reads it too. */
-export const LIST = 'files.sha256';
-
-/** SHA-256 in hexadecimal. */
-export const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+/** SHA-256 in hexadecimal, by the system's own code: whole folders are looked through with it. */
+const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 /** The list of a set of files, in their order: hash, two blanks, path. */
 export const listOf = (files: readonly OutputFile[]): Uint8Array =>

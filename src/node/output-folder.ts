@@ -10,9 +10,9 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
-import { OutputError } from '../../errors.js';
-import { LIST, listOf, type OutputFile, requireOwned } from './owned-files.js';
-import { requireDistinct, requireSafePath } from './safe-path.js';
+import { OutputError } from '../errors.js';
+import { LIST, type OutputFile, requireDistinct, requireSafePath } from '../files/index.js';
+import { listOf, requireOwned } from './owned-files.js';
 
 /** How often a set is put in place again after another run of the program was quicker. */
 const TRIES = 20;

@@ -1,12 +1,13 @@
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { setTimeout } from 'node:timers/promises';
+import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { writeFolder } from '../../src/files/folder/output-folder.js';
+import { writeFolder } from '../../src/node/output-folder.js';
 
 const KILLS = 25;
 const FILES = 40;
@@ -14,29 +15,28 @@ const FILES = 40;
 const root = path.resolve(import.meta.dirname, '../..');
 let work = '';
 
-beforeAll(() => {
+beforeAll(async () => {
   work = fs.mkdtempSync(path.join(os.tmpdir(), 'killed-run-'));
-  const build = spawnSync(
-    process.execPath,
-    [
-      path.join(root, 'node_modules/typescript/bin/tsc'),
-      ...['--ignoreConfig', '--noCheck', '--module', 'nodenext', '--target', 'es2023', '--rootDir', root],
-      ...['--outDir', path.join(work, 'built'), path.join(root, 'src/files/folder/output-folder.ts')],
-    ],
-    { encoding: 'utf8' },
-  );
-  fs.writeFileSync(path.join(work, 'built/package.json'), '{"type": "module"}');
-  expect(build.stdout + build.stderr).toBe('');
-  fs.writeFileSync(
-    path.join(work, 'run.mjs'),
-    `import { writeFolder } from './built/src/files/folder/output-folder.js';
-     for (let set = 0; ; set++) {
-       const bytes = new TextEncoder().encode(process.argv[3] + ' ' + set + ' '.repeat(20000));
-       const files = Array.from({ length: ${FILES} }, (_, i) => ({ path: 'parts/' + i + '.stl', bytes }));
-       writeFolder(process.argv[2], 'stool', files);
-       if (set === 0) process.stdout.write('written');
-     }`,
-  );
+  await build({
+    stdin: {
+      contents: `import { writeFolder } from './src/node/output-folder.js';
+        for (let set = 0; ; set++) {
+          const bytes = new TextEncoder().encode(process.argv[3] + ' ' + set + ' '.repeat(20000));
+          const files = Array.from({ length: ${FILES} }, (_, i) => ({ path: 'parts/' + i + '.stl', bytes }));
+          writeFolder(process.argv[2], 'stool', files);
+          if (set === 0) process.stdout.write('written');
+        }`,
+      resolveDir: root,
+    },
+    outfile: path.join(work, 'run.mjs'),
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    packages: 'external',
+    logLevel: 'warning',
+  });
+  // packages are found from there as from here
+  fs.symlinkSync(path.join(root, 'node_modules'), path.join(work, 'node_modules'));
 });
 
 afterAll(() => fs.rmSync(work, { recursive: true, force: true }));

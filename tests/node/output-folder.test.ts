@@ -5,7 +5,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { OutputError } from '../../src/errors.js';
-import { requireOutFolder, writeFolder } from '../../src/files/folder/output-folder.js';
+import { requireOutFolder, writeFolder } from '../../src/node/output-folder.js';
 
 let out = '';
 beforeEach(() => {

@@ -3,17 +3,16 @@ import { basename, extname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { InputError } from '../errors.js';
 import { didYouMean, type Model } from '../model/index.js';
-import type { Surroundings } from './surroundings.js';
 
 /** Models are files of the same kind as this one: `.js` when built, `.ts` when run from source. */
 const EXTENSION = extname(fileURLToPath(import.meta.url));
 
-const folderOf = (around: Surroundings): string =>
-  around.modelsFolder ?? fileURLToPath(new URL('../../models/', import.meta.url));
+/** Folder of the program's own models. */
+export const OWN_MODELS = fileURLToPath(new URL('../../models/', import.meta.url));
 
-/** Names of the models there are, sorted: one for each file in the models folder. */
-export async function modelNames(around: Surroundings): Promise<readonly string[]> {
-  const files = await readdir(folderOf(around));
+/** Names of the models in a folder, sorted: one for each file. */
+export async function modelNames(folder: string): Promise<readonly string[]> {
+  const files = await readdir(folder);
   return files
     .filter((file) => extname(file) === EXTENSION && !file.endsWith('.d.ts'))
     .map((file) => basename(file, EXTENSION))
@@ -26,11 +25,11 @@ export async function modelNames(around: Surroundings): Promise<readonly string[
  * @throws InputError `model-unknown` when no file has that name
  * @throws Error when the file does not define a model of its own name: a fault of the model
  */
-export async function loadModel(name: string, around: Surroundings): Promise<Model> {
-  const names = await modelNames(around);
+export async function loadModel(name: string, folder: string): Promise<Model> {
+  const names = await modelNames(folder);
   if (!names.includes(name))
     throw new InputError('model-unknown', `there is no model '${name}'${didYouMean(name, names)}`);
-  const path = join(folderOf(around), name + EXTENSION);
+  const path = join(folder, name + EXTENSION);
   const { default: model } = (await import(/* @vite-ignore */ pathToFileURL(path).href)) as {
     default?: Model;
   };

@@ -1,0 +1,44 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import type { Supplies } from '../files/index.js';
+import { packageFolder } from './package-folder.js';
+
+/** Where the build leaves the preview page's script, from the package's own folder. */
+const VIEWER = 'dist/viewer.js';
+
+const FONT = '@fontsource/dejavu-sans/files/dejavu-sans-latin';
+
+const require = createRequire(import.meta.url);
+
+const installed = async (path: string): Promise<Uint8Array> =>
+  new Uint8Array(await readFile(require.resolve(path)));
+
+/** What writers need, from the disk. */
+export const SUPPLIES: Supplies = {
+  planFonts: async () => {
+    const [plain, bold] = await Promise.all([
+      installed(`${FONT}-400-normal.woff`),
+      installed(`${FONT}-700-normal.woff`),
+    ]);
+    return { plain, bold };
+  },
+  pictureMaker: async () => {
+    const [wasm, font] = await Promise.all([
+      installed('@resvg/resvg-wasm/index_bg.wasm'),
+      installed(`${FONT}-400-normal.woff2`),
+    ]);
+    return { wasm, font };
+  },
+  viewerScript,
+};
+
+/** @throws Error when the script was not built: a fault of the installation */
+async function viewerScript(): Promise<string> {
+  const path = fileURLToPath(new URL(VIEWER, packageFolder()));
+  try {
+    return await readFile(path, 'utf8');
+  } catch (cause) {
+    throw new Error(`the preview page needs ${path}, which cannot be read: run 'npm run build'`, { cause });
+  }
+}
