@@ -20,6 +20,7 @@ export interface Board {
   readonly mortises: readonly Mortise[];
   readonly holes: readonly Hole[];
   readonly slots: readonly Slot[];
+  readonly grooves: readonly Groove[];
 }
 
 export interface Blank {
@@ -89,4 +90,20 @@ export interface Slot extends OnFace {
   readonly length: number;
   readonly depth: number | 'through';
   readonly openAt?: 'start' | 'end';
+}
+
+/**
+ * A groove: a square channel along a face, its floor flat, cut in one go along a fence. It runs along `at.x`, `length` from end
+ * to end; `at.origin` is the middle of its mouth.
+ */
+export interface Groove extends OnFace {
+  readonly width: number;
+  readonly length: number;
+  readonly depth: number;
+  /** The face the fence follows; the groove runs along it. */
+  readonly from: FaceId;
+  /** Ends that stop in the wood, round as the cutter leaves them; the others run out of the board. */
+  readonly stopped: readonly ('start' | 'end')[];
+  /** A groove without a wall on one side, towards `at.y` (1) or away from it (-1): a rebate. */
+  readonly rebate?: 1 | -1;
 }

@@ -1,7 +1,7 @@
 import { BoardError } from '../errors.js';
 import { bounds, type Profile, rectangle } from '../profile/index.js';
 import { SAME_POINT } from '../tolerances.js';
-import type { Bevel, Blank, Board, Hole, Opening, Slot } from './board.js';
+import type { Bevel, Blank, Board, Groove, Hole, Opening, Slot } from './board.js';
 
 /** What is needed to make a board; the outline defaults to the whole blank. */
 export interface BoardSpec {
@@ -14,6 +14,7 @@ export interface BoardSpec {
   readonly openings?: readonly Opening[];
   readonly holes?: readonly Hole[];
   readonly slots?: readonly Slot[];
+  readonly grooves?: readonly Groove[];
 }
 
 /**
@@ -54,5 +55,6 @@ export function makeBoard(spec: BoardSpec): Board {
     mortises: [],
     holes: spec.holes ?? [],
     slots: spec.slots ?? [],
+    grooves: spec.grooves ?? [],
   };
 }

@@ -1,4 +1,13 @@
-import { type Board, columnRegion, type Hole, type Mortise, mouthOf, type Slot } from '../board/index.js';
+import {
+  type Board,
+  columnRegion,
+  type Groove,
+  grooveOutline,
+  type Hole,
+  type Mortise,
+  mouthOf,
+  type Slot,
+} from '../board/index.js';
 import { dot, type Vec3 } from '../frame/index.js';
 import { circle, obround, regionOf } from '../profile/index.js';
 import { CUTTER_LEAD } from '../tolerances.js';
@@ -26,7 +35,7 @@ export function stockBody(kernel: Kernel, board: Board): Body {
   return body;
 }
 
-/** The finished board: the stock less every mortise, hole and slot. Board frame. The caller owns it. */
+/** The finished board: the stock less every mortise, hole, slot and groove. Board frame. The caller owns it. */
 export function boardBody(kernel: Kernel, board: Board, stock: Body): Body {
   const cutters = featureCutters(kernel, board);
   if (cutters.length === 0) return stock.translate([0, 0, 0]);
@@ -41,6 +50,7 @@ function featureCutters(kernel: Kernel, board: Board): Body[] {
     ...board.mortises.map((mortise) => mortiseCutter(kernel, mortise, 0)),
     ...board.holes.flatMap((hole) => holeCutters(kernel, board, hole, 0)),
     ...board.slots.map((slot) => slotCutter(kernel, board, slot, 0)),
+    ...board.grooves.map((groove) => grooveCutter(kernel, board, groove)),
   ];
 }
 
@@ -74,6 +84,10 @@ export function slotCutter(kernel: Kernel, board: Board, slot: Slot, margin: num
   });
   return prism(kernel, regionOf(outline), -depth - margin, CUTTER_LEAD, slot.at);
 }
+
+/** What a groove's cutter sweeps; its open ends run out past the blank. The caller owns it. */
+export const grooveCutter = (kernel: Kernel, board: Board, groove: Groove): Body =>
+  prism(kernel, regionOf(grooveOutline(groove, throughDepth(board))), -groove.depth, CUTTER_LEAD, groove.at);
 
 /** What drill, counterbore and countersink sweep, grown by `margin`. The caller owns them. */
 export function holeCutters(kernel: Kernel, board: Board, hole: Hole, margin: number): Body[] {

@@ -1,4 +1,4 @@
-import { type Board, type ExpectedVolume, type Hole, stockVolume } from '../board/index.js';
+import { type Board, type ExpectedVolume, grooveVolume, type Hole, stockVolume } from '../board/index.js';
 import { area, obround, perimeter } from '../profile/index.js';
 import { SAGITTA } from '../tolerances.js';
 
@@ -13,6 +13,7 @@ function taken(board: Board): readonly ExpectedVolume[] | undefined {
     ...board.mortises.map((mortise) => pocket(mortise, mortise.depth)),
     ...board.slots.map((slot) => pocket(slot, depthIn(board, slot))),
     ...board.holes.map((hole) => holeVolume(hole, depthIn(board, hole))),
+    ...board.grooves.map((groove) => grooveVolume(board, groove)),
   ];
 }
 

@@ -9,7 +9,7 @@ import { type Body, type Kernel, matrix, prism } from './kernel.js';
 export interface BoardSolid extends PlacedBoard {
   readonly kind: 'board';
   readonly id: string;
-  /** Before mortises, holes and slots; board frame. */
+  /** Before mortises, holes, slots and grooves; board frame. */
   readonly stock: Body;
   /** Finished; board frame. */
   readonly own: Body;

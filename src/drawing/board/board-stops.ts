@@ -1,4 +1,4 @@
-import type { Board } from '../../board/index.js';
+import type { Board, Groove } from '../../board/index.js';
 import { add, scale, type Vec2, type Vec3 } from '../../frame/index.js';
 import { bounds, type Profile, segments } from '../../profile/index.js';
 import { linesAt } from '../template/index.js';
@@ -34,6 +34,7 @@ export const heightStops = (board: Board): readonly BoardStop[] => featureStops(
 function featureStops(board: Board, axes: readonly (0 | 1 | 2)[]): BoardStop[] {
   return markedFeatures(board).flatMap(({ mark, kind, of }) => {
     if (kind === 'bevel') return [];
+    if (kind === 'groove') return grooveStops(mark, of, axes);
     const half = kind === 'hole' ? 0 : of.length / 2;
     const ends = [-half, half].map((run) => add(of.at.origin, scale(of.at.x, run)));
     return axes.flatMap((axis): BoardStop[] => {
@@ -53,6 +54,20 @@ function featureStops(board: Board, axes: readonly (0 | 1 | 2)[]): BoardStop[] {
       ];
     });
   });
+}
+
+/** Both walls of a groove, and the ends that stop in the wood. */
+function grooveStops(mark: string, groove: Groove, axes: readonly (0 | 1 | 2)[]): BoardStop[] {
+  const { at, length, width, stopped, rebate } = groove;
+  const walls = [-1, 1].filter((side) => side !== rebate).map((side) => scale(at.y, (side * width) / 2));
+  const ends = stopped.map((end) => scale(at.x, ((end === 'start' ? -1 : 1) * length) / 2));
+  const stops = (what: string, by: readonly Vec3[], axis: 0 | 1 | 2): BoardStop[] =>
+    by.flatMap((way) => {
+      const point = add(at.origin, way);
+      if (Math.abs(way[axis]) < LEAST_RUN) return [];
+      return [{ axis, value: point[axis], what: `${mark} ${what}`, point, link: true, facing: at.z }];
+    });
+  return axes.flatMap((axis) => [...stops('wall', walls, axis), ...stops('end', ends, axis)]);
 }
 
 function openingStops(board: Board): BoardStop[] {

@@ -28,7 +28,7 @@ export const FACING = 0.9;
  * where something is cut into both.
  */
 export function boardViews(board: Board, projection: Projection): readonly BoardView[] {
-  const cuts = [...board.mortises, ...board.holes, ...board.slots];
+  const cuts = [...board.mortises, ...board.holes, ...board.slots, ...board.grooves];
   const into = (direction: Vec3) => cuts.filter((cut) => dot(cut.at.z, direction) > FACING).length;
   // seen from the reference face the board is turned over about its length
   const main: Frame = into([0, 0, -1]) > into([0, 0, 1]) ? { ...WORLD, y: [0, -1, 0], z: [0, 0, -1] } : WORLD;

@@ -1,4 +1,4 @@
-import type { Board } from '../../board/index.js';
+import type { Board, Groove } from '../../board/index.js';
 import { type DrawingUnits, dimensionRows, STEP } from '../sheet/index.js';
 import { bevelAngle } from '../template/index.js';
 import { markedFeatures } from './board-features.js';
@@ -40,17 +40,31 @@ export function featureTable(board: Board, units: DrawingUnits): readonly (reado
       ];
     }
     const where = ([0, 1, 2] as const).map((axis) =>
-      Math.abs(of.at.z[axis]) > SQUARE ? '' : say(of.at.origin[axis]),
+      Math.abs(of.at.z[axis]) > SQUARE || (kind === 'groove' && runsThrough(of, axis))
+        ? ''
+        : say(of.at.origin[axis]),
     ) as [string, string, string];
     const size =
       'diameter' in of ? `Ø${say(of.diameter)}${widened(of, say)}` : `${say(of.width)} × ${say(of.length)}`;
     const joins = 'joint' in of ? otherBoard(of.joint, board.id) : '';
-    return [mark, kind, size, deep(of.depth), faceName(board, of.face), ...where, joins];
+    return [
+      mark,
+      kind === 'groove' && of.rebate ? 'rebate' : kind,
+      size,
+      deep(of.depth),
+      faceName(board, of.face),
+      ...where,
+      joins,
+    ];
   });
   if (rows.length === 0) return [];
   const told = HEAD.map((_, column) => rows.some((row) => row[column] !== ''));
   return [HEAD, ...rows].map((row) => row.filter((_, column) => told[column]));
 }
+
+/** A groove from end to end has no place along its run. */
+const runsThrough = ({ at, stopped }: Groove, axis: 0 | 1 | 2): boolean =>
+  stopped.length === 0 && Math.abs(at.x[axis]) > SQUARE;
 
 /** The other board of a joint, when its id names both. */
 function otherBoard(joint: string, board: string): string {

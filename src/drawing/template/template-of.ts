@@ -4,6 +4,7 @@ import type { Units } from '../../length/index.js';
 import { bevelFeature } from './bevel-lines.js';
 import { mortiseInEdge } from './edge-marks.js';
 import { entersWideFace, type Feature } from './feature.js';
+import { grooveFeature } from './groove-feature.js';
 import { holeFeature } from './hole-features.js';
 import { lineInside } from './line-inside.js';
 import { mortiseWindow, slotInEdge, slotWindow } from './pocket-features.js';
@@ -47,7 +48,7 @@ export function templateOf(board: Board, options: TemplateOptions): Template {
   };
 }
 
-/** What a template shows of every mortise, hole, slot and bevel of a board, with the row that tells it. */
+/** What a template shows of every mortise, hole, slot, groove and bevel of a board, with the row that tells it. */
 export function templateFeatures(board: Board, options: TemplateOptions): readonly Feature[] {
   const { units } = options;
   return [
@@ -62,6 +63,7 @@ export function templateFeatures(board: Board, options: TemplateOptions): readon
         ? slotWindow(`S${i + 1}`, slot, options, units)
         : slotInEdge(`S${i + 1}`, slot, across(board, slot), units),
     ),
+    ...board.grooves.map((groove, i) => grooveFeature(`G${i + 1}`, groove, board, options)),
     ...board.bevels.map((bevel, i): Feature => bevelFeature(`B${i + 1}`, bevel, board)),
   ];
 }

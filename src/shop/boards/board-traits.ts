@@ -1,4 +1,4 @@
-import type { Bevel, Board, Hole, Mortise, Slot } from '../../board/index.js';
+import type { Bevel, Board, Groove, Hole, Mortise, Slot } from '../../board/index.js';
 import { add, type Frame, scale, subtract, type Vec3 } from '../../frame/index.js';
 import { type Profile, pointAlong, segments } from '../../profile/index.js';
 import { COPLANAR } from '../../tolerances.js';
@@ -27,6 +27,7 @@ export function traitsOf(board: Board): readonly Trait[] {
     ...board.mortises.map((mortise) => mortiseTrait(mortise, seen)),
     ...board.holes.map((hole) => holeTrait(hole, seen)),
     ...board.slots.map((slot) => slotTrait(slot, seen)),
+    ...board.grooves.map((groove) => grooveTrait(groove, seen)),
   ];
 }
 
@@ -105,6 +106,17 @@ function slotTrait({ at, width, length, depth, openAt }: Slot, seen: Seen): Trai
     kind: open ? 'open slot' : 'slot',
     sizes: [width, length, depth],
     points: [seen(at.origin), seen(into(at, depth)), ...(open ? [seen(open)] : [])],
+    loose: ends.map(seen),
+  };
+}
+
+function grooveTrait({ at, width, length, depth, stopped }: Groove, seen: Seen): Trait {
+  const ends = endsOf(at, length);
+  const stops = stopped.map((end) => ends[end === 'start' ? 0 : 1]!);
+  return {
+    kind: `groove stopped at ${stops.length}`,
+    sizes: [width, length, depth],
+    points: [seen(at.origin), seen(into(at, depth)), ...(stops.length === 1 ? stops.map(seen) : [])],
     loose: ends.map(seen),
   };
 }

@@ -21,7 +21,15 @@ export interface BoardState {
  * @param horns left on the milled blank; they come off before the ends are cut
  */
 export function boardStates(finished: Board, horns: readonly Horn[]): readonly BoardState[] {
-  const bare: Board = { ...finished, mortises: [], holes: [], slots: [], bevels: [], openings: [] };
+  const bare: Board = {
+    ...finished,
+    mortises: [],
+    holes: [],
+    slots: [],
+    grooves: [],
+    bevels: [],
+    openings: [],
+  };
   const sawn = stagesOf(finished).find(({ name }) => name === 'ends cut')!.board;
   const through = finished.bevels.filter(({ within }) => within === undefined);
   const inside = finished.bevels.filter(({ within }) => within !== undefined);

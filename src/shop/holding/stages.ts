@@ -8,8 +8,8 @@ import type { Stage } from './holding.js';
  * How a board looks as it is worked: milled to its blank, its ends cut, its whole outline cut.
  *
  * `ends cut` takes off what a straight saw cut from edge to edge takes: every straight end of the outline that has the whole
- * outline on one side, and every bevel over the whole width. A stage that changes nothing is still listed. Holes and slots
- * are bored later and stand in no stage.
+ * outline on one side, and every bevel over the whole width. A stage that changes nothing is still listed. Holes, slots and grooves
+ * are cut later and stand in no stage.
  *
  * @param board the finished board
  * @param cut ids of the mortises that are cut already; none when left out
@@ -23,6 +23,7 @@ export function stagesOf(board: Board, cut: ReadonlySet<string> = new Set()): re
     openings: [],
     holes: [],
     slots: [],
+    grooves: [],
     mortises: board.mortises.filter((mortise) => cut.has(mortise.id)),
   };
   return [
