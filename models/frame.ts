@@ -4,11 +4,10 @@ import { InputError } from '../src/errors.js';
 import { frame, WORLD } from '../src/frame/index.js';
 import { PRACTICE } from '../src/joinery/index.js';
 import { count, defineModel, length } from '../src/model/index.js';
+import { nearestCutter } from '../src/tables/index.js';
 
 /** Least opening between two rails, so that a clamp and a hand pass, mm. Common practice, no source. */
 const LEAST_OPENING = 50;
-
-import { nearestCutter } from '../src/tables/index.js';
 
 export default defineModel({
   name: 'frame',
@@ -23,11 +22,11 @@ export default defineModel({
     cutter: length({
       min: 4,
       max: 20,
-      derived: 'the usual cutter nearest to a third of the thickness',
+      derived: 'the cutter at hand nearest to a third of the thickness',
       help: 'Diameter of the cutter; it sets the mortise width.',
     }),
   },
-  build(v) {
+  build(v, { cutters }) {
     for (const [option, size] of [
       ['length', v.length],
       ['width', v.width],
@@ -52,7 +51,7 @@ export default defineModel({
       }),
       place: frame([x + v.railWidth, v.railWidth, 0], [0, 0, 1], [0, 1, 0]),
     });
-    const cutter = v.cutter ?? nearestCutter(v.thickness * PRACTICE.tenonShare);
+    const cutter = v.cutter ?? nearestCutter(v.thickness * PRACTICE.tenonShare, cutters);
     const options = { tenons: v.tenons, cutter };
     return assemble({
       name: 'frame',

@@ -15,8 +15,8 @@ export default defineModel({
   title: 'Step stool',
   summary: 'A step for a potting shed: one or two treads on raked, tapered sides with a stretcher between.',
   parameters,
-  build(values) {
-    const l = layOut(values);
+  build(values, tools) {
+    const l = layOut(values, tools);
     return assemble({
       name: 'stool',
       title: values.treads === 1 ? 'Step stool' : 'Step stool with two treads',

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { type ErrorText, InputError } from '../../src/errors.js';
 import { PRACTICE } from '../../src/joinery/index.js';
+import type { Tools } from '../../src/model/index.js';
 import { nearestCutter } from '../../src/tables/index.js';
 import { type parameters, USUAL_HEIGHT } from './parameters.js';
 
@@ -55,7 +56,7 @@ export interface Tread {
 const CORNER_AIR = 1;
 
 /** @throws InputError when sizes that are each in range do not go together */
-export function layOut(v: StoolValues): Layout {
+export function layOut(v: StoolValues, { cutters }: Tools): Layout {
   const rake = (v.rake * Math.PI) / 180;
   const spread = Math.tan((v.taper * Math.PI) / 180);
   const height = v.height ?? USUAL_HEIGHT[v.treads];
@@ -91,7 +92,10 @@ export function layOut(v: StoolValues): Layout {
     material: v.wood,
     cutter:
       v.cutter ??
-      nearestCutter(Math.min(v.treadThickness, v.sideThickness, v.stretcherThickness) * PRACTICE.tenonShare),
+      nearestCutter(
+        Math.min(v.treadThickness, v.sideThickness, v.stretcherThickness) * PRACTICE.tenonShare,
+        cutters,
+      ),
     rake,
     side: { thickness: v.sideThickness, length, bevelRun },
     topFront,

@@ -81,7 +81,7 @@ export const parameters = {
   cutter: length({
     min: 4,
     max: 20,
-    derived: 'the usual cutter nearest to a third of the thinnest board',
+    derived: 'the cutter at hand nearest to a third of the thinnest board',
     help: 'Diameter of the cutter; it sets the width of every mortise.',
   }),
   cheekClearance: length({

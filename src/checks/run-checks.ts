@@ -5,6 +5,7 @@ import { measureJoints, type Solids } from '../solid/index.js';
 import { assemblyPath } from './assembly-path.js';
 import type { Bench, Check } from './bench.js';
 import { bridges } from './bridges.js';
+import { cuttersAtHand } from './cutters-at-hand.js';
 import { dryRun } from './dry-run.js';
 import type { Finding, Level } from './finding.js';
 import { heldMortises } from './holding.js';
@@ -35,6 +36,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'bolts', check: engagements },
   { name: 'inside corners', check: templateCorners },
   { name: 'volumes', check: volumes },
+  { name: 'cutters at hand', check: cuttersAtHand },
   { name: 'holding of mortises', check: (bench) => (bench.held ? heldMortises(bench, bench.held) : []) },
   { name: 'dry run', check: (bench) => (bench.held ? dryRun(bench, bench.held) : []) },
 ];

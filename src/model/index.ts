@@ -5,7 +5,7 @@ export {
   type ParameterValue,
   parameterValues,
 } from './describe-parameters.js';
-export { defineModel, type Model, type ModelText } from './model.js';
+export { defineModel, type Model, type ModelText, type Tools } from './model.js';
 export { didYouMean, nearest } from './nearest.js';
 export { angle, count, length } from './number-kinds.js';
 export { optionName } from './option-name.js';

@@ -1,7 +1,14 @@
 import { z } from 'zod';
 import type { Design } from '../assembly/index.js';
+import { cutterDiameters } from '../tables/index.js';
 import { optionName } from './option-name.js';
 import { parameterMeta } from './parameter.js';
+
+/** What a model may choose from when a dimension is not given. */
+export interface Tools {
+  /** Diameters of the straight cutters at hand, mm; at least one. */
+  readonly cutters: readonly number[];
+}
 
 /** Parameters, and how a design is made from them. */
 export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
@@ -12,14 +19,17 @@ export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
   readonly summary: string;
   /** One schema gives types, defaults, ranges, help and error text. Names are camelCase. */
   readonly parameters: z.ZodObject<Shape>;
-  /** @throws TenonwrightError when the values fit their ranges but not each other */
-  build(values: z.infer<z.ZodObject<Shape>>): Design;
+  /**
+   * @param tools the usual metric cutters when left out
+   * @throws TenonwrightError when the values fit their ranges but not each other
+   */
+  build(values: z.infer<z.ZodObject<Shape>>, tools?: Tools): Design;
 }
 
 /** A model as it is written: `parameters` are a plain object of parameter kinds. */
 export interface ModelText<Shape extends z.ZodRawShape> extends Omit<Model<Shape>, 'parameters' | 'build'> {
   readonly parameters: Shape;
-  build(values: z.infer<z.ZodObject<Shape>>): Design;
+  build(values: z.infer<z.ZodObject<Shape>>, tools: Tools): Design;
 }
 
 /**
@@ -42,6 +52,6 @@ export function defineModel<Shape extends z.ZodRawShape>(of: ModelText<Shape>): 
     title: of.title,
     summary: of.summary,
     parameters: z.object(of.parameters),
-    build: (values) => of.build(values),
+    build: (values, tools = { cutters: cutterDiameters() }) => of.build(values, tools),
   };
 }

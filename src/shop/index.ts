@@ -21,6 +21,7 @@ export {
   shopUnits,
   stopDistance,
   type Travelling,
+  toolsOf,
   type Verdict,
 } from './at-hand/index.js';
 export {

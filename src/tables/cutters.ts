@@ -19,9 +19,17 @@ export const cutters = (): readonly Cutter[] =>
     diameter: inMm(diameter, unit),
   }));
 
-/** Diameter of the usual straight cutter nearest to what is wished, mm. @example nearestCutter(28 / 3) // 10 */
-export const nearestCutter = (wished: number, system: ThreadSystem = 'metric'): number =>
+/** Diameters of the usual straight cutters of one system, mm, thinnest first. */
+export const cutterDiameters = (system: ThreadSystem = 'metric'): readonly number[] =>
   cutters()
     .filter((cutter) => cutter.system === system)
-    .map(({ diameter }) => diameter)
-    .reduce((best, size) => (Math.abs(size - wished) < Math.abs(best - wished) ? size : best));
+    .map(({ diameter }) => diameter);
+
+/**
+ * Diameter of the cutter nearest to what is wished, mm; of two equally near the one named first.
+ *
+ * @param from diameters to choose from, at least one; the usual metric ones when left out
+ * @example nearestCutter(28 / 3) // 10
+ */
+export const nearestCutter = (wished: number, from: readonly number[] = cutterDiameters()): number =>
+  from.reduce((best, size) => (Math.abs(size - wished) < Math.abs(best - wished) ? size : best));

@@ -1,5 +1,5 @@
 export { boltLengthFrom, boltLengths, boltLengthUpTo } from './bolt-length.js';
-export { type Cutter, cutters, nearestCutter } from './cutters.js';
+export { type Cutter, cutterDiameters, cutters, nearestCutter } from './cutters.js';
 export { density, materialNames } from './density.js';
 export {
   type Fastener,

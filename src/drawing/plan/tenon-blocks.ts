@@ -1,7 +1,15 @@
-import { trimmed } from '../../length/index.js';
+import { fixed, INCH, trimmed } from '../../length/index.js';
 import type { ShopPapers } from '../../shop/index.js';
 import { type Block, bullet, heading, paragraph, tableBlock } from '../flow/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
+
+/** A fit in inches needs thousandths: tenon and slot are the same fraction on a rule. */
+const decimalInches = (mm: number): string => `${fixed(mm / INCH, 3)} in`;
+
+const clearanceWords = (mm: number, units: DrawingUnits): string =>
+  units === 'in'
+    ? decimalInches(mm)
+    : `${trimmed(mm, 2)} mm${units === 'mm' ? '' : ` (${decimalInches(mm)})`}`;
 
 /** Every kind of tenon, the strips they come from, and how a fit is tried. */
 export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly Block[] {
@@ -24,11 +32,11 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
       ...tenons.map((kind) => [
         kind.mark,
         trimmed(kind.count, 0),
-        `${blankWords(kind, units)}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
+        `${blankWords(kind, units)}${units === 'mm' ? '' : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
         kind.material,
         kind.joints.map(({ joint, count }) => `${count} in ${joint}`).join('; '),
         kind.ends.map((end) => `${say(end.into)} of ${say(end.depth)} into ${end.board}`).join('; '),
-        `${trimmed(kind.clearance, 2)} mm over both cheeks`,
+        `${clearanceWords(kind.clearance, units)} over both cheeks`,
         `radius ${say(kind.edges.find(({ style }) => style === 'round')?.size ?? 0)}`,
         `${kind.grooves.perCheek} on each cheek, ${trimmed(kind.grooves.width, 1)} × ${trimmed(kind.grooves.depth, 1)} mm`,
       ]),

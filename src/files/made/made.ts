@@ -8,7 +8,7 @@ import {
 } from '../../checks/index.js';
 import { type Say, speaker } from '../../length/index.js';
 import { type ParameterValue, parameterValues } from '../../model/index.js';
-import { type Aid, clampPlan, revisionOf, type ShopPapers, shopPapers } from '../../shop/index.js';
+import { type Aid, clampPlan, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
 import { gate, type Solids, solidsOf, startKernel } from '../../solid/index.js';
 import { once } from './once.js';
 import type { DesignRequest } from './request.js';
@@ -58,7 +58,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
   // the kernel loads while the design is laid out
   const starting = startKernel(kernelWasm);
   starting.catch(() => {});
-  const design = request.model.build(request.values);
+  const design = request.model.build(request.values, toolsOf(shop));
   const kernel = await starting;
   try {
     progress(STEPS[1], 1, STEPS.length);

@@ -22,7 +22,7 @@ export function builtInShop(units: Units): Shop {
       guideReach: size(150, 6),
     },
     cutters: cutters()
-      .filter(({ system }) => inches || system === 'metric')
+      .filter(({ system }) => system === (inches ? 'inch' : 'metric'))
       .map(({ diameter }) => usualCutter(diameter)),
     bushes: [
       { outside: 16, bore: 13, collarLength: 5 },

@@ -15,4 +15,5 @@ export type {
   Verdict,
 } from './shop.js';
 export { shopExample } from './shop-example.js';
+export { toolsOf } from './tools-of.js';
 export { baseOf, plateOf, stopDistance, type Travelling } from './travelling.js';

@@ -1,0 +1,30 @@
+import type { Bench } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** A cutter is known by the hundredth of a millimetre that is written on it: 12.7, 9.53. */
+const SAME_CUTTER = 0.01;
+
+/** Every joint can be cut with a cutter the shop has; a shop that names none is not judged. */
+export function cuttersAtHand({ solids, held, say }: Bench): readonly Finding[] {
+  const owned = held?.shop.cutters.map(({ nominal }) => nominal) ?? [];
+  if (owned.length === 0) return [];
+  const { joints } = solids.design;
+  const lacking = [...new Set(joints.map(({ cutter }) => cutter))].filter((cutter) =>
+    owned.every((one) => Math.abs(one - cutter) > SAME_CUTTER),
+  );
+  return lacking.map((cutter): Finding => {
+    const mine = joints.filter((joint) => joint.cutter === cutter).map(({ id }) => id);
+    const nearest = owned.reduce((a, b) => (Math.abs(b - cutter) < Math.abs(a - cutter) ? b : a));
+    return {
+      code: 'cutter-not-at-hand',
+      level: 'warning',
+      subjects: mine,
+      measured: cutter,
+      limit: nearest,
+      unit: 'mm',
+      message: `${mine.length === 1 ? `joint ${mine[0]} wants` : `${mine.length} joints want`} a cutter of ${say.fine(cutter)}, and ${held!.shop.name} has none; it has ${owned.map((one) => say.fine(one)).join(', ')}`,
+      remedy: `use the nearest at hand, ${say.fine(nearest)}, or get one of ${say.fine(cutter)} and write it in the shop file`,
+      basis: 'the cutters the shop file names',
+    };
+  });
+}

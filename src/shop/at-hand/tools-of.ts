@@ -1,0 +1,8 @@
+import type { Tools } from '../../model/index.js';
+import { cutterDiameters } from '../../tables/index.js';
+import type { Shop } from './shop.js';
+
+/** What a model may choose from: the shop's cutters by what is written on them, or the usual ones when it names none. */
+export const toolsOf = ({ cutters }: Shop): Tools => ({
+  cutters: cutters.length > 0 ? cutters.map(({ nominal }) => nominal) : cutterDiameters(),
+});
