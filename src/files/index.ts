@@ -15,14 +15,7 @@ export {
   startDesign,
   withMade,
 } from './made/index.js';
-export {
-  type MarksPaper,
-  marksSvg,
-  type OrderPaper,
-  orderMd,
-  type SetupPaper,
-  setupMd,
-} from './papers/index.js';
+export { type MarksPaper, markdown, marksSvg } from './papers/index.js';
 export {
   type BoardSummary,
   type Change,

@@ -114,7 +114,17 @@ export {
 } from './holding/index.js';
 export { type StickMark, type StickMarkKind, type StoryStick, storySticks } from './marks/index.js';
 export { type OrderOfWork, orderOfWork, type WorkKind, type WorkStep } from './order/index.js';
-export { type PapersRequest, type ShopPapers, shopPapers } from './papers/index.js';
+export {
+  type GlueUpPaper,
+  glueUpPaper,
+  type OrderPaper,
+  orderPaper,
+  type PapersRequest,
+  type SetupPaper,
+  type ShopPapers,
+  setupPaper,
+  shopPapers,
+} from './papers/index.js';
 export { GLUE_UP_PRACTICE, HOLD, STOCK_PRACTICE } from './practice/index.js';
 export {
   type CardCut,
@@ -194,4 +204,21 @@ export {
   tenonSchedule,
   tenonStrips,
 } from './tenons/index.js';
-export { faceWords, inBoth } from './words/index.js';
+export {
+  type Block,
+  type BlockTable,
+  cautions,
+  type FigureKey,
+  type FigureSlot,
+  faceWords,
+  figure,
+  heading,
+  inBoth,
+  list,
+  NEW_PAGE,
+  paragraph,
+  strong,
+  table,
+  type Words,
+  wordsOf,
+} from './words/index.js';

@@ -8,18 +8,22 @@ import {
   type Sheet,
   strokesOf,
 } from '../../src/drawing/index.js';
+import { layoutBlocks, withFigures } from '../../src/drawing/plan/plan-figures.js';
 import type { OutputFile } from '../../src/files/folder/index.js';
 import { withMade } from '../../src/files/made/made.js';
 import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
 import type { Model } from '../../src/model/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { SUPPLIES } from '../../src/node/index.js';
-import { builtInShop } from '../../src/shop/index.js';
+import { type Block, builtInShop, figure, glueUpPaper, heading, setupPaper } from '../../src/shop/index.js';
 
 interface Planned {
   readonly content: PlanContent;
   readonly stamped: PlanContent;
   readonly files: readonly OutputFile[];
+  /** Texts of every figure of the papers, as they are and with each heading's words replaced. */
+  readonly figures: readonly string[];
+  readonly renamed: readonly string[];
 }
 
 const known = new Map<Model, Promise<Planned>>();
@@ -41,11 +45,34 @@ const plan = (model: Model): Promise<Planned> => {
         version: '0.0.0',
         progress: () => {},
       },
-      async (all) => ({
-        content: planOf(all, {}),
-        stamped: planOf({ ...all, papers: all.papers, failed: true }, {}),
-        files: await planFiles({ ...all, papers: all.papers, failed: false }, await SUPPLIES.planFonts(), {}),
-      }),
+      async (all) => {
+        const content = planOf(all, {});
+        const paper = { ...all.papers, design: all.solids.design };
+        const blocks = [
+          ...setupPaper(paper),
+          ...glueUpPaper(paper),
+          ...layoutBlocks(all.papers, content.parts.layoutRows),
+        ];
+        const figuresIn = (of: readonly Block[]) =>
+          withFigures(of, content.parts, content.picture, 200).flatMap((block) =>
+            block.kind === 'drawn'
+              ? strokesOf(block.draw([0, 0])).flatMap((one) => (one.kind === 'text' ? [one.text] : []))
+              : [],
+          );
+        return {
+          content,
+          stamped: planOf({ ...all, papers: all.papers, failed: true }, {}),
+          files: await planFiles(
+            { ...all, papers: all.papers, failed: false },
+            await SUPPLIES.planFonts(),
+            {},
+          ),
+          figures: figuresIn(blocks),
+          renamed: figuresIn(
+            blocks.map((block) => (block.kind === 'heading' ? heading('renamed', block.level) : block)),
+          ),
+        };
+      },
     );
   known.set(model, made);
   return made;
@@ -164,4 +191,22 @@ test('the plan is written for both papers, the templates whole as one PDF and an
       `width="${sheet.width}mm" height="${sheet.height}mm" viewBox="0 0 ${sheet.width} ${sheet.height}"`,
     );
   }
+});
+
+test('a figure belongs to its card, step or stage by id: with every heading renamed all are still there', async () => {
+  const { content, figures, renamed } = await plan(STOOL);
+  const { cards, glueUp } = content.parts.papers;
+  expect(renamed).toEqual(figures);
+  expect(figures.filter((text) => text === 'work')).toHaveLength(
+    cards.filter(({ nearRail }) => nearRail).length,
+  );
+  for (const { id } of glueUp.steps) expect(figures).toContain(id);
+  for (const { number } of glueUp.stages) expect(figures).toContain(`clamps of stage ${number}`);
+});
+
+test('a paper that asks for the figure of a card that is not there is stopped', async () => {
+  const { content } = await plan(STOOL);
+  expect(() =>
+    withFigures([figure({ of: 'card', card: 'S99' })], content.parts, content.picture, 200),
+  ).toThrow('S99');
 });

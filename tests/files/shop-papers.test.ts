@@ -1,8 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { marksSvg, orderMd, setupMd } from '../../src/files/index.js';
-import { glueUpMd } from '../../src/files/papers/glue-up-md.js';
+import { markdown, marksSvg } from '../../src/files/index.js';
 import { speaker } from '../../src/length/index.js';
-import { inBoth, orderOfWork, storySticks } from '../../src/shop/index.js';
+import {
+  type GlueUpPaper,
+  glueUpPaper,
+  inBoth,
+  orderOfWork,
+  orderPaper,
+  setupPaper,
+  storySticks,
+} from '../../src/shop/index.js';
 import { carded, made } from '../shop/made.js';
 import { emptyPapers } from './empty-papers.js';
 
@@ -16,8 +23,8 @@ const papersOf = (model: 'stool' | 'frame' | 'jig', given: Readonly<Record<strin
     ...work,
     sticks,
     order,
-    setup: setupMd({ ...work, sticks, revision }),
-    orderText: orderMd({ design, order, shop, revision }),
+    setup: markdown(setupPaper({ ...work, sticks, revision })),
+    orderText: markdown(orderPaper({ design, order, shop, revision })),
     marks: marksSvg(sticks, { say: speaker('mm'), revision, title: design.title }),
   };
 };
@@ -192,7 +199,7 @@ test('a cutter off the middle of its base is told with the edge that has to run 
     ...stool.shop,
     router: { ...stool.shop.router, eccentricity: 0.4 },
   });
-  const text = setupMd({ ...work, cards, design, aids, sticks: [], revision: '0' });
+  const text = markdown(setupPaper({ ...work, cards, design, aids, sticks: [], revision: '0' }));
   const rows = rowsIn(text).filter(([name]) => name === 'guide board');
   expect(rows).toHaveLength(cards.filter(({ guideOffset }) => guideOffset !== undefined).length);
   expect(rows.length).toBeGreaterThan(0);
@@ -207,7 +214,8 @@ test('a cutter off the middle of its base is told with the edge that has to run 
 test('a design without joints is not told to be put together dry', () => {
   const { design, shop } = papersOf('jig');
   const empty = { ...emptyPapers(design), design, shop };
-  expect(glueUpMd(empty)).toContain('Nothing is glued');
-  expect(glueUpMd(empty)).not.toContain('clamp');
-  expect(glueUpMd({ ...empty, design: stool.design })).toContain('dry with every clamp');
+  const told = (paper: GlueUpPaper) => markdown(glueUpPaper(paper));
+  expect(told(empty)).toContain('Nothing is glued');
+  expect(told(empty)).not.toContain('clamp');
+  expect(told({ ...empty, design: stool.design })).toContain('dry with every clamp');
 });

@@ -146,3 +146,10 @@ test('all problems of a file are told at once, a line each', () => {
   expect(lines).toHaveLength(3);
   for (const line of lines) expect(line).toMatch(/^shop\.yaml: /);
 });
+
+test('papers name a shop file without its folders, and an error names it with them', () => {
+  const given = '/home/somebody/private/bench.yaml';
+  expect(readShop(BASE, given, 'mm').name).toBe('bench.yaml');
+  expect(readShop(BASE, 'C:\\Users\\somebody\\bench.yaml', 'mm').name).toBe('bench.yaml');
+  expect(() => readShop({ ...BASE, nosuch: 1 }, given, 'mm')).toThrow(given);
+});

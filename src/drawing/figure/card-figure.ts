@@ -2,7 +2,7 @@ import type { Vec2 } from '../../frame/index.js';
 import { obround, segments } from '../../profile/index.js';
 import type { SetupCard } from '../../shop/index.js';
 import { chainRow, type RowPlace, rowBeside } from '../dimension/index.js';
-import type { FigureBlock } from '../flow/index.js';
+import type { DrawnFigure } from '../flow/index.js';
 import {
   type Box,
   type Dimension,
@@ -26,7 +26,7 @@ const WIDEST = 180;
 /**
  * A set-up seen from above, to scale, the person at the lower side: mortise, work, rails or guide, stops, and what is set.
  */
-export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
+export function cardFigure(card: SetupCard, units: DrawingUnits): DrawnFigure {
   const { near, far, reach } = sizesOf(card);
   const factor = Math.min(MOST[0] / (2 * reach), MOST[1] / (near + far + 2 * RAIL));
   const figure = figureAt(card, units, factor);
@@ -36,7 +36,7 @@ export function cardFigure(card: SetupCard, units: DrawingUnits): FigureBlock {
 }
 
 /** @param factor the scale: mm on the sheet for each mm */
-function figureAt(card: SetupCard, units: DrawingUnits, factor: number): FigureBlock {
+function figureAt(card: SetupCard, units: DrawingUnits, factor: number): DrawnFigure {
   const { near, far, reach, workNear, workFar } = sizesOf(card);
   const [low, high] = [near + RAIL, far + RAIL];
   const draw = (at: Vec2): readonly SheetEntity[] => {
@@ -141,7 +141,7 @@ function figureAt(card: SetupCard, units: DrawingUnits, factor: number): FigureB
   };
   const box = entitiesBox(draw([0, 0]));
   return {
-    kind: 'figure',
+    kind: 'drawn',
     width: box.maxX - box.minX,
     height: box.maxY - box.minY + 2,
     draw: ([x, y]) => draw([x - box.minX, y - box.minY]),

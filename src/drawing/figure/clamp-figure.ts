@@ -1,6 +1,6 @@
 import { add, scale, subtract, unit, type Vec2 } from '../../frame/index.js';
 import type { ClampPlan } from '../../shop/index.js';
-import type { FigureBlock } from '../flow/index.js';
+import type { DrawnFigure } from '../flow/index.js';
 import { arrowHead, labelAt, letters, roomOf, type SheetEntity, stroke } from '../sheet/index.js';
 import { onSheet, type View, viewBox, viewLines } from '../view/index.js';
 
@@ -17,7 +17,7 @@ const AROUND = 10;
  *
  * @param view of the whole piece, isometric
  */
-export function clampFigure(view: View, plan: ClampPlan, stage: number): FigureBlock | undefined {
+export function clampFigure(view: View, plan: ClampPlan, stage: number): DrawnFigure | undefined {
   const clamps = plan.clamps.filter((clamp) => clamp.stage === stage);
   if (clamps.length === 0) return undefined;
   const { frame } = view;
@@ -26,7 +26,7 @@ export function clampFigure(view: View, plan: ClampPlan, stage: number): FigureB
   const width = factor * (box.maxX - box.minX) + 2 * AROUND;
   const height = factor * (box.maxY - box.minY) + 2 * AROUND;
   return {
-    kind: 'figure',
+    kind: 'drawn',
     width,
     height,
     draw: ([x, y]): readonly SheetEntity[] => {

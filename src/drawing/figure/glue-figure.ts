@@ -1,7 +1,7 @@
 import { add, scale, type Vec2, type Vec3 } from '../../frame/index.js';
 import type { GlueStep, GlueUp } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import type { FigureBlock } from '../flow/index.js';
+import type { DrawnFigure } from '../flow/index.js';
 import { arrowHead, letters, stroke } from '../sheet/index.js';
 import { onSheet, VIEW_FRAMES, viewBox, viewLines, viewOf } from '../view/index.js';
 import { seenParts } from './picture.js';
@@ -12,7 +12,7 @@ const MORE = 35;
 const MOST: readonly [width: number, height: number] = [75, 52];
 
 /** A step of the glue-up as it is about to be made: what is put together so far, the moving group drawn back along its way. */
-export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): FigureBlock {
+export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): DrawnFigure {
   const groups = new Set([...step.moving, ...step.still]);
   const back = scale(step.direction, -(step.travel + MORE));
   const moves = new Set(step.moving);
@@ -33,7 +33,7 @@ export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): FigureBl
   const [width, height] = [factor * (box.maxX - box.minX), factor * (box.maxY - box.minY) + 6];
   const joint = solids.design.joints.find(({ id }) => id === step.joints[0]?.joint);
   return {
-    kind: 'figure',
+    kind: 'drawn',
     width,
     height,
     draw: ([x, y]) => {

@@ -4,7 +4,7 @@ export { clampFigure } from './clamp-figure.js';
 export { glueFigure } from './glue-figure.js';
 export { type JointKind, jointDetail, jointKinds } from './joint-detail.js';
 export { layoutFigure } from './layout-figure.js';
-export { markingFigures } from './marking-figure.js';
+export { markingFigure } from './marking-figure.js';
 export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export {
   explodedSheet,

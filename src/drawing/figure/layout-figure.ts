@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { LaidStock, Rect, StockLayout } from '../../shop/index.js';
-import type { FigureBlock } from '../flow/index.js';
+import type { DrawnFigure } from '../flow/index.js';
 import {
   type Box,
   bestPlace,
@@ -18,10 +18,10 @@ import {
 const MOST: readonly [width: number, height: number] = [240, 66];
 
 /** A sheet or board of stock with the parts laid on it, offcuts hatched, cuts numbered in their order. */
-export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout: StockLayout): FigureBlock {
+export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout: StockLayout): DrawnFigure {
   const factor = Math.min(MOST[0] / stock.length, MOST[1] / stock.width);
   return {
-    kind: 'figure',
+    kind: 'drawn',
     width: stock.length * factor,
     height: stock.width * factor + 14,
     draw: (at): readonly SheetEntity[] => {

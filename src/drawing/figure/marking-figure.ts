@@ -9,7 +9,7 @@ import {
   type MarkedOut,
   type SetupCard,
 } from '../../shop/index.js';
-import type { FigureBlock } from '../flow/index.js';
+import type { DrawnFigure } from '../flow/index.js';
 import {
   arrowHead,
   type Dimension,
@@ -33,24 +33,29 @@ import {
 const MOST: readonly [width: number, height: number] = [62, 46];
 const WIDEST = 176;
 
-/** How turned mortises of a card are marked out, each on the face it enters seen from above, the grain to the right. */
-export const markingFigures = (
+/**
+ * How a turned mortise of a card is marked out, on the face it enters seen from above, the grain to the right.
+ *
+ * @returns undefined when the card does not cut that mortise, or it is not turned
+ */
+export function markingFigure(
   card: SetupCard,
   boards: readonly Board[],
+  { board: id, mortise }: Pick<CardCut, 'board' | 'mortise'>,
   units: DrawingUnits,
-): readonly FigureBlock[] => {
-  const marks = boardMarks(boards.map(({ id }) => id));
-  return card.cuts.flatMap((cut) => {
-    const board = boards.find(({ id }) => id === cut.board);
-    if (!board || !cut.marked) return [];
-    const number = board.mortises.findIndex(({ id }) => id === cut.mortise) + 1;
-    const title = `${marks.get(board.id)} M${number}: ${faceWords(board, cut.face)} from above`;
-    const figure = (most: number) => figureOf(title, cut, cut.marked!, card, board, units, most);
-    // words keep their size, so the face gives way
-    const whole = figure(MOST[0]);
-    return [whole.width > WIDEST ? figure(MOST[0] - (whole.width - WIDEST)) : whole];
-  });
-};
+): DrawnFigure | undefined {
+  const cut = card.cuts.find((one) => one.board === id && one.mortise === mortise);
+  const board = boards.find((one) => one.id === id);
+  if (!board || !cut?.marked) return undefined;
+  const { marked } = cut;
+  const mark = boardMarks(boards.map((one) => one.id)).get(id);
+  const number = board.mortises.findIndex((one) => one.id === mortise) + 1;
+  const title = `${mark} M${number}: ${faceWords(board, cut.face)} from above`;
+  const figure = (most: number) => figureOf(title, cut, marked, card, board, units, most);
+  // words keep their size, so the face gives way
+  const whole = figure(MOST[0]);
+  return whole.width > WIDEST ? figure(MOST[0] - (whole.width - WIDEST)) : whole;
+}
 
 function figureOf(
   title: string,
@@ -60,7 +65,7 @@ function figureOf(
   board: Board,
   units: DrawingUnits,
   most: number,
-): FigureBlock {
+): DrawnFigure {
   const { mouth, along, centreLine, guideEdge } = marked.drawn;
   const size = boundsOf(mouth.flat());
   const factor = Math.min(most / (size.maxX - size.minX), MOST[1] / (size.maxY - size.minY));
@@ -96,7 +101,7 @@ function figureOf(
   const heading = letters([box.minX, box.maxY + 2], title, { bold: true });
   const whole = entitiesBox([...drawn, heading]);
   return {
-    kind: 'figure',
+    kind: 'drawn',
     width: whole.maxX - whole.minX,
     height: whole.maxY - whole.minY + 3,
     draw: ([x, y]) => movedEntities([...drawn, heading], [x - whole.minX, y - whole.minY]),

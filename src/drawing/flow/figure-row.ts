@@ -1,10 +1,10 @@
-import type { FigureBlock } from './flow-block.js';
+import type { DrawnFigure } from './drawn-figure.js';
 
 const GAP = 8;
 
 /** Figures side by side, as many in a row as fit, their feet on one line. */
-export function figureRows(figures: readonly FigureBlock[], room: number): readonly FigureBlock[] {
-  const rows: FigureBlock[][] = [];
+export function figureRows(figures: readonly DrawnFigure[], room: number): readonly DrawnFigure[] {
+  const rows: DrawnFigure[][] = [];
   for (const figure of figures) {
     const last = rows.at(-1);
     const used = last?.reduce((sum, one) => sum + one.width + GAP, 0) ?? 0;
@@ -12,7 +12,7 @@ export function figureRows(figures: readonly FigureBlock[], room: number): reado
     else rows.push([figure]);
   }
   return rows.map((row) => ({
-    kind: 'figure',
+    kind: 'drawn',
     width: row.reduce((sum, one) => sum + one.width, (row.length - 1) * GAP),
     height: Math.max(...row.map((one) => one.height)),
     draw: ([x, y]) => {

@@ -1,8 +1,11 @@
+import type { Vec2 } from '../../frame/index.js';
+import { type Words, wordsOf } from '../../shop/index.js';
 import {
   type Box,
   disc,
   drawnTable,
   letters,
+  path,
   type SheetEntity,
   SMALL,
   type Stroke,
@@ -11,7 +14,7 @@ import {
   wrappedTable,
   wrappedText,
 } from '../sheet/index.js';
-import type { Block } from './flow-block.js';
+import type { FlowBlock } from './drawn-figure.js';
 
 /** Text, tables and figures set down on pages. */
 export interface Flowed {
@@ -37,7 +40,7 @@ const AFTER_HEADING = 18;
 const INDENT = 4;
 
 /** Fills pages with blocks, top to bottom; a table runs on with its head repeated, everything else stays whole. */
-export function flow(blocks: readonly Block[], area: Box): Flowed {
+export function flow(blocks: readonly FlowBlock[], area: Box): Flowed {
   const room = area.maxX - area.minX;
   const pages: SheetEntity[][] = [[]];
   const headings: { text: string; level: 1 | 2; page: number }[] = [];
@@ -53,9 +56,10 @@ export function flow(blocks: readonly Block[], area: Box): Flowed {
     y -= height;
   };
   const put = (entities: readonly SheetEntity[]) => pages.at(-1)!.push(...entities);
-  const rows = (text: string, indent: number, bold: boolean): readonly Stroke[] => {
+  const rows = (text: Words, indent: number): readonly Stroke[] => {
     const found: Stroke[] = [];
-    for (const line of wrappedText(plain(text), room - indent, SMALL, bold)) {
+    const bold = typeof text !== 'string';
+    for (const line of wrappedText(wordsOf(text), room - indent, SMALL, bold)) {
       if (y - LEADING < area.minY) {
         put(found.splice(0));
         turn();
@@ -69,8 +73,8 @@ export function flow(blocks: readonly Block[], area: Box): Flowed {
   /** Height of the figure after a block, with the line of words between them; undefined when none follows. */
   const figureAfter = (i: number): number | undefined => {
     const [next, last] = [blocks[i + 1], blocks[i + 2]];
-    if (next?.kind === 'figure') return next.height;
-    return next?.kind === 'paragraph' && last?.kind === 'figure' ? last.height + LEADING + BELOW : undefined;
+    if (next?.kind === 'drawn') return next.height;
+    return next?.kind === 'paragraph' && last?.kind === 'drawn' ? last.height + LEADING + BELOW : undefined;
   };
   blocks.forEach((block, i) => {
     switch (block.kind) {
@@ -93,27 +97,35 @@ export function flow(blocks: readonly Block[], area: Box): Flowed {
       case 'paragraph': {
         // a line that only leads to a figure goes with it
         const next = blocks[i + 1];
-        if (next?.kind === 'figure' && y - LEADING - BELOW - next.height < area.minY) turn();
-        put(rows(block.text, 0, block.bold ?? /^\*\*.*\*\*$/.test(block.text)));
+        if (next?.kind === 'drawn' && y - LEADING - BELOW - next.height < area.minY) turn();
+        put(rows(block.text, 0));
         return;
       }
-      case 'bullet': {
-        if (y - LEADING < area.minY) turn();
-        const dot: Stroke = { ...disc('dimension', [area.minX + 1.5, y - SMALL + 0.8], 0.5), fill: 'ink' };
-        put([dot]);
-        put(rows(block.text, INDENT, false));
+      case 'cautions':
+        for (const text of block.items) item(text, warning);
         return;
-      }
-      case 'figure':
+      case 'list':
+        for (const text of block.items) item(text, bullet);
+        return;
+      case 'drawn':
         take(block.height);
         put(block.draw([area.minX + (room - block.width) / 2, y]));
         y -= BELOW;
         return;
       case 'table':
-        runOn(wrappedTable(block.rows, room));
+        runOn(wrappedTable([block.head, ...block.rows], room));
+        return;
+      default:
+        block satisfies never;
     }
   });
   return { pages: pages.filter((page) => page.length > 0), headings };
+
+  function item(text: Words, sign: (at: Vec2) => Stroke): void {
+    if (y - LEADING < area.minY) turn();
+    put([sign([area.minX + 1.5, y - SMALL + 0.8])]);
+    put(rows(text, INDENT));
+  }
 
   function runOn({ widths, rows: all }: ReturnType<typeof wrappedTable>): void {
     const [head, ...body] = all;
@@ -142,5 +154,18 @@ export function flow(blocks: readonly Block[], area: Box): Flowed {
   }
 }
 
-/** Text without the signs that only Markdown reads. */
-const plain = (text: string): string => text.replaceAll('**', '');
+const bullet = (at: Vec2): Stroke => ({ ...disc('dimension', at, 0.5), fill: 'ink' });
+
+/** A triangle, as on signs that warn. */
+const warning = ([x, y]: Vec2): Stroke => ({
+  ...path(
+    'dimension',
+    [
+      [x - 1.1, y - 0.8],
+      [x + 1.1, y - 0.8],
+      [x, y + 1.1],
+    ],
+    true,
+  ),
+  fill: 'ink',
+});

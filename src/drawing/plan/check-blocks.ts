@@ -1,6 +1,5 @@
 import type { Finding } from '../../checks/index.js';
-import type { ShopPapers } from '../../shop/index.js';
-import { type Block, heading, paragraph, tableBlock } from '../flow/index.js';
+import { type Block, heading, paragraph, type ShopPapers, strong, table } from '../../shop/index.js';
 
 /** What the checks found, with the basis of each. */
 export function checkBlocks(
@@ -22,22 +21,21 @@ export function checkBlocks(
     ),
     ...(findings.length > 0
       ? [
-          tableBlock([
+          table(
             ['level', 'what was found', 'what to do', 'basis'],
-            ...findings.map(({ level, message, remedy, basis }) => [
-              level === 'error' ? '**error**' : level,
-              message,
-              remedy,
-              basis,
-            ]),
-          ]),
+            [
+              ...findings.map(({ level, message, remedy, basis }) => [
+                level === 'error' ? strong(level) : level,
+                message,
+                remedy,
+                basis,
+              ]),
+            ],
+          ),
         ]
       : []),
     ...(doubtful.length > 0
-      ? [
-          heading('Not verified for this shop'),
-          tableBlock([['card', 'figure', 'verdict', 'why'], ...doubtful]),
-        ]
+      ? [heading('Not verified for this shop'), table(['card', 'figure', 'verdict', 'why'], [...doubtful])]
       : []),
   ];
 }

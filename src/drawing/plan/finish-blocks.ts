@@ -1,6 +1,5 @@
-import { faceWords } from '../../shop/index.js';
+import { type Block, faceWords, heading, list, paragraph, table } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type Block, bullet, heading, paragraph, tableBlock } from '../flow/index.js';
 
 /** Arrises that stay sharp and those that are eased, and the finish. Common practice, no source. */
 export function finishBlocks(solids: Solids): readonly Block[] {
@@ -10,38 +9,40 @@ export function finishBlocks(solids: Solids): readonly Block[] {
   return [
     heading('Finishing', 1),
     heading('Edges to ease'),
-    tableBlock([
+    table(
       ['board', 'leave sharp', 'ease'],
-      ...boards.map((board) => {
-        const seats = new Map<string, Set<string>>();
-        for (const mortise of board.mortises) {
-          const joint = joints.get(mortise.joint);
-          const other = joint?.a === board.id ? joint.b : joint?.a;
-          const face = faceWords(board, mortise.face);
-          if (other !== undefined) seats.set(face, (seats.get(face) ?? new Set()).add(named(other)));
-        }
-        return [
-          board.name,
-          seats.size === 0
-            ? 'none'
-            : [...seats]
-                .map(
-                  ([face, others]) =>
-                    `arrises of the ${face} where it meets the ${[...others].join(' and the ')}`,
-                )
-                .join('; '),
-          'all others: 1 mm with sandpaper; 3 mm or more where a hand or a foot reaches, and at openings',
-        ];
-      }),
-    ]),
+      [
+        ...boards.map((board) => {
+          const seats = new Map<string, Set<string>>();
+          for (const mortise of board.mortises) {
+            const joint = joints.get(mortise.joint);
+            const other = joint?.a === board.id ? joint.b : joint?.a;
+            const face = faceWords(board, mortise.face);
+            if (other !== undefined) seats.set(face, (seats.get(face) ?? new Set()).add(named(other)));
+          }
+          return [
+            board.name,
+            seats.size === 0
+              ? 'none'
+              : [...seats]
+                  .map(
+                    ([face, others]) =>
+                      `arrises of the ${face} where it meets the ${[...others].join(' and the ')}`,
+                  )
+                  .join('; '),
+            'all others: 1 mm with sandpaper; 3 mm or more where a hand or a foot reaches, and at openings',
+          ];
+        }),
+      ],
+    ),
     heading('Finish'),
-    ...[
+    list([
       'Ease feet on their lower arrises too, or they splinter when the piece is dragged.',
       'Wait 3 to 7 days after the glue-up before the last sanding at a joint: the glue swells the wood, and what is flush too soon sinks later.',
       'Take pencil marks and dried glue off before the finish; graphite in a joint goes before the glue.',
       'On a step use a matt finish, with fine sand in the last coat on the tread: gloss is slippery in socks.',
       'Let an oil or film finish cure as its label says, about 30 days for most, before children use the piece. Lay oily rags flat outdoors to dry.',
-    ].map(bullet),
+    ]),
     paragraph('Common practice, no source.'),
   ];
 }

@@ -1,6 +1,14 @@
 import { fixed, trimmed } from '../../length/index.js';
-import { type CutRow, cutWords, type ShopPapers } from '../../shop/index.js';
-import { type Block, heading, paragraph, tableBlock } from '../flow/index.js';
+import {
+  type Block,
+  type CutRow,
+  cutWords,
+  heading,
+  paragraph,
+  type ShopPapers,
+  strong,
+  table,
+} from '../../shop/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 
 const KINDS: Readonly<Record<CutRow['kind'], string>> = {
@@ -31,43 +39,49 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
     ...(bills.length > 0
       ? [
           heading('Solid wood to buy, item by item'),
-          tableBlock([
+          table(
             ['wood', 'item', 'm³', 'board feet'],
-            ...bills.flatMap(({ material, items, total, verdict }) => [
-              ...items.map((item) => [
-                material,
-                item.what,
-                fixed(item.volumeMm3 * 1e-9, 5),
-                fixed(item.boardFeet, 2),
+            [
+              ...bills.flatMap(({ material, items, total, verdict }) => [
+                ...items.map((item) => [
+                  material,
+                  item.what,
+                  fixed(item.volumeMm3 * 1e-9, 5),
+                  fixed(item.boardFeet, 2),
+                ]),
+                [
+                  strong(material),
+                  strong(
+                    `${total.what}${verdict === 'passed' ? '' : ' (not verified: the shop file gives no rough allowance)'}`,
+                  ),
+                  strong(fixed(total.volumeMm3 * 1e-9, 5)),
+                  strong(fixed(total.boardFeet, 2)),
+                ],
               ]),
-              [
-                `**${material}**`,
-                `**${total.what}${verdict === 'passed' ? '' : ' (not verified: the shop file gives no rough allowance)'}**`,
-                `**${fixed(total.volumeMm3 * 1e-9, 5)}**`,
-                `**${fixed(total.boardFeet, 2)}**`,
-              ],
-            ]),
-          ]),
+            ],
+          ),
         ]
       : []),
     ...(toBuy.length > 0
       ? [
-          tableBlock([
+          table(
             ['wood', 'at least thick', 'widest piece', 'longest piece', 'pieces', 'with waste, board feet'],
-            ...toBuy.map((one) => [
-              one.material,
-              say(one.thickness),
-              say(one.widest),
-              say(one.longest),
-              trimmed(one.count, 0),
-              fixed(one.boardFeet, 2),
-            ]),
-          ]),
+            [
+              ...toBuy.map((one) => [
+                one.material,
+                say(one.thickness),
+                say(one.widest),
+                say(one.longest),
+                trimmed(one.count, 0),
+                fixed(one.boardFeet, 2),
+              ]),
+            ],
+          ),
         ]
       : []),
     heading('Hardware to buy'),
     ...(hardware.length > 0
-      ? [tableBlock([['count', 'what'], ...hardware.map(({ count, name }) => [trimmed(count, 0), name])])]
+      ? [table(['count', 'what'], [...hardware.map(({ count, name }) => [trimmed(count, 0), name])])]
       : [paragraph('None.')]),
   ];
 }
@@ -77,7 +91,7 @@ function cutTable(rows: readonly CutRow[], units: DrawingUnits): Block {
   const angled = rows.some(({ ends }) => ends !== undefined && ends.ends !== 'square');
   const rough = rows.some((row) => row.rough !== undefined);
   const board = rows[0]?.kind === 'board';
-  return tableBlock([
+  return table(
     [
       'mark',
       'count',
@@ -88,24 +102,26 @@ function cutTable(rows: readonly CutRow[], units: DrawingUnits): Block {
       ...(angled ? ['ends', 'long / short point, centre line'] : []),
       ...(board ? ['cut', 'hand'] : []),
     ],
-    ...rows.map((row) => [
-      row.marks.join(' '),
-      trimmed(row.count, 0),
-      row.name,
-      row.material,
-      blankWords(row.finished, units),
-      ...(rough ? [row.rough ? blankWords(row.rough.size, units) : 'not verified'] : []),
-      ...(angled
-        ? row.ends && row.ends.ends !== 'square'
-          ? [
-              `${row.ends.ends}, ${row.ends.anglesDeg.map((deg) => `${trimmed(deg, 2)}°`).join(' and ')}; set the stop to: ${row.ends.stopTo}`,
-              `${say(row.ends.longPoint)} / ${say(row.ends.shortPoint)}, ${say(row.ends.centreLine)}`,
-            ]
-          : ['square', '']
-        : []),
-      ...(board
-        ? [cutWords(row.cut), row.mirrorOf ? `mirror image of ${row.mirrorOf}` : row.handed ? 'handed' : '']
-        : []),
-    ]),
-  ]);
+    [
+      ...rows.map((row) => [
+        row.marks.join(' '),
+        trimmed(row.count, 0),
+        row.name,
+        row.material,
+        blankWords(row.finished, units),
+        ...(rough ? [row.rough ? blankWords(row.rough.size, units) : 'not verified'] : []),
+        ...(angled
+          ? row.ends && row.ends.ends !== 'square'
+            ? [
+                `${row.ends.ends}, ${row.ends.anglesDeg.map((deg) => `${trimmed(deg, 2)}°`).join(' and ')}; set the stop to: ${row.ends.stopTo}`,
+                `${say(row.ends.longPoint)} / ${say(row.ends.shortPoint)}, ${say(row.ends.centreLine)}`,
+              ]
+            : ['square', '']
+          : []),
+        ...(board
+          ? [cutWords(row.cut), row.mirrorOf ? `mirror image of ${row.mirrorOf}` : row.handed ? 'handed' : '']
+          : []),
+      ]),
+    ],
+  );
 }

@@ -1,11 +1,10 @@
 import { WORLD } from '../../frame/index.js';
 import { segments } from '../../profile/index.js';
-import type { Aid } from '../../shop/index.js';
+import { type Aid, heading, table } from '../../shop/index.js';
 import { type BoardSolid, boardBody, type Solids, stockBody } from '../../solid/index.js';
 import { boardDrawing, type DrawingOptions, featureTable } from '../board/index.js';
-import { heading, tableBlock } from '../flow/index.js';
 import { onBlank } from '../printed-template/index.js';
-import { prose } from './plan-section.js';
+import { textPages } from './plan-section.js';
 
 /** Pieces made to hold the work that are more than a plain block: wedges, templates with an opening. */
 export function shapedAids(solids: Solids, aids: readonly Aid[]): readonly BoardSolid[] {
@@ -33,14 +32,14 @@ export function boardGroups(solids: readonly BoardSolid[], options: DrawingOptio
     drafts: boardDrawing(solid, options),
   }));
   const apart = drawn.filter(({ drafts }) => drafts.length > 1).map(({ board }) => board);
-  const tables = prose(
+  const tables = textPages(
     'cuts of the boards',
     `${solids[0]?.id ?? 'board'}-cuts`,
     'landscape',
-    apart.flatMap((board) => [
-      heading(`${board.name}: cuts`),
-      tableBlock(featureTable(board, options.units)),
-    ]),
+    apart.flatMap((board) => {
+      const [head = [], ...rows] = featureTable(board, options.units);
+      return [heading(`${board.name}: cuts`), table(head, rows)];
+    }),
   );
   return [
     ...drawn.map(({ board, drafts }) => ({ title: board.name, drafts: drafts.slice(0, 1) })),

@@ -1,15 +1,17 @@
+import { type Block, glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
+import { drawableOf } from '../board/index.js';
 import { assemblyDrawing, explodedSheet, isometricView, jointDetail, jointKinds } from '../figure/index.js';
-import { blocksOf } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
+import { type Orientation, pageOf } from '../sheet/index.js';
 import type { View } from '../view/index.js';
 import { checkBlocks } from './check-blocks.js';
 import { finishBlocks } from './finish-blocks.js';
 import { materialBlocks } from './material-blocks.js';
 import { boardGroups, shapedAids } from './plan-boards.js';
-import { cardBlocks, glueBlocks, layoutBlocks } from './plan-figures.js';
+import { layoutBlocks, withFigures } from './plan-figures.js';
 import type { PlanParts } from './plan-parts.js';
-import { drawings, prose, type Section, when } from './plan-section.js';
+import { drawings, type Section, textPages, when } from './plan-section.js';
 import { templatesOf } from './plan-templates.js';
 import { tenonBlocks } from './tenon-blocks.js';
 import { toolBlocks } from './tool-blocks.js';
@@ -28,6 +30,7 @@ export function planContent(parts: PlanParts): PlanContent {
   const { solids, papers, units, projection } = parts;
   const options = { paper: 'A4' as const, units, projection };
   const cutter = solids.design.cutter;
+  const paper = { ...papers, design: solids.design };
   const picture = isometricView(solids);
   const boards = boardGroups([...solids.boards.values()], options);
   const aids = shapedAids(solids, papers.aids);
@@ -42,16 +45,20 @@ export function planContent(parts: PlanParts): PlanContent {
     units,
     ...(parts.bush === undefined ? {} : { bush: parts.bush }),
   });
+  const section = (title: string, id: string, orientation: Orientation, blocks: readonly Block[]) => {
+    const { minX, maxX } = drawableOf(pageOf('A4', orientation));
+    return textPages(title, id, orientation, withFigures(blocks, parts, picture, maxX - minX));
+  };
   return {
     parts,
     picture,
     size: overall(solids),
     templates,
     sections: [
-      prose('Tools, cutters and router', 'tools', 'portrait', toolBlocks(solids, papers, units)),
-      prose('Materials', 'materials', 'landscape', [
+      section('Tools, cutters and router', 'tools', 'portrait', toolBlocks(solids, papers, units)),
+      section('Materials', 'materials', 'landscape', [
         ...materialBlocks(papers, units),
-        ...layoutBlocks(parts),
+        ...layoutBlocks(papers, parts.layoutRows),
       ]),
       drawings('Assembly and exploded view', [
         { title: 'assembly', drafts: [assemblyDrawing(solids, options)] },
@@ -60,23 +67,25 @@ export function planContent(parts: PlanParts): PlanContent {
       drawings('Boards', boards),
       ...when(aids.length > 0, () => drawings('Pieces to hold the work', boardGroups(aids, options))),
       ...(joints.length > 0 ? [drawings('Joints', joints)] : []),
-      ...when(papers.cards.length > 0, () => prose('Set-up cards', 'set-up', 'portrait', cardBlocks(parts))),
-      prose('Order of work', 'order', 'landscape', blocksOf(parts.texts.order)),
+      ...when(papers.cards.length > 0, () =>
+        section('Set-up cards', 'set-up', 'portrait', setupPaper(paper)),
+      ),
+      section('Order of work', 'order', 'landscape', orderPaper(paper)),
       ...when(papers.tenons.length > 0, () =>
-        prose('Tenons', 'tenons', 'landscape', tenonBlocks(papers, units)),
+        section('Tenons', 'tenons', 'landscape', tenonBlocks(papers, units)),
       ),
       ...when(solids.design.joints.length > 0, () =>
-        prose('Glue-up', 'glue-up', 'landscape', glueBlocks(parts, picture)),
+        section('Glue-up', 'glue-up', 'landscape', glueUpPaper(paper)),
       ),
-      prose('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
-      prose(
+      section('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
+      section(
         'Results of the checks',
         'checks',
         'landscape',
         checkBlocks(parts.findings, parts.checks, papers),
       ),
       ...templates.map((tiled) => ({
-        ...prose(
+        ...textPages(
           `Template: ${tiled.artwork.board.name}`,
           `about-template-${tiled.artwork.board.id}`,
           'portrait',

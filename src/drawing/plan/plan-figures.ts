@@ -1,58 +1,108 @@
-import type { StockLayout } from '../../shop/index.js';
-import { drawableOf } from '../board/index.js';
-import { cardFigure, clampFigure, glueFigure, layoutFigure, markingFigures } from '../figure/index.js';
 import {
   type Block,
-  blocksOf,
-  figureRows,
+  type FigureKey,
+  figure,
   heading,
+  list,
   paragraph,
-  sectionsOf,
-  tableBlock,
-} from '../flow/index.js';
-import { pageOf } from '../sheet/index.js';
+  type ShopPapers,
+  type StockLayout,
+  table,
+} from '../../shop/index.js';
+import { cardFigure, clampFigure, glueFigure, layoutFigure, markingFigure } from '../figure/index.js';
+import { type DrawnFigure, type FlowBlock, figureRows } from '../flow/index.js';
 import type { View } from '../view/index.js';
 import type { PlanParts } from './plan-parts.js';
 
-/** The set-up cards, a page each, with a picture of the set-up before the figures. */
-export function cardBlocks({ texts, papers, units, solids }: PlanParts): readonly Block[] {
-  const boards = solids.design.boards.map(({ board }) => board);
-  const page = drawableOf(pageOf('A4', 'portrait'));
-  return sectionsOf(blocksOf(texts.setup)).flatMap(({ heading: title, blocks }): readonly Block[] => {
-    const card = papers.cards.find(({ id }) => title?.startsWith(`${id}:`));
-    if (!card) return blocks;
-    const marking = figureRows(markingFigures(card, boards, units), page.maxX - page.minX);
-    return [{ kind: 'new page' }, blocks[0]!, cardFigure(card, units), ...marking, ...blocks.slice(1)];
-  });
+/**
+ * Blocks of a paper with every figure drawn in its place, those that follow each other side by side.
+ *
+ * @param picture of the whole piece, isometric
+ * @param room width of the page's live area, mm
+ */
+export function withFigures(
+  blocks: readonly Block[],
+  parts: PlanParts,
+  picture: View,
+  room: number,
+): readonly FlowBlock[] {
+  const found: FlowBlock[] = [];
+  let together: DrawnFigure[] = [];
+  const set = () => {
+    found.push(...figureRows(together, room));
+    together = [];
+  };
+  for (const block of blocks) {
+    if (block.kind === 'figure') together.push(drawn(block.figure, parts, picture));
+    else {
+      set();
+      found.push(block);
+    }
+  }
+  set();
+  return found;
 }
 
-/** The glue-up, every stage with pictures of its steps. */
-export function glueBlocks({ texts, papers, solids }: PlanParts, picture: View): readonly Block[] {
-  const room = drawableOf(pageOf('A4', 'landscape'));
-  return sectionsOf(blocksOf(texts.glueUp)).flatMap(({ heading: title, blocks }): readonly Block[] => {
-    const stage = papers.glueUp.stages.find(({ number }) => title?.startsWith(`Stage ${number}:`));
-    if (!stage) return blocks;
-    const figures = papers.glueUp.steps
-      .filter((step) => step.stage === stage.number)
-      .map((step) => glueFigure(solids, papers.glueUp, step));
-    const clamped = clampFigure(picture, papers.clamps, stage.number);
-    return [...blocks, ...figureRows([...figures, ...(clamped ? [clamped] : [])], room.maxX - room.minX)];
-  });
+/** @throws RangeError when a paper asks for a drawing of something that is not there */
+function drawn(key: FigureKey, { papers, solids, units }: PlanParts, picture: View): DrawnFigure {
+  switch (key.of) {
+    case 'card':
+      return cardFigure(
+        there(
+          papers.cards.find(({ id }) => id === key.card),
+          key,
+        ),
+        units,
+      );
+    case 'marking out': {
+      const boards = solids.design.boards.map(({ board }) => board);
+      const card = there(
+        papers.cards.find(({ id }) => id === key.card),
+        key,
+      );
+      return there(markingFigure(card, boards, key, units), key);
+    }
+    case 'glue-up step':
+      return glueFigure(
+        solids,
+        papers.glueUp,
+        there(
+          papers.glueUp.steps.find(({ id }) => id === key.step),
+          key,
+        ),
+      );
+    case 'clamps':
+      return there(clampFigure(picture, papers.clamps, key.stage), key);
+    case 'layout': {
+      const layout = there(papers.layouts[key.layout], key);
+      return layoutFigure(there(layout.plan.pieces[key.piece], key), layout);
+    }
+    default:
+      return key satisfies never;
+  }
+}
+
+function there<T>(thing: T | undefined, key: FigureKey): T {
+  if (thing === undefined) throw new RangeError(`a paper has a figure of nothing: ${JSON.stringify(key)}`);
+  return thing;
 }
 
 /** Every sheet and board of stock with its parts, then its cuts in order. */
-export function layoutBlocks({ papers, layoutRows }: PlanParts): readonly Block[] {
-  return papers.layouts.flatMap((layout, i) => [
+export function layoutBlocks(
+  { layouts }: Pick<ShopPapers, 'layouts'>,
+  rows: PlanParts['layoutRows'],
+): readonly Block[] {
+  return layouts.flatMap((layout, i) => [
     heading(`Layout: ${layout.title}`),
-    ...(crosscutsOnly(layout) ? [crosscutTable(layout, layoutRows[i] ?? [])] : []),
-    ...(crosscutsOnly(layout) ? [] : layout.plan.pieces).flatMap((piece, k): readonly Block[] => [
+    ...(crosscutsOnly(layout) ? [crosscutTable(layout, rows[i] ?? [])] : []),
+    ...(crosscutsOnly(layout) ? [] : layout.plan.pieces).flatMap((_, k): readonly Block[] => [
       ...(layout.plan.pieces.length > 1
         ? [paragraph(`Piece ${k + 1} of ${layout.plan.pieces.length}.`)]
         : []),
-      layoutFigure(piece, layout),
-      ...inTwoColumns(layoutRows[i]?.[k] ?? []),
+      figure({ of: 'layout', layout: i, piece: k }),
+      ...inTwoColumns(rows[i]?.[k] ?? []),
     ]),
-    ...layout.notes.map((text): Block => ({ kind: 'bullet', text })),
+    ...(layout.notes.length > 0 ? [list(layout.notes)] : []),
   ]);
 }
 
@@ -67,23 +117,23 @@ const crosscutsOnly = ({ plan }: StockLayout): boolean =>
   );
 
 const crosscutTable = ({ plan }: StockLayout, rows: readonly (readonly string[])[]): Block =>
-  tableBlock([
+  table(
     ['length', 'pieces', 'cuts in order'],
-    ...plan.pieces.map(({ stock, parts }, i) => [
+    plan.pieces.map(({ stock, parts }, i) => [
       stock.name,
       parts.map(({ id }) => id).join(', '),
       (rows[i] ?? []).join('; '),
     ]),
-  ]);
+  );
 
 /** Cuts in their order, down the left column and then the right. */
 function inTwoColumns(rows: readonly string[]): readonly Block[] {
   if (rows.length === 0) return [];
   const half = Math.ceil(rows.length / 2);
   return [
-    tableBlock([
+    table(
       ['cuts in order', ''],
-      ...Array.from({ length: half }, (_, i) => [rows[i]!, rows[half + i] ?? '']),
-    ]),
+      rows.slice(0, half).map((row, i) => [row, rows[half + i] ?? '']),
+    ),
   ];
 }

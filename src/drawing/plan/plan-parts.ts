@@ -12,8 +12,6 @@ export interface PlanParts {
   readonly findings: readonly Finding[];
   /** Names of the checks that ran. */
   readonly checks: readonly string[];
-  /** The papers of the bench as Markdown, set word for word. */
-  readonly texts: { readonly setup: string; readonly order: string; readonly glueUp: string };
   /** For each layout of the stock, for each of its pieces, the rows below its drawing. */
   readonly layoutRows: readonly (readonly (readonly string[])[])[];
   readonly units: DrawingUnits;

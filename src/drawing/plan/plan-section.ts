@@ -1,5 +1,5 @@
 import { drawableOf } from '../board/index.js';
-import { type Block, type Flowed, flow } from '../flow/index.js';
+import { type FlowBlock, type Flowed, flow } from '../flow/index.js';
 import type { TiledTemplate } from '../printed-template/index.js';
 import { type Draft, type Orientation, pageOf } from '../sheet/index.js';
 
@@ -15,12 +15,12 @@ export interface Section {
 /** A section that is left out where there is nothing to say. */
 export const when = (is: boolean, section: () => Section): readonly Section[] => (is ? [section()] : []);
 
-/** Text pages. */
-export function prose(
+/** Pages of text, tables and figures. */
+export function textPages(
   title: string,
   id: string,
   orientation: Orientation,
-  blocks: readonly Block[],
+  blocks: readonly FlowBlock[],
 ): Section {
   const page = pageOf('A4', orientation);
   const { pages, headings }: Flowed = flow(blocks, drawableOf(page));

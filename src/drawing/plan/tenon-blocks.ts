@@ -1,6 +1,5 @@
 import { fixed, INCH, trimmed } from '../../length/index.js';
-import type { ShopPapers } from '../../shop/index.js';
-import { type Block, bullet, heading, paragraph, tableBlock } from '../flow/index.js';
+import { type Block, heading, list, paragraph, type ShopPapers, table } from '../../shop/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 
 /** A fit in inches needs thousandths: tenon and slot are the same fraction on a rule. */
@@ -17,7 +16,7 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
   const { tenons, strips } = papers;
   return [
     heading('Tenons', 1),
-    tableBlock([
+    table(
       [
         'mark',
         'count',
@@ -29,49 +28,50 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
         'round edges',
         'grooves',
       ],
-      ...tenons.map((kind) => [
-        kind.mark,
-        trimmed(kind.count, 0),
-        `${blankWords(kind, units)}${units === 'mm' ? '' : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
-        kind.material,
-        kind.joints.map(({ joint, count }) => `${count} in ${joint}`).join('; '),
-        kind.ends.map((end) => `${say(end.into)} of ${say(end.depth)} into ${end.board}`).join('; '),
-        `${clearanceWords(kind.clearance, units)} over both cheeks`,
-        `radius ${say(kind.edges.find(({ style }) => style === 'round')?.size ?? 0)}`,
-        `${kind.grooves.perCheek} on each cheek, ${trimmed(kind.grooves.width, 1)} × ${trimmed(kind.grooves.depth, 1)} mm`,
-      ]),
-    ]),
-    ...tenons.flatMap((kind) => [
-      bullet(`${kind.mark}: ${kind.slot.text}.`),
-      ...kind.warnings.map((text) => bullet(text)),
-    ]),
-    bullet(`A tenon fits when it ${tenons[0]!.fit.go}. It does not when it ${tenons[0]!.fit.noGo}.`),
-    bullet(
-      'Grain along the length. Make all thicknesses in one setting of the planer, try the test piece first.',
-    ),
-    heading('Strips'),
-    tableBlock([
-      ['tenons', 'wood', 'thickness × width', 'strip length', 'cut from it', 'left to hold'],
-      ...strips.flatMap((plan) =>
-        plan.strips.map((strip) => [
-          plan.marks.join(' '),
-          plan.material,
-          `${say(plan.thickness)} × ${say(plan.width)}`,
-          say(strip.length),
-          (['tenon', 'spare', 'test piece'] as const)
-            .flatMap((use) => {
-              const pieces = strip.pieces.filter((piece) => piece.use === use);
-              const lengths = [...new Set(pieces.map(({ mark, length }) => `${mark} ${say(length)}`))];
-              return lengths.map((one) => {
-                const count = pieces.filter(({ mark, length }) => `${mark} ${say(length)}` === one).length;
-                return `${count} ${use}${count > 1 ? 's' : ''} ${one}`;
-              });
-            })
-            .join('; '),
-          say(strip.left),
+      [
+        ...tenons.map((kind) => [
+          kind.mark,
+          trimmed(kind.count, 0),
+          `${blankWords(kind, units)}${units === 'mm' ? '' : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
+          kind.material,
+          kind.joints.map(({ joint, count }) => `${count} in ${joint}`).join('; '),
+          kind.ends.map((end) => `${say(end.into)} of ${say(end.depth)} into ${end.board}`).join('; '),
+          `${clearanceWords(kind.clearance, units)} over both cheeks`,
+          `radius ${say(kind.edges.find(({ style }) => style === 'round')?.size ?? 0)}`,
+          `${kind.grooves.perCheek} on each cheek, ${trimmed(kind.grooves.width, 1)} × ${trimmed(kind.grooves.depth, 1)} mm`,
         ]),
-      ),
+      ],
+    ),
+    list([
+      ...tenons.flatMap((kind) => [`${kind.mark}: ${kind.slot.text}.`, ...kind.warnings]),
+      `A tenon fits when it ${tenons[0]!.fit.go}. It does not when it ${tenons[0]!.fit.noGo}.`,
+      'Grain along the length. Make all thicknesses in one setting of the planer, try the test piece first.',
     ]),
+    heading('Strips'),
+    table(
+      ['tenons', 'wood', 'thickness × width', 'strip length', 'cut from it', 'left to hold'],
+      [
+        ...strips.flatMap((plan) =>
+          plan.strips.map((strip) => [
+            plan.marks.join(' '),
+            plan.material,
+            `${say(plan.thickness)} × ${say(plan.width)}`,
+            say(strip.length),
+            (['tenon', 'spare', 'test piece'] as const)
+              .flatMap((use) => {
+                const pieces = strip.pieces.filter((piece) => piece.use === use);
+                const lengths = [...new Set(pieces.map(({ mark, length }) => `${mark} ${say(length)}`))];
+                return lengths.map((one) => {
+                  const count = pieces.filter(({ mark, length }) => `${mark} ${say(length)}` === one).length;
+                  return `${count} ${use}${count > 1 ? 's' : ''} ${one}`;
+                });
+              })
+              .join('; '),
+            say(strip.left),
+          ]),
+        ),
+      ],
+    ),
     paragraph(
       'Mill a strip whole, round its edges and groove it, then cut it apart: short pieces are never planed or routed.',
     ),

@@ -1,7 +1,6 @@
 import { fixed } from '../../length/index.js';
-import type { ShopPapers } from '../../shop/index.js';
+import { type Block, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type Block, heading, paragraph, tableBlock } from '../flow/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 
 /** Router, cutters, bits, clamps and the pieces to make first. */
@@ -36,41 +35,45 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
   return [
     heading('Tools, cutters and router', 1),
     paragraph(`Worked out for the shop of: ${shop.name}. Another router or jig changes the set-up cards.`),
-    tableBlock([
+    table(
       ['what', 'for'],
       [
-        `plunge router, ${base.shape} base ${say(base.along)}${base.along === base.across ? '' : ` × ${say(base.across)}`}`,
-        `all mortises${plungeTravel === undefined ? '' : `; plunge travel ${say(plungeTravel)}`}`,
+        [
+          `plunge router, ${base.shape} base ${say(base.along)}${base.along === base.across ? '' : ` × ${say(base.across)}`}`,
+          `all mortises${plungeTravel === undefined ? '' : `; plunge travel ${say(plungeTravel)}`}`,
+        ],
+        ...(cards.some(({ nearRail, farRail }) => nearRail ?? farRail)
+          ? [['mortising jig with two rails', 'cards that name a rail']]
+          : []),
+        ...cutters,
+        ...bushes.map((bush) => [`guide bush ${say(bush)}`, 'windowed templates']),
+        [`cutter ${say(design.cutter)} with a bearing as wide`, 'outlines and openings along the templates'],
+        ...(bits.length > 0
+          ? [[`drill bits ${bits.map(say).join(', ')}`, 'holes, counterbores, countersinks']]
+          : []),
+        ['saw that tilts and mitres, planer or hand planes', 'milling, ends, bevels'],
+        ['steel rule, square, marking knife, caliper', 'marks; slot and tenon thickness to 0.05 mm'],
+        ...(openings.length > 0
+          ? [[`${most} clamps opening ${say(Math.max(...openings))}`, 'glue-up, the most in one stage']]
+          : []),
+        ...(design.joints.length > 0 ? [[`wood glue, about ${fixed(glue.grams, 0)} g`, 'all joints']] : []),
+        ['eye, ear and dust protection', 'every cut'],
       ],
-      ...(cards.some(({ nearRail, farRail }) => nearRail ?? farRail)
-        ? [['mortising jig with two rails', 'cards that name a rail']]
-        : []),
-      ...cutters,
-      ...bushes.map((bush) => [`guide bush ${say(bush)}`, 'windowed templates']),
-      [`cutter ${say(design.cutter)} with a bearing as wide`, 'outlines and openings along the templates'],
-      ...(bits.length > 0
-        ? [[`drill bits ${bits.map(say).join(', ')}`, 'holes, counterbores, countersinks']]
-        : []),
-      ['saw that tilts and mitres, planer or hand planes', 'milling, ends, bevels'],
-      ['steel rule, square, marking knife, caliper', 'marks; slot and tenon thickness to 0.05 mm'],
-      ...(openings.length > 0
-        ? [[`${most} clamps opening ${say(Math.max(...openings))}`, 'glue-up, the most in one stage']]
-        : []),
-      ...(design.joints.length > 0 ? [[`wood glue, about ${fixed(glue.grams, 0)} g`, 'all joints']] : []),
-      ['eye, ear and dust protection', 'every cut'],
-    ]),
+    ),
     ...(aids.length > 0
       ? [
           heading('Make these first'),
-          tableBlock([
+          table(
             ['piece', 'count', 'what it is for', 'thickness × width × length'],
-            ...aids.map(({ board, count, purpose, handed }) => [
-              board.id,
-              `${count}${handed ? ', left and right' : ''}`,
-              purpose,
-              blankWords(board.blank, units),
-            ]),
-          ]),
+            [
+              ...aids.map(({ board, count, purpose, handed }) => [
+                board.id,
+                `${count}${handed ? ', left and right' : ''}`,
+                purpose,
+                blankWords(board.blank, units),
+              ]),
+            ],
+          ),
         ]
       : []),
   ];

@@ -1,5 +1,6 @@
 import type { Units } from '../../length/index.js';
-import { type Block, type FigureBlock, heading, paragraph, tableBlock } from '../flow/index.js';
+import { heading, list, paragraph, table } from '../../shop/index.js';
+import type { DrawnFigure, FlowBlock } from '../flow/index.js';
 import { type DrawingUnits, letters, moved, path, type SheetEntity } from '../sheet/index.js';
 import { size } from '../template/index.js';
 import { keyFigure } from './template-keys.js';
@@ -14,7 +15,7 @@ export function templateHead(
   units: DrawingUnits,
   cutter: number,
   bush: number | undefined,
-): readonly Block[] {
+): readonly FlowBlock[] {
   const { artwork, plan } = tiled;
   const { board, serves, turnedOver, keys, places, rows } = artwork;
   const spoken: Units = units === 'in' ? 'in' : 'mm';
@@ -31,21 +32,23 @@ export function templateHead(
     ),
     mapFigure(tiled),
     heading('Measure after taping, and on the finished template'),
-    tableBlock([
+    table(
       ['size check', 'must be', 'where'],
-      ...keys.map((key) => [
-        key.what,
-        keyFigure(key, units),
-        key.axis === 'x' ? 'along the reference edge' : 'along the reference end',
-      ]),
-    ]),
+      [
+        ...keys.map((key) => [
+          key.what,
+          keyFigure(key, units),
+          key.axis === 'x' ? 'along the reference edge' : 'along the reference end',
+        ]),
+      ],
+    ),
     paragraph(
       artwork.standOff === 0
         ? `The line to cut is the part's own outline: follow the template with a bearing as wide as the cutter (${size(cutter, spoken)}).`
         : `The line to cut stands ${size(artwork.standOff, spoken)} inside the part: guide bush of ${size(bush ?? 0, spoken)} with the ${size(cutter, spoken)} cutter.`,
     ),
     heading('What the lines and marks mean'),
-    ...[
+    list([
       `Dash-dot line: saw here first, ${size(SAW_OFF, spoken)} outside the outline; rout the rest in light passes.`,
       ...(artwork.hasDownhill
         ? [
@@ -60,28 +63,30 @@ export function templateHead(
         ? `Screws: ${screws.map(({ where }) => where).join('; ')}.`
         : 'Screws: there is no place that a later cut hides and no cutter meets; hold the template with double-sided tape.',
       'Stay on the waste side of the line: every notch in a template is copied to the part.',
-    ].map((text): Block => ({ kind: 'bullet', text })),
+    ]),
     ...(rows.length === 0
       ? []
       : [
-          tableBlock([
+          table(
             ['mark', 'meaning'],
-            ...rows.map((row) => {
-              const at = row.indexOf(': ');
-              return [row.slice(0, at), row.slice(at + 2)];
-            }),
-          ]),
+            [
+              ...rows.map((row) => {
+                const at = row.indexOf(': ');
+                return [row.slice(0, at), row.slice(at + 2)];
+              }),
+            ],
+          ),
         ]),
   ];
 }
 
 /** The whole template small, with the frames of its sheets over it and their numbers. */
-function mapFigure({ artwork, plan }: TiledTemplate): FigureBlock {
+function mapFigure({ artwork, plan }: TiledTemplate): DrawnFigure {
   const { box } = artwork;
   const factor = Math.min(MOST[0] / (box.maxX - box.minX), MOST[1] / (box.maxY - box.minY));
   const lines = artwork.strokes.filter((one) => one.kind !== 'text');
   return {
-    kind: 'figure',
+    kind: 'drawn',
     width: (box.maxX - box.minX) * factor,
     height: (box.maxY - box.minY) * factor + 2,
     draw: ([x, y]): readonly SheetEntity[] => {

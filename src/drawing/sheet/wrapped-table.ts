@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import { type Words, wordsOf } from '../../shop/index.js';
 import { letters, SMALL, stroke } from './draw.js';
 import type { Stroke, Table } from './sheet.js';
 import { textWidth } from './text-width.js';
@@ -23,8 +24,8 @@ export interface WrappedRow {
   readonly bold: readonly boolean[];
 }
 
-/** Breaks a table so that it is no wider than a room; `**words**` in a cell are printed bold, and columns that say nothing are left out. */
-export function wrappedTable(rows: readonly (readonly string[])[], room: number): WrappedTable {
+/** Breaks a table so that it is no wider than a room; its first row and strong words are printed bold, and columns that say nothing are left out. */
+export function wrappedTable(rows: readonly (readonly Words[])[], room: number): WrappedTable {
   const said = (rows[0] ?? []).map((_, c) => rows.length === 1 || rows.slice(1).some((row) => row[c] !== ''));
   const cells = rows.map((row, r) => row.filter((_, c) => said[c]).map((cell) => marked(cell, r === 0)));
   const widths = widthsFor(cells, room);
@@ -50,9 +51,9 @@ interface Cell {
   readonly bold: boolean;
 }
 
-const marked = (cell: string, head: boolean): Cell => ({
-  text: cell.replaceAll('**', ''),
-  bold: head || /^\*\*.*\*\*$/.test(cell),
+const marked = (cell: Words, head: boolean): Cell => ({
+  text: wordsOf(cell),
+  bold: head || typeof cell !== 'string',
 });
 
 /** Each column as wide as it wants where all fit; else no narrower than its widest word, and the wordier the wider. */

@@ -9,7 +9,7 @@ import {
 } from '../../drawing/index.js';
 import type { OutputFile } from '../folder/index.js';
 import type { DesignRequest, Made, PlanFonts } from '../made/index.js';
-import { cutLine, glueUpMd, orderMd, setupMd } from '../papers/index.js';
+import { cutLine } from '../papers/index.js';
 import { sheetSvg } from '../svg/index.js';
 import { pdf } from './pdf.js';
 import { planPdf } from './plan-pdf.js';
@@ -69,14 +69,12 @@ export const planOptions = ({ projection, drawingUnits, printScale }: DesignRequ
 /** Everything the plan tells, from what was worked out for the papers of the bench. */
 export function planOf(made: Made, options: PlanOptions = planOptions(made.request)): PlanContent {
   const { solids, papers, request, say } = made;
-  const paper = { ...papers, design: solids.design };
   return planContent({
     solids,
     summary: request.model.summary,
     papers,
     findings: made.findings,
     checks: CHECKS.map(({ name }) => name),
-    texts: { setup: setupMd(paper), order: orderMd(paper), glueUp: glueUpMd(paper) },
     layoutRows: papers.layouts.map(({ plan }) =>
       plan.pieces.map(({ cuts }) => cuts.map((cut) => cutLine(cut, say))),
     ),

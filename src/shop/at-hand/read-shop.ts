@@ -11,7 +11,7 @@ import { shopFile } from './shop-file.js';
  * Names may be kebab-case or camelCase. What is left out stays unknown: nothing is taken over from the built-in shop.
  *
  * @param raw the file's YAML as plain values
- * @param name of the file, told in every paper and in errors
+ * @param name of the file with its folders, told in errors; papers tell it without them, for they may be published
  * @param units what bare numbers are in when the file does not say; lengths may carry their own
  * @throws InputError with every problem, a line each, each with its path in the file: `cutters[1].shank`
  */
@@ -27,7 +27,7 @@ export function readShop(raw: unknown, name: string, units: Units): Shop {
   const { units: _, ...said } = values as Partial<Shop> & Pick<Shop, 'router'> & { readonly units?: Units };
   const { base } = said.router;
   return {
-    name,
+    name: name.split(/[\\/]/).at(-1)!,
     cutters: [],
     bushes: [],
     jig: {},

@@ -3,7 +3,7 @@
  * never `passed`.
  */
 export interface Shop {
-  /** Named in every paper: the file it came from, or the built-in one. */
+  /** Named in every paper: the file it came from without its folders, or the built-in one. */
   readonly name: string;
   readonly router: RouterAtHand;
   readonly cutters: readonly CutterAtHand[];

@@ -1,1 +1,4 @@
+export { type GlueUpPaper, glueUpPaper } from './glue-up-paper.js';
+export { type OrderPaper, orderPaper } from './order-paper.js';
+export { type SetupPaper, setupPaper } from './setup-paper.js';
 export { type PapersRequest, type ShopPapers, shopPapers } from './shop-papers.js';

@@ -1,13 +1,9 @@
 import { fixed, printAngle, trimmed } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
-import {
-  type Aid,
-  inBoth,
-  type Pass,
-  type RailSetting,
-  type RouterAtHand,
-  type SetupCard,
-} from '../../shop/index.js';
+import type { RouterAtHand } from '../at-hand/index.js';
+import type { Aid } from '../holding/index.js';
+import type { Pass, RailSetting, SetupCard } from '../set-up/index.js';
+import { inBoth } from '../words/index.js';
 
 /** Whether a set-up uses the rails of the jig. */
 export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>

@@ -1,17 +1,10 @@
 import type { Design } from '../../assembly/index.js';
 import type { Board } from '../../board/index.js';
 import { printAngle } from '../../length/index.js';
-import {
-  boardEnds,
-  boardMarks,
-  faceWords,
-  inBoth,
-  markWords,
-  type OrderOfWork,
-  type Shop,
-  type WorkStep,
-} from '../../shop/index.js';
-import { table } from './md-table.js';
+import type { Shop } from '../at-hand/index.js';
+import { boardEnds, boardMarks, markWords } from '../boards/index.js';
+import type { OrderOfWork, WorkStep } from '../order/index.js';
+import { type Block, cautions, faceWords, heading, inBoth, paragraph, table } from '../words/index.js';
 
 /** What the paper of the order of work is made from. */
 export interface OrderPaper {
@@ -21,27 +14,30 @@ export interface OrderPaper {
   readonly revision: string;
 }
 
-/** The order of work as Markdown: what is cut now and what later, the lengths of angled boards, and every step. */
-export function orderMd({ design, order, shop, revision }: OrderPaper): string {
+/** The order of work: what is cut now and what later, the lengths of angled boards, and every step. */
+export function orderPaper({ design, order, shop, revision }: OrderPaper): readonly Block[] {
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
-  return `${[
-    `# ${design.title}: order of work`,
-    '',
-    `Revision ${revision}. Shop: ${shop.name}. No step takes away a face that a later one is held by or measured from: keep the order.`,
-    '',
+  return [
+    heading(`${design.title}: order of work`, 1),
+    paragraph(
+      `Revision ${revision}. Shop: ${shop.name}. No step takes away a face that a later one is held by or measured from: keep the order.`,
+    ),
     ...boards(design, order, marks),
-    '## Steps',
-    '',
-    ...table(
+    heading('Steps'),
+    table(
       ['step', 'board', 'do', 'sizes', 'held by and measured from'],
       order.steps.map((step) => stepRow(step, design, marks)),
     ),
-    '',
-    'Plug out before any cutter is changed. Eye, ear and dust protection. Short pieces are cut from longer ones, or clamped, never held by hand. No climb cuts.',
-  ].join('\n')}\n`;
+    cautions([
+      'Plug out before any cutter is changed.',
+      'Eye, ear and dust protection.',
+      'Short pieces are cut from longer ones, or clamped, never held by hand.',
+      'No climb cuts.',
+    ]),
+  ];
 }
 
-function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, string>): readonly string[] {
+function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, string>): readonly Block[] {
   const rows = design.boards.map(({ board }) => {
     const ends = boardEnds(board);
     const after = order.fitAfter.get(board.id);
@@ -60,9 +56,8 @@ function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, s
   });
   const [first] = marks.values();
   return [
-    '## Boards',
-    '',
-    ...table(
+    heading('Boards'),
+    table(
       [
         'board',
         'milled: thickness × width × length',
@@ -75,9 +70,7 @@ function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, s
       ],
       rows,
     ),
-    '',
-    `Mark every board when it is milled, like this: ${markWords(first ?? 'A')}.`,
-    '',
+    paragraph(`Mark every board when it is milled, like this: ${markWords(first ?? 'A')}.`),
   ];
 }
 

@@ -1,8 +1,20 @@
 import type { Design } from '../../assembly/index.js';
 import type { Vec3 } from '../../frame/index.js';
 import { fixed, printAngle } from '../../length/index.js';
-import { type ClampPlan, faceWords, inBoth, type ShopPapers } from '../../shop/index.js';
-import { table } from './md-table.js';
+import type { ClampPlan } from '../clamps/index.js';
+import {
+  type Block,
+  cautions,
+  faceWords,
+  figure,
+  heading,
+  inBoth,
+  list,
+  paragraph,
+  strong,
+  table,
+} from '../words/index.js';
+import type { ShopPapers } from './shop-papers.js';
 
 /** What the paper of the glue-up is made from. */
 export type GlueUpPaper = Pick<
@@ -12,26 +24,30 @@ export type GlueUpPaper = Pick<
   readonly design: Design;
 };
 
-/** The glue-up as Markdown: what goes into what and which way, clamps with pads, diagonals, glue and time. */
-export function glueUpMd(paper: GlueUpPaper): string {
+/** The glue-up: what goes into what and which way, clamps with pads, diagonals, glue and time. */
+export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
   const { design, shop, revision } = paper;
   const glued = design.joints.length > 0;
   const head = [
-    `# ${design.title}: glue-up`,
-    '',
-    `Revision ${revision}. Shop: ${shop.name}.${glued ? ' Put it together dry with every clamp before any glue is opened.' : ''}`,
-    '',
+    heading(`${design.title}: glue-up`, 1),
+    paragraph(
+      `Revision ${revision}. Shop: ${shop.name}.${glued ? ' Put it together dry with every clamp before any glue is opened.' : ''}`,
+    ),
   ];
-  if (!glued) return `${[...head, 'Nothing is glued.'].join('\n')}\n`;
-  return `${[
+  if (!glued) return [...head, paragraph('Nothing is glued.')];
+  return [
     ...head,
     ...seatings(paper),
     ...stages(paper),
-    ...clampLines(paper),
-    ...diagonalLines(paper),
-    ...glueLines(paper),
-    ...cautionLines(paper),
-  ].join('\n')}\n`;
+    ...clampBlocks(paper),
+    ...diagonalBlocks(paper),
+    ...glueBlocks(paper),
+    cautions([
+      'Gloves and fresh air as the label of the glue says.',
+      'Clamps can slip: stand aside when you tighten them.',
+      ...design.notes,
+    ]),
+  ];
 }
 
 const nameOf = (design: Design, id: string): string =>
@@ -40,7 +56,7 @@ const nameOf = (design: Design, id: string): string =>
 const namesOf = (design: Design, ids: readonly string[]): string =>
   ids.map((id) => nameOf(design, id)).join(' with ');
 
-function seatings({ design, glueUp }: GlueUpPaper): readonly string[] {
+function seatings({ design, glueUp }: GlueUpPaper): readonly Block[] {
   const rows = glueUp.seatings.map(({ joint, tenons, board, standsOut }) => [
     joint,
     String(tenons.length),
@@ -48,17 +64,16 @@ function seatings({ design, glueUp }: GlueUpPaper): readonly string[] {
     inBoth(standsOut),
   ]);
   return [
-    '## First: tenons into one board',
-    '',
-    "Glue each tenon into the board named, where its mortise is in end grain or an edge, then treat it as that board's own. Measure what stands out before the glue grabs.",
-    '',
-    ...table(['joint', 'tenons', 'into', 'each stands out'], rows),
-    '',
+    heading('First: tenons into one board'),
+    paragraph(
+      "Glue each tenon into the board named, where its mortise is in end grain or an edge, then treat it as that board's own. Measure what stands out before the glue grabs.",
+    ),
+    table(['joint', 'tenons', 'into', 'each stands out'], rows),
   ];
 }
 
-function stages({ design, glueUp }: GlueUpPaper): readonly string[] {
-  const lines = glueUp.stages.flatMap((stage) => {
+function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
+  const told = glueUp.stages.flatMap((stage): readonly Block[] => {
     const steps = glueUp.steps.filter((step) => step.stage === stage.number);
     const open =
       stage.openMinutes === undefined
@@ -75,16 +90,20 @@ function stages({ design, glueUp }: GlueUpPaper): readonly string[] {
         : `${step.freedom}: ${fixed(step.shift, 2)} mm aside, about ${fixed(step.forceN, 0)} N`,
     ]);
     return [
-      `## Stage ${stage.number}: ${stage.joints} joint${stage.joints === 1 ? '' : 's'}, about ${fixed(stage.minutes, 1)} min (${open})`,
-      '',
-      ...table(['step', 'bring', 'to', 'moving', 'last stretch', 'how it goes'], rows),
-      '',
+      heading(
+        `Stage ${stage.number}: ${stage.joints} joint${stage.joints === 1 ? '' : 's'}, about ${fixed(stage.minutes, 1)} min (${open})`,
+      ),
+      table(['step', 'bring', 'to', 'moving', 'last stretch', 'how it goes'], rows),
+      ...steps.map(({ id }) => figure({ of: 'glue-up step', step: id })),
+      ...(clamps.clamps.some((clamp) => clamp.stage === stage.number)
+        ? [figure({ of: 'clamps', stage: stage.number })]
+        : []),
     ];
   });
-  const stuck = glueUp.conflicts.map(
-    ({ boards }) => `**${namesOf(design, boards)} cannot be put together in any order: see the findings.**`,
+  const stuck = glueUp.conflicts.map(({ boards }) =>
+    paragraph(strong(`${namesOf(design, boards)} cannot be put together in any order: see the findings.`)),
   );
-  return [...lines, ...stuck, ...(stuck.length > 0 ? [''] : [])];
+  return [...told, ...stuck];
 }
 
 /** Which way, seen by the person in front of the piece. */
@@ -105,7 +124,7 @@ function directionWords(direction: Vec3): string {
   return `${main.words}, ${printAngle(lean)} ${second.words}`;
 }
 
-function clampLines({ design, clamps }: GlueUpPaper): readonly string[] {
+function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   const rows = clamps.clamps.map((clamp) => [
     clamp.id,
     String(clamp.stage),
@@ -116,7 +135,7 @@ function clampLines({ design, clamps }: GlueUpPaper): readonly string[] {
   ]);
   const loose = clamps.unclamped.map(
     ({ stage, joint }) =>
-      `- Stage ${stage}: no clamp bears flat on both sides of ${joint}: hold it by hand, with tape or a strap.`,
+      `Stage ${stage}: no clamp bears flat on both sides of ${joint}: hold it by hand, with tape or a strap.`,
   );
   const pads = clamps.pads.map((pad) => {
     const kept = pad.offcuts.find(({ serves }) => serves);
@@ -125,18 +144,15 @@ function clampLines({ design, clamps }: GlueUpPaper): readonly string[] {
       : pad.offcuts.length > 0
         ? 'the offcuts with this angle are too small: make it'
         : 'make it';
-    return `- ${pad.board.id}, ${pad.count} pieces: ${pad.purpose}; ${from}.`;
+    return `${pad.board.id}, ${pad.count} pieces: ${pad.purpose}; ${from}.`;
   });
+  const items = [...loose, ...pads, ...offWords(clamps)];
   return [
-    '## Clamps',
-    '',
+    heading('Clamps'),
     ...(rows.length > 0
-      ? [...table(['clamp', 'stage', 'jaws on', 'opening with pads', 'pads', 'at hand'], rows), '']
+      ? [table(['clamp', 'stage', 'jaws on', 'opening with pads', 'pads', 'at hand'], rows)]
       : []),
-    ...loose,
-    ...pads,
-    ...offLines(clamps),
-    '',
+    ...(items.length > 0 ? [list(items)] : []),
   ];
 }
 
@@ -145,15 +161,15 @@ const faceOf = (design: Design, { board, face }: { board: string; face: string }
   return found ? faceWords(found, face) : face;
 };
 
-const offLines = (clamps: ClampPlan): readonly string[] =>
+const offWords = (clamps: ClampPlan): readonly string[] =>
   clamps.offsets
     .filter(({ verdict }) => verdict !== 'passed')
     .map(
       ({ stage, joint, offset }) =>
-        `- Stage ${stage}: the clamps of ${joint} pull ${inBoth(offset)} beside its middle; shift them or the boards swing.`,
+        `Stage ${stage}: the clamps of ${joint} pull ${inBoth(offset)} beside its middle; shift them or the boards swing.`,
     );
 
-function diagonalLines({ design, diagonals }: GlueUpPaper): readonly string[] {
+function diagonalBlocks({ design, diagonals }: GlueUpPaper): readonly Block[] {
   if (diagonals.length === 0) return [];
   const rows = diagonals.flatMap(({ stage, between, pairs, tolerance }) =>
     pairs.map(({ from, to, length }) => [
@@ -166,29 +182,20 @@ function diagonalLines({ design, diagonals }: GlueUpPaper): readonly string[] {
     ]),
   );
   return [
-    '## Diagonals to measure before the glue grabs',
-    '',
-    ...table(['stage', 'between', 'from', 'to', 'distance', 'within'], rows),
-    '',
+    heading('Diagonals to measure before the glue grabs'),
+    table(['stage', 'between', 'from', 'to', 'distance', 'within'], rows),
   ];
 }
 
-function glueLines({ glue, shop }: GlueUpPaper): readonly string[] {
+function glueBlocks({ glue, shop }: GlueUpPaper): readonly Block[] {
   const time = shop.glue
     ? ` Clamp for ${fixed(shop.glue.clampMinutes, 0)} min at ${fixed(shop.glue.leastCelsius, 0)} °C or warmer.`
     : ' The shop file names no glue: its open time, clamp time and least temperature are not verified.';
   return [
-    '## Glue',
-    '',
-    `About ${fixed(glue.grams, 1)} g on ${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g by how it is spread; common practice, from memory).${time}`,
-    'Thin on both cheeks of the tenon and both of the mortise; none on the ends.',
-    '',
+    heading('Glue'),
+    paragraph(
+      `About ${fixed(glue.grams, 1)} g on ${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g by how it is spread; common practice, from memory).${time}`,
+    ),
+    paragraph('Thin on both cheeks of the tenon and both of the mortise; none on the ends.'),
   ];
 }
-
-const cautionLines = ({ design }: GlueUpPaper): readonly string[] => [
-  '## Caution',
-  '',
-  'Gloves and fresh air as the label of the glue says. Clamps can slip: stand aside when you tighten them.',
-  ...design.notes,
-];

@@ -1,13 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import { fixed } from '../../length/index.js';
-import {
-  type CardCut,
-  faceWords,
-  inBoth,
-  MARKING_OUT,
-  markedWords,
-  type SetupCard,
-} from '../../shop/index.js';
+import { type CardCut, MARKING_OUT, markedWords, type SetupCard } from '../set-up/index.js';
+import { type Block, faceWords, inBoth, paragraph } from '../words/index.js';
 import { hasRails } from './setup-settings.js';
 
 /** One mortise of a card as the cells of its row. */
@@ -47,12 +41,13 @@ export function cutRow(
 }
 
 /** How to lay the rule where a face is out of square to the mortise, and how to mark out a turned one. */
-export const measuring = ({ cuts }: SetupCard): readonly string[] => [
+export const measuring = ({ cuts }: SetupCard): readonly Block[] => [
   ...(cuts.some(({ outOfSquareDeg }) => outOfSquareDeg > 0)
     ? [
-        'Along the centre line: lay the rule on the face the plate lies on, along the middle of the mortise, its zero at the arris with the named face.',
-        '',
+        paragraph(
+          'Along the centre line: lay the rule on the face the plate lies on, along the middle of the mortise, its zero at the arris with the named face.',
+        ),
       ]
     : []),
-  ...(cuts.some(({ marked }) => marked) ? [MARKING_OUT, ''] : []),
+  ...(cuts.some(({ marked }) => marked) ? [paragraph(MARKING_OUT)] : []),
 ];

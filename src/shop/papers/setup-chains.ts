@@ -1,9 +1,9 @@
 import { closedChain, fixed, printLength } from '../../length/index.js';
-import type { StoryStick } from '../../shop/index.js';
-import { table } from './md-table.js';
+import type { StoryStick } from '../marks/index.js';
+import { type Block, heading, paragraph, table } from '../words/index.js';
 
 /** Distances between the marks of each stick, rounded so that they add up to the board in both units. */
-export function chains(sticks: readonly StoryStick[]): readonly string[] {
+export function chains(sticks: readonly StoryStick[]): readonly Block[] {
   if (sticks.length === 0) return [];
   const rows = sticks.map((stick) => {
     const places = [...new Set(stick.marks.map(({ at }) => Number(at.toFixed(4))))].toSorted((a, b) => a - b);
@@ -20,11 +20,10 @@ export function chains(sticks: readonly StoryStick[]): readonly string[] {
     ];
   });
   return [
-    '## Chains',
-    '',
-    'From mark to mark of each story stick, rounded so that every chain adds up. Mark from one end, never from mark to mark; the last column is the most a part was rounded by, in mm and in inches.',
-    '',
-    ...table(['boards', 'direction', 'mm', 'inches', 'rounded by'], rows),
-    '',
+    heading('Chains'),
+    paragraph(
+      'From mark to mark of each story stick, rounded so that every chain adds up. Mark from one end, never from mark to mark; the last column is the most a part was rounded by, in mm and in inches.',
+    ),
+    table(['boards', 'direction', 'mm', 'inches', 'rounded by'], rows),
   ];
 }

@@ -1,0 +1,16 @@
+import type { Vec2 } from '../../frame/index.js';
+import type { Block } from '../../shop/index.js';
+import type { SheetEntity } from '../sheet/index.js';
+
+/** A drawing of its own size among the text. */
+export interface DrawnFigure {
+  readonly kind: 'drawn';
+  /** mm on the sheet. */
+  readonly width: number;
+  readonly height: number;
+  /** @param at where its lower left corner comes to lie */
+  readonly draw: (at: Vec2) => readonly SheetEntity[];
+}
+
+/** What pages are filled with: the blocks of a paper, each place of a figure taken by its drawing. */
+export type FlowBlock = Exclude<Block, { readonly kind: 'figure' }> | DrawnFigure;

@@ -1,0 +1,141 @@
+import type { Design } from '../../assembly/index.js';
+import { fixed } from '../../length/index.js';
+import type { Shop } from '../at-hand/index.js';
+import { boardMarks } from '../boards/index.js';
+import type { Aid } from '../holding/index.js';
+import type { StoryStick } from '../marks/index.js';
+import type { SetupCard } from '../set-up/index.js';
+import {
+  type Block,
+  cautions,
+  figure,
+  heading,
+  inBoth,
+  list,
+  NEW_PAGE,
+  paragraph,
+  strong,
+  table,
+} from '../words/index.js';
+import { chains } from './setup-chains.js';
+import { cutRow, measuring } from './setup-cuts.js';
+import { hasRails, settings } from './setup-settings.js';
+
+/** What the paper of the set-ups is made from. */
+export interface SetupPaper {
+  readonly design: Design;
+  readonly cards: readonly SetupCard[];
+  readonly sticks: readonly StoryStick[];
+  readonly aids: readonly Aid[];
+  readonly shop: Shop;
+  readonly revision: string;
+}
+
+/** Every set-up card: what to set, what to cut with it, and how to tell that it is right. */
+export function setupPaper(paper: SetupPaper): readonly Block[] {
+  const { design, cards, shop, revision } = paper;
+  const shared = sharedCautions(cards);
+  return [
+    heading(`${design.title}: set-up cards`, 1),
+    paragraph(
+      `Revision ${revision}. Shop: ${shop.name}. Lengths in mm and in inches to the nearest 1/64; what a 1/64 leaves over is told in mm when it is more than 0.1 mm.`,
+    ),
+    ...(cards.length === 0
+      ? [paragraph('There is no mortise to cut.')]
+      : [...overview(paper), ...before(shared)]),
+    ...cards.flatMap((card) => cardBlocks(card, shared, paper)),
+    ...chains(paper.sticks),
+  ];
+}
+
+const WHEN = {
+  'milled blank': 'on the milled blank',
+  'ends cut': 'after the ends are cut',
+  'outline cut': 'after the outline is cut',
+} as const;
+
+const sharedCautions = (cards: readonly SetupCard[]): readonly string[] =>
+  (cards[0]?.cautions ?? []).filter((caution) => cards.every(({ cautions }) => cautions.includes(caution)));
+
+function overview({ cards, design }: SetupPaper): readonly Block[] {
+  const marks = boardMarks(design.boards.map(({ board }) => board.id));
+  return [
+    table(
+      ['card', 'when', 'held by', 'cutter', 'mortise', 'boards', 'mortises'],
+      cards.map((card) => [
+        card.broken.length > 0 ? `${card.id} (cannot be cut so)` : card.id,
+        WHEN[card.stage],
+        card.way,
+        inBoth(card.cutter),
+        `${fixed(card.mortiseLength, 1)} long, ${fixed(card.depth, 1)} deep`,
+        [...new Set(card.cuts.map(({ board }) => marks.get(board) ?? board))].join(', '),
+        String(card.cuts.length),
+      ]),
+    ),
+    paragraph(
+      `Cut every mortise of a card before you move anything. Marks on the boards: ${[...marks]
+        .map(([id, mark]) => `${mark} ${id.replaceAll('-', ' ')}`)
+        .join(', ')}.`,
+    ),
+  ];
+}
+
+const before = (shared: readonly string[]): readonly Block[] => [
+  heading('Before every set-up'),
+  cautions(shared),
+  list([
+    'Stand where the near rail is towards you: left and right on the cards are yours.',
+    'Measure the depth of the first and the last mortise of a card: they may differ by 0.3 mm at most, or the cutter creeps (from memory: no source).',
+  ]),
+];
+
+function cardBlocks(
+  card: SetupCard,
+  shared: readonly string[],
+  { design, aids, shop }: SetupPaper,
+): readonly Block[] {
+  const marks = boardMarks(design.boards.map(({ board }) => board.id));
+  const own = card.cautions.filter((caution) => !shared.includes(caution));
+  return [
+    NEW_PAGE,
+    heading(`${card.id}: ${card.way}, ${WHEN[card.stage]}`),
+    ...broken(card),
+    figure({ of: 'card', card: card.id }),
+    ...card.cuts
+      .filter(({ marked }) => marked)
+      .map(({ board, mortise }) => figure({ of: 'marking out', card: card.id, board, mortise })),
+    table(['set', 'to'], settings(card, aids, shop.router)),
+    table(
+      [
+        'board',
+        'mortise',
+        'plate on',
+        ...(hasRails(card) ? ['near rail on', 'far rail on'] : []),
+        'measured from',
+        'centre',
+        'ends',
+        ...(card.cuts.some(({ across, marked }) => across ?? marked) ? ['across, from'] : []),
+      ],
+      card.cuts.map((cut) => cutRow(cut, card, design, marks)),
+    ),
+    ...measuring(card),
+    table(
+      ['checked', 'verdict', 'figures'],
+      card.figures.map(({ name, verdict, text }) => [
+        name,
+        verdict === 'passed' ? verdict : strong(verdict),
+        text,
+      ]),
+    ),
+    ...(own.length > 0 ? [cautions(own)] : []),
+  ];
+}
+
+/** What the jig, router or cutter cannot do, once each. */
+const broken = ({ broken: limits }: SetupCard): readonly Block[] =>
+  limits.length === 0
+    ? []
+    : [
+        paragraph(strong('This set-up cannot cut its mortises:')),
+        list([...new Set(limits.map(({ message, remedy }) => `${message}: ${remedy}`))]),
+      ];
