@@ -4,6 +4,7 @@ import {
   mkdirSync,
   readdirSync,
   renameSync,
+  rmdirSync,
   rmSync,
   statSync,
   writeFileSync,
@@ -12,7 +13,9 @@ import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { OutputError } from '../errors.js';
 import { LIST, type OutputFile, requireDistinct, requireSafePath } from '../files/index.js';
-import { listOf, requireOwned } from './owned-files.js';
+import { withSignalsHeld } from './held-signals.js';
+import { isAsSeen, listOf, requireOwned, type Seen, seenIn } from './owned-files.js';
+import { swapFolders } from './swap.js';
 
 /** How often a set is put in place again after another run of the program was quicker. */
 const TRIES = 20;
@@ -20,11 +23,10 @@ const TRIES = 20;
 /**
  * Writes a set of files as the folder `out/name`, whole or not at all, in place of the set written there before.
  *
- * The set is written into a hidden sibling, with the list `files.sha256` of its hashes; then the old folder is renamed aside, the new
- * one renamed into its place and the old one deleted. A run that is killed while writing leaves the old set as it was; one killed
- * between the two renames leaves the old set whole in the hidden sibling, and the next run puts it back before it does anything
- * else. Siblings carry the process number: what dead runs left is cleaned up, what a living run is writing is left alone, and of
- * two runs at once the later set stays. Files are not flushed to the disk: a power cut is not covered.
+ * The set is written into a hidden sibling, with the list `files.sha256` of its hashes; then the two folders are swapped and the
+ * old one is deleted. A run killed at any moment leaves the old set or the new one in view; Ctrl-C waits for the end of the
+ * writing. Siblings carry the process number: what dead runs left is cleaned up, what a living run is writing is left alone, and
+ * of two runs at once the later set stays. Files are not flushed to the disk: a power cut is not covered.
  *
  * @param out made when it does not exist
  * @param name of the folder; letters, digits, dashes
@@ -37,10 +39,10 @@ export function writeFolder(out: string, name: string, files: readonly OutputFil
   for (const { path } of files) requireSafePath(path);
   requireDistinct([...files.map(({ path }) => path), LIST]);
   const folder = join(out, name);
-  return asOutputError(folder, () => {
+  const write = (): string => {
     makeFolder(out);
     clearUp(out, name);
-    requireReplaceable(folder);
+    const seen = requireReplaceable(folder);
     const fresh = sibling(out, name, 'new', process.pid);
     try {
       mkdirSync(fresh);
@@ -49,19 +51,20 @@ export function writeFolder(out: string, name: string, files: readonly OutputFil
         mkdirSync(dirname(target), { recursive: true });
         writeFileSync(target, bytes, { flag: 'wx' });
       }
-      putInPlace(fresh, folder, out, name);
+      putInPlace(fresh, folder, out, name, seen);
     } finally {
       rmSync(fresh, { recursive: true, force: true });
     }
     return folder;
-  });
+  };
+  return withSignalsHeld(() => asOutputError(folder, write));
 }
 
 /**
- * Refuses an output folder that cannot be written, before the work for it is done; nothing is made or changed.
+ * Refuses an output folder that cannot be written, before the work for it is done; nothing is left there.
  *
- * @throws OutputError when the nearest thing that exists on the way to it is no folder, or `out/name` holds anything this tool
- * did not write
+ * @throws OutputError when the nearest thing that exists on the way to it is no folder or takes no new one, or `out/name` holds
+ * anything this tool did not write
  */
 export function requireOutFolder(out: string, name: string): void {
   const folder = join(out, name);
@@ -71,6 +74,10 @@ export function requireOutFolder(out: string, name: string): void {
     while (!existsSync(at) && !isLink(at)) at = dirname(at);
     if (!isFolder(at)) throw notAFolder(at);
     requireReplaceable(folder);
+    // rights alone do not tell: tried
+    const trial = sibling(at, name, 'new', process.pid);
+    mkdirSync(trial);
+    rmdirSync(trial);
   });
 }
 
@@ -99,14 +106,21 @@ const notAFolder = (path: string): OutputError =>
     `${path} is not a folder, so nothing can be written in it: choose another output folder`,
   );
 
-/** Fails early, before anything is written; what another run puts in place during the look is looked at again. */
-function requireReplaceable(folder: string): void {
+/**
+ * Fails early, before anything is written; what another run puts in place during the look is looked at again.
+ *
+ * @returns what stands there, undefined when nothing does
+ */
+function requireReplaceable(folder: string): Seen | undefined {
   for (let tries = 1; ; tries++) {
     const before = identity(folder);
-    if (before === undefined) return;
+    if (before === undefined) return undefined;
     try {
+      if (!isFolder(folder) || isLink(folder)) requireOwned(folder, folder);
+      // before the files are read: a change made meanwhile is seen later
+      const seen = seenIn(folder);
       requireOwned(folder, folder);
-      return;
+      return seen;
     } catch (error) {
       if (identity(folder) === before || tries === TRIES) throw error;
     }
@@ -119,41 +133,68 @@ function identity(path: string): string | undefined {
   return is && `${is.ino} ${is.birthtimeNs}`;
 }
 
-function putInPlace(fresh: string, folder: string, out: string, name: string): void {
+/** @param seen what stood in `folder` when its files were last looked through */
+function putInPlace(fresh: string, folder: string, out: string, name: string, seen: Seen | undefined): void {
   const aside = sibling(out, name, 'old', process.pid);
+  let known = seen;
   for (let tries = 1; ; tries++) {
-    const replaced = present(folder) && moved(folder, aside);
-    try {
-      // once more, now that nobody writes there: a file saved meanwhile must not be lost
-      if (replaced) requireOwned(aside, folder);
-    } catch (error) {
-      if (!present(folder)) renameSync(aside, folder);
-      throw error;
-    }
+    const code = present(folder) ? swapped() : placed();
+    if (code === undefined) return;
+    // another run moved its set away or put it here first: it is looked at in the next round
+    if (!TAKEN.includes(code) && code !== 'ENOENT') throw refusedBySystem(folder, code);
+    if (tries === TRIES || !present(fresh)) throw refusedBySystem(folder, code);
+    if (present(aside)) settle();
+  }
+
+  /** A set that was moved aside for nothing: put back, or done with when another run's stands in its place. */
+  function settle(): void {
+    if (!present(folder) && moved(aside, folder)) return;
+    requireOwned(aside, folder);
+    discard(aside, out, name);
+  }
+
+  function placed(): string | undefined {
     try {
       renameSync(fresh, folder);
+      return undefined;
     } catch (error) {
-      // ENOTEMPTY and EEXIST say that a set stood there, even when the run that put it there has moved it aside since
-      const taken = isTaken(error) && (present(folder) || ['ENOTEMPTY', 'EEXIST'].includes(codeOf(error)!));
-      if (!taken || tries === TRIES) {
-        if (replaced && !present(folder)) renameSync(aside, folder);
-        throw error;
-      }
-      // another run put its set here first: it is replaced in the next round
+      return codeOf(error) ?? 'EIO';
     }
-    if (replaced) discard(aside, out, name);
-    if (!present(fresh)) return;
+  }
+
+  function swapped(): string | undefined {
+    if (known === undefined || !asSeen(folder, known)) known = requireReplaceable(folder);
+    const code = swapFolders(folder, aside, fresh);
+    if (code !== undefined) return code;
+    try {
+      // once more, now that nobody writes there: a file saved meanwhile must not be lost
+      if (known === undefined || !asSeen(aside, known)) requireOwned(aside, folder);
+    } catch (error) {
+      if (present(aside)) swapFolders(folder, fresh, aside);
+      throw error;
+    }
+    discard(aside, out, name);
+    return undefined;
   }
 }
 
-/** Renames, unless another run has just renamed it itself. */
+/** Renames, unless another run was quicker. */
 function moved(from: string, to: string): boolean {
   try {
     renameSync(from, to);
     return true;
   } catch (error) {
-    if (codeOf(error) === 'ENOENT') return false;
+    if (isTaken(error)) return false;
     throw error;
+  }
+}
+
+/** `isAsSeen`, and false for a folder another run has just moved. */
+function asSeen(folder: string, seen: Seen): boolean {
+  try {
+    return isAsSeen(folder, seen);
+  } catch {
+    return false;
   }
 }
 
@@ -209,8 +250,10 @@ function isAlive(pid: number): boolean {
 const present = (path: string): boolean =>
   existsSync(path) || lstatSync(path, { throwIfNoEntry: false }) !== undefined;
 
-const isTaken = (error: unknown): boolean =>
-  ['ENOTEMPTY', 'EEXIST', 'EPERM', 'ENOTDIR'].includes(codeOf(error) ?? '');
+/** What the system answers when a set of another run stands in the way. */
+const TAKEN: readonly string[] = ['ENOTEMPTY', 'EEXIST', 'EPERM', 'ENOTDIR'];
+
+const isTaken = (error: unknown): boolean => TAKEN.includes(codeOf(error) ?? '');
 
 const codeOf = (error: unknown): string | undefined =>
   error instanceof Error && 'code' in error ? String(error.code) : undefined;
@@ -228,9 +271,12 @@ function asOutputError<T>(folder: string, write: () => T): T {
     ) {
       throw error;
     }
-    throw new OutputError(
-      'cannot-write',
-      `${folder} cannot be written, the system answers ${code} (${error.message}): choose an output folder you may write to, with room left`,
-    );
+    throw refusedBySystem(folder, `${code} (${error.message})`);
   }
 }
+
+const refusedBySystem = (folder: string, answer: string): OutputError =>
+  new OutputError(
+    'cannot-write',
+    `${folder} cannot be written, the system answers ${answer}: choose an output folder you may write to, with room left`,
+  );

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
+import { type Dirent, existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { OutputError } from '../errors.js';
 import { LIST, type OutputFile } from '../files/index.js';
@@ -10,6 +10,40 @@ const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes)
 /** The list of a set of files, in their order: hash, two blanks, path. */
 export const listOf = (files: readonly OutputFile[]): Uint8Array =>
   new TextEncoder().encode(files.map(({ path, bytes }) => `${sha256(bytes)}  ${path}\n`).join(''));
+
+/** Files that file managers leave in any folder they show; nobody misses them. */
+const LITTER: ReadonlySet<string> = new Set(['.ds_store', 'thumbs.db', 'desktop.ini', '.directory']);
+
+const isLitter = (entry: Dirent): boolean => entry.isFile() && LITTER.has(entry.name.toLowerCase());
+
+/** What tells each thing in a folder from another put there since, by path: cheap to look at again. */
+export type Seen = ReadonlyMap<string, string>;
+
+/** Inode, size and time of everything in a folder. */
+export function seenIn(folder: string): Seen {
+  const seen = new Map<string, string>();
+  const visit = (below: string): void => {
+    for (const entry of readdirSync(join(folder, below), { withFileTypes: true })) {
+      if (isLitter(entry)) continue;
+      const path = below === '' ? entry.name : `${below}/${entry.name}`;
+      if (entry.isDirectory()) {
+        seen.set(path, 'folder');
+        visit(path);
+        continue;
+      }
+      const { ino, size, mtimeNs } = lstatSync(join(folder, path), { bigint: true });
+      seen.set(path, `${ino} ${size} ${mtimeNs}`);
+    }
+  };
+  visit('');
+  return seen;
+}
+
+/** Whether a folder holds what it held, wherever it was moved. */
+export function isAsSeen(folder: string, before: Seen): boolean {
+  const now = seenIn(folder);
+  return now.size === before.size && [...now].every(([path, is]) => before.get(path) === is);
+}
 
 /**
  * Makes sure that everything in a folder was written by this tool and is as it was written, so that it may be replaced. A
@@ -31,7 +65,7 @@ export function requireOwned(folder: string, shown: string): void {
   const visit = (below: string): void => {
     for (const entry of readdirSync(join(folder, below), { withFileTypes: true })) {
       const path = below === '' ? entry.name : `${below}/${entry.name}`;
-      if (path === LIST && entry.isFile()) continue;
+      if ((path === LIST && entry.isFile()) || isLitter(entry)) continue;
       if (entry.isDirectory() && parents.has(path)) {
         visit(path);
         continue;

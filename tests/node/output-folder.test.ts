@@ -198,3 +198,23 @@ test.runIf(fs.existsSync('/proc/self'))(
     );
   },
 );
+
+test.each(['.DS_Store', 'Thumbs.db', 'parts/desktop.ini'])(
+  'what a file manager leaves, like %s, is no obstacle',
+  (litter) => {
+    writeFolder(out, 'stool', set('first'));
+    fs.writeFileSync(path.join(out, 'stool', litter), 'where the icons stand');
+    requireOutFolder(out, 'stool');
+    writeFolder(out, 'stool', set('second'));
+    expect(read('parts/left-side.stl')).toBe('second');
+  },
+);
+
+test('a folder where nothing can be made is refused before the work, and nothing is left where it can', () => {
+  // not even the system's owner can make a folder there
+  expect(() => requireOutFolder('/proc/sub/out', 'stool')).toThrow(
+    /cannot be written.*choose an output folder/,
+  );
+  requireOutFolder(path.join(out, 'not', 'yet'), 'stool');
+  expect(fs.readdirSync(out)).toEqual([]);
+});

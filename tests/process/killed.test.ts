@@ -1,10 +1,10 @@
 // The built program, killed while it makes a design over an older set.
 
 import type { ChildProcess } from 'node:child_process';
-import { existsSync, readdirSync, watch } from 'node:fs';
+import { readdirSync, watch } from 'node:fs';
 import path from 'node:path';
 import { setTimeout } from 'node:timers/promises';
-import { beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test, vi } from 'vitest';
 import { hashes, listed, ownFolder, run, start } from './program.js';
 
 /** Kills when a row of progress is printed: before, while and after the design is checked. */
@@ -29,14 +29,6 @@ beforeAll(async () => {
   oldSet = hashes(set);
   expect(oldSet).not.toEqual(newSet);
 });
-
-/** The set that stands, or that a killed run had moved aside. */
-function standing(): string {
-  if (existsSync(set)) return set;
-  const aside = readdirSync(out).find((entry) => entry.includes('-old-'));
-  if (aside === undefined) throw new Error(`no set is left in ${readdirSync(out).join(', ')}`);
-  return path.join(out, aside);
-}
 
 /** Settles when the run has printed so many rows of progress, or has ended. */
 const rowsPrinted = (child: ChildProcess, rows: number): Promise<void> =>
@@ -83,12 +75,16 @@ test('a make killed at any moment leaves a whole set, old or new, and the next r
     await come(child);
     child.kill('SIGKILL');
     if ((await ended).signal === 'SIGKILL') killed.push(when);
-    const left = standing();
-    const found = hashes(left);
-    const { 'files.sha256': list, ...others } = found;
-    expect(list, when).toBeDefined();
-    expect(listed(left), when).toEqual(others);
-    expect([oldSet, newSet], when).toContainEqual(found);
+    // what swaps the folders ends what it began, which takes it a moment
+    await vi.waitFor(
+      () => {
+        const found = hashes(set);
+        const { 'files.sha256': _, ...others } = found;
+        expect(listed(set), when).toEqual(others);
+        expect([oldSet, newSet], when).toContainEqual(found);
+      },
+      { timeout: 5_000, interval: 20 },
+    );
     expect((await run(...OLD)).status, when).toBe(0);
     expect(hashes(set), when).toEqual(oldSet);
     expect(readdirSync(out), when).toEqual(['frame']);
