@@ -152,3 +152,24 @@ test('a step whose card the tools at hand cannot cut says so, and no other step 
   for (const { setup, what } of order.steps)
     expect(what.includes('cannot'), what).toBe(setup !== undefined && broken.has(setup));
 });
+
+test('the tenons are made before the dry fit that is put together with them', () => {
+  for (const [model, count] of [
+    ['stool', 6],
+    ['frame', 4],
+  ] as const) {
+    const { design, order } = ordered(model, {});
+    const at = order.steps.findIndex(({ kind }) => kind === 'tenons');
+    expect(order.steps.filter(({ kind }) => kind === 'tenons')).toHaveLength(1);
+    expect(design.joints.flatMap(({ tenons }) => tenons)).toHaveLength(count);
+    expect(order.steps[at]!.what).toContain(`the ${count} tenons`);
+    const fit = order.steps.findIndex(({ kind }) => kind === 'dry fit');
+    if (fit >= 0) expect(at).toBeLessThan(fit);
+    // every mortise of the boards fitted together stands before the tenons are tried in them
+    const last = order.steps.findLastIndex(
+      ({ kind, board }) => kind === 'mortise' && !order.fitAfter.has(board!),
+    );
+    expect(last).toBeLessThan(at);
+  }
+  expect(ordered('jig', {}).order.steps.some(({ kind }) => kind === 'tenons')).toBe(false);
+});

@@ -25,7 +25,7 @@ export interface OrderOfWork {
  * Steps from milled boards to finished ones, so that no step takes away a face that a later one is held by or measured from:
  * mortises that want the whole blank first, then ends, then mortises that want cut ends, then outline, openings and holes.
  * Mortises are cut card by card, all boards of a card one after another. Boards that close a gap between others are made last,
- * after those were fitted together dry.
+ * after those were fitted together dry, with the tenons made before.
  */
 export function orderOfWork(
   design: Design,
@@ -44,6 +44,8 @@ export function orderOfWork(
     );
   const drafts: readonly StepDraft[] = [
     ...draftsOf(others),
+    // a dry fit needs the tenons
+    ...(design.joints.length > 0 ? [tenons(design.joints)] : []),
     ...(fitted.length > 0
       ? [
           dryFit(
@@ -56,7 +58,7 @@ export function orderOfWork(
   ];
   const counts = new Map<string, number>();
   const steps = drafts.map((draft, i): WorkStep => {
-    const owner = draft.board ?? 'dry-fit';
+    const owner = draft.board ?? draft.kind.replace(' ', '-');
     const nth = (counts.get(owner) ?? 0) + 1;
     counts.set(owner, nth);
     return {
@@ -107,6 +109,17 @@ const eased = (board: Board): StepDraft => ({
   board: board.id,
   kind: 'ease',
   what: 'ease the arrises with sandpaper, but none that meets another board, and no mouth of a mortise',
+  uses: [],
+  makes: [],
+  cuts: [],
+  figures: [],
+  setup: undefined,
+});
+
+const tenons = (joints: Design['joints']): StepDraft => ({
+  board: undefined,
+  kind: 'tenons',
+  what: `make the ${joints.reduce((sum, joint) => sum + joint.tenons.length, 0)} tenons by the tenon schedule, from strips tried in a test mortise`,
   uses: [],
   makes: [],
   cuts: [],

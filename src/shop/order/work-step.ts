@@ -12,6 +12,7 @@ export type WorkKind =
   | 'hole'
   | 'slot'
   | 'ease'
+  | 'tenons'
   | 'dry fit';
 
 /** One thing done to one board; lengths mm, exact. */
@@ -20,7 +21,7 @@ export interface WorkStep {
   readonly id: string;
   /** Its place in the whole order, from 1. */
   readonly number: number;
-  /** Undefined for a dry fit, which is done with several. */
+  /** Undefined for tenons and for a dry fit, which belong to several. */
   readonly board: string | undefined;
   readonly hand: Hand | undefined;
   readonly kind: WorkKind;

@@ -6,7 +6,7 @@ import { STOCK_PRACTICE } from '../practice/index.js';
 export interface Relief {
   /** Board the end goes into. */
   readonly board: string;
-  /** What the tenon's end pushes out of the mortise, mm³. */
+  /** Air that the tenon's end pushes out of the mortise: its own volume, mm³. */
   readonly displacedMm3: number;
   /** Open section between tenon and mortise, round edges, mm². */
   readonly gapAreaMm2: number;
@@ -44,10 +44,11 @@ export interface ReliefRequest {
  */
 export function reliefOf({ board, thickness, width, into, mortise }: ReliefRequest): Relief {
   const mouth = area(obround({ length: mortise.length, width: mortise.width }));
-  const gap = mouth - area(obround({ length: width, width: thickness }));
+  const tenon = area(obround({ length: width, width: thickness }));
+  const gap = mouth - tenon;
   return {
     board,
-    displacedMm3: mouth * mortise.depth,
+    displacedMm3: tenon * into,
     gapAreaMm2: gap,
     roomBesideMm3: gap * into,
     roomBelowMm3: mouth * (mortise.depth - into),
