@@ -9,7 +9,7 @@ export const assemblyPath = (bench: Bench): readonly Finding[] => {
 };
 
 function stuck({ say }: Bench, { glueUp, inTheWay }: ProvedGlueUp): Finding[] {
-  return glueUp.conflicts.map(({ boards, joints, excess }): Finding => {
+  return glueUp.conflicts.map(({ boards, joints, excess, directions }): Finding => {
     const met = inTheWay.filter(({ boards: pair }) => pair.every((id) => boards.includes(id)));
     const pairs = [...new Set(met.map(({ pieces }) => pieces.toSorted().join(' and ')))];
     const why =
@@ -25,7 +25,7 @@ function stuck({ say }: Bench, { glueUp, inTheWay }: ProvedGlueUp): Finding[] {
       measured: pairs.length > 0 || !Number.isFinite(excess) ? joints.length : excess,
       limit: 0,
       unit: pairs.length > 0 || !Number.isFinite(excess) ? '' : 'mm',
-      message: `${boards.join(', ')} cannot be put together in any order: joints ${joints.join(', ')} are in conflict; ${why}; allowed is that all joints closed by one move are entered along it`,
+      message: `no way was found to bring ${boards.join(', ')} together: along each of the ${directions} directions tried, joints ${joints.join(', ')} lock every group of them to the rest; ${why}`,
       remedy:
         'turn the axes of these joints until those closed together run one way (axis along a board), leave more clearance, or leave one out',
       basis: MEASURED,

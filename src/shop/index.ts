@@ -77,6 +77,7 @@ export {
   glueUp,
   type JointFreedom,
   type Move,
+  moveDirections,
   type Order,
   type OrderStep,
   orderOf,

@@ -27,6 +27,7 @@ import {
   solidsOf,
   startKernel,
 } from '../../src/solid/index.js';
+import { armchair } from '../shop/armchair.js';
 import { splayedBase } from '../shop/splayed-base.js';
 
 let kernel: Kernel;
@@ -95,6 +96,17 @@ test.each([
     expect(findings(design)).toEqual([]);
   },
 );
+
+test('an armchair of 18 boards goes together on the solids, its frames last in strides of a millimetre', () => {
+  const design = armchair();
+  const solids = solidsOf(kernel, design);
+  const { glueUp: up, inTheWay } = provedGlueUp(solids);
+  expect(up.conflicts).toEqual([]);
+  expect(inTheWay).toEqual([]);
+  expect(up.steps).toHaveLength(design.boards.length - 1);
+  for (const step of up.steps.slice(-3)) expect(worstShare(solids, up, step, 1)).toBeLessThan(0.01);
+  expect(findings(design)).toEqual([]);
+});
 
 test('a step made in another direction is blocked by its own tenons', () => {
   const design = built(stoolModel);

@@ -2,6 +2,7 @@ import { add, angleDeg, length, scale, unit, type Vec3 } from '../../frame/index
 import { PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 import { type Entry, type Freedom, freedomOf, type JointFreedom } from './glue-up-entry.js';
+import { distinct } from './move-directions.js';
 
 /** Two boards that meet before their joints do when one travels towards the other. */
 export interface Blocked {
@@ -34,7 +35,7 @@ const RANK: Readonly<Record<Freedom, number>> = { free: 0, sprung: 1, locked: 2 
 
 /**
  * The best translation that closes every joint between two groups: tried are the axes of the joints, the mean of each two,
- * and their sum.
+ * their sum, and directions known to work.
  *
  * @param first boards of the moving group
  * @param second boards of the group that stands still
@@ -46,13 +47,15 @@ export function bestMove(
   second: ReadonlySet<string>,
   crossing: readonly Entry[],
   blocked: readonly Blocked[] = [],
+  known: readonly Vec3[] = [],
 ): Move | undefined {
   const axes = distinct(
     crossing.map((entry) => (first.has(entry.owner) ? entry.axis : scale(entry.axis, -1))),
   );
   const means = axes.flatMap((one, i) => axes.slice(i + 1).map((other) => add(one, other)));
   const sum = axes.reduce((total, axis) => add(total, axis), [0, 0, 0] as Vec3);
-  const directions = distinct([...axes, ...[...means, sum].filter((d) => length(d) > SAME_POINT).map(unit)]);
+  const between = [...means, sum].filter((d) => length(d) > SAME_POINT).map(unit);
+  const directions = distinct([...axes, ...between, ...known]);
   const moves = directions
     .filter((direction) => !blocked.some((block) => stops(block, first, second, direction)))
     .map((direction) => moveAlong(first, crossing, direction));
@@ -62,18 +65,24 @@ export function bestMove(
   );
 }
 
-/** Two groups and their best move; the smaller travels, of two equal ones the one that receives the tenons. */
+/**
+ * Two groups and their best move; the smaller travels, of two equal ones the one that receives the tenons.
+ *
+ * @param direction a travel of the first group that closes them
+ */
 export function joined(
   one: readonly string[],
   other: readonly string[],
   crossing: readonly Entry[],
   blocked: readonly Blocked[],
-): OrderStep | undefined {
-  const owned = crossing.filter(({ owner }) => one.includes(owner)).length;
+  direction: Vec3,
+): OrderStep {
+  const first = new Set(one);
+  const owned = crossing.filter(({ owner }) => first.has(owner)).length;
   const oneMoves = one.length < other.length || (one.length === other.length && owned * 2 < crossing.length);
   const [moving, still] = oneMoves ? [one, other] : [other, one];
-  const move = bestMove(new Set(moving), new Set(still), crossing, blocked);
-  return move && { moving, still, move };
+  const known = oneMoves ? direction : scale(direction, -1);
+  return { moving, still, move: bestMove(new Set(moving), new Set(still), crossing, blocked, [known])! };
 }
 
 function moveAlong(first: ReadonlySet<string>, crossing: readonly Entry[], direction: Vec3): Move {
@@ -110,10 +119,4 @@ function stops(
   const turned = second.has(block.moving) && first.has(block.still);
   if (!same && !turned) return false;
   return angleDeg(same ? direction : scale(direction, -1), block.direction) < PARALLEL_DEG;
-}
-
-function distinct(directions: readonly Vec3[]): readonly Vec3[] {
-  return directions.filter(
-    (one, i) => directions.findIndex((other) => angleDeg(one, other) < PARALLEL_DEG) === i,
-  );
 }

@@ -1,13 +1,18 @@
-import type { Entry } from './glue-up-entry.js';
+import { angleDeg, dot, scale, type Vec3 } from '../../frame/index.js';
+import { PARALLEL_DEG } from '../../tolerances.js';
+import { piecesOf, travellingGroups, travelsAlone, travelsWith } from './blocking-graph.js';
+import { type Entry, type Freedom, freedomOf } from './glue-up-entry.js';
 import { type Blocked, joined, type OrderStep } from './glue-up-move.js';
-import { peeled } from './glue-up-peel.js';
+import { moveDirections } from './move-directions.js';
 
 /** The boards that cannot be brought together, and how near their best move comes. */
 export interface Conflict {
   readonly boards: readonly string[];
   readonly joints: readonly string[];
-  /** Of the least locked of all moves, mm: what would have to be sprung. */
+  /** What the worst tenon of the least locked move would have to be sprung, mm. */
   readonly excess: number;
+  /** How many directions were tried. */
+  readonly directions: number;
 }
 
 export interface Order {
@@ -16,118 +21,257 @@ export interface Order {
   readonly conflict?: Conflict;
 }
 
-/** Above this number of boards only moves of single boards are tried: every split of more would take too long. */
-const EVERY_SPLIT_UP_TO = 14;
+type Boards = ReadonlySet<number>;
 
-/** What an order costs, compared from left to right: sprung at all, mm sprung, most joints in one move, groups moved. */
-type Cost = readonly [sprung: number, excess: number, mostJoints: number, groups: number];
+/** A direction of travel, and between which boards something holds: when the first travels, the second must come along. */
+interface Way {
+  readonly direction: Vec3;
+  readonly holds: readonly Hold[];
+}
 
-interface Best {
-  readonly cost: Cost;
-  readonly steps: readonly OrderStep[];
+interface Hold {
+  readonly from: number;
+  readonly to: number;
+  /** Of the tenons when only the first travels; locked where the solids are known to meet. */
+  readonly freedom: Freedom;
+  readonly excess: number;
+}
+
+/** Two groups and the direction the first travels in. */
+interface Split {
+  readonly moving: Boards;
+  readonly direction: Vec3;
 }
 
 /**
- * The best order in which boards joined to each other can be brought together, two groups at a time.
+ * An order in which boards joined to each other are brought together, two groups at a time, each by one translation.
  *
- * Every split of a set of boards into two groups is weighed, each group's own best order being known: the order found is
- * best of all, and there is none only when no order at all works. Free moves go before sprung ones, then little spring,
- * then few joints at a time, then single boards before groups.
+ * The whole is taken apart, and the order read backwards. For each of the finitely many directions of its joints a graph
+ * tells which board takes which along; where it falls into several groups, those that take no other along come off (Wilson
+ * and Latombe, Geometric reasoning about mechanical assembly, 1994). What comes off the whole comes off any part of it, so
+ * nothing is ever put back, and groups of any size are found. Free moves go before sprung ones, then little spring, then moves
+ * along one axis, as a maker turns from side frames to what joins them, then few joints at a time, then few boards.
  *
  * @param boards ids, all connected by the entries
+ * @param blocked boards known to meet on the way: found on the solids
  */
 export function orderOf(
   boards: readonly string[],
   entries: readonly Entry[],
   blocked: readonly Blocked[] = [],
 ): Order {
-  if (boards.length > EVERY_SPLIT_UP_TO) return peeled(boards, entries, blocked);
-  const index = new Map(boards.map((id, i) => [id, i]));
-  const ends = entries.map((entry) => ({
-    entry,
-    a: 1 << index.get(entry.joint.a)!,
-    b: 1 << index.get(entry.joint.b)!,
-  }));
-  const neighbours = boards.map((_, i) =>
-    ends.reduce((all, { a, b }) => all | (a === 1 << i ? b : 0) | (b === 1 << i ? a : 0), 0),
-  );
-  const known = new Map<number, Best | undefined>();
-  const whole = 2 ** boards.length - 1;
+  const search = new Search(boards, entries, blocked);
+  const whole = new Set(boards.keys());
+  for (const most of ['free', 'sprung'] as const) {
+    const steps: OrderStep[] = [];
+    const stuck = search.takeApart(whole, most, steps);
+    if (!stuck) return { steps: steps.toReversed() };
+    if (most === 'sprung') return { steps: [], conflict: search.conflictOf(search.leastStuck(stuck)) };
+  }
+  return { steps: [] };
+}
 
-  const connected = (set: number): boolean => {
-    let reached = set & -set;
-    for (let before = 0; before !== reached; ) {
-      before = reached;
-      for (let i = 0; i < boards.length; i += 1) if (reached & (1 << i)) reached |= neighbours[i]! & set;
+class Search {
+  readonly #boards: readonly string[];
+  readonly #entries: readonly Entry[];
+  readonly #blocked: readonly Blocked[];
+  readonly #ways: readonly Way[];
+  readonly #neighbours: ReadonlyMap<number, readonly number[]>;
+  readonly #number: ReadonlyMap<string, number>;
+
+  constructor(boards: readonly string[], entries: readonly Entry[], blocked: readonly Blocked[]) {
+    const number = new Map(boards.map((id, i) => [id, i]));
+    this.#boards = boards;
+    this.#number = number;
+    this.#entries = entries.filter(({ owner, receiver }) => number.has(owner) && number.has(receiver));
+    this.#blocked = blocked.filter(({ moving, still }) => number.has(moving) && number.has(still));
+    this.#ways = moveDirections(this.#entries).map((direction) => this.#wayAlong(direction));
+    const neighbours = new Map(boards.map((_, i): [number, number[]] => [i, []]));
+    for (const { owner, receiver } of this.#entries) {
+      const [a, b] = [number.get(owner)!, number.get(receiver)!];
+      neighbours.get(a)!.push(b);
+      neighbours.get(b)!.push(a);
     }
-    return reached === set;
-  };
-  const crossing = (one: number, other: number) =>
-    ends.filter(({ a, b }) => (one & a && other & b) || (one & b && other & a)).map(({ entry }) => entry);
-  const namesOf = (set: number) => boards.filter((_, i) => set & (1 << i));
-
-  /** Both halves of every split of a set; the first half holds its lowest board. */
-  function splits(set: number): readonly [number, number][] {
-    const lowest = set & -set;
-    const rest = set & ~lowest;
-    const halves: [number, number][] = [];
-    for (let other = rest; other > 0; other = (other - 1) & rest) halves.push([set & ~other, other]);
-    return halves.toReversed().filter(([one, other]) => connected(one) && connected(other));
+    this.#neighbours = neighbours;
   }
 
-  function best(set: number): Best | undefined {
-    if ((set & (set - 1)) === 0) return { cost: [0, 0, 0, 0], steps: [] };
-    if (known.has(set)) return known.get(set);
-    let found: Best | undefined;
-    for (const [one, other] of splits(set)) {
-      const move = joined(namesOf(one), namesOf(other), crossing(one, other), blocked);
-      if (!move || move.move.freedom === 'locked') continue;
-      const [still, moving] = [best(maskOf(move.still)), best(maskOf(move.moving))];
-      if (!still || !moving) continue;
-      const cost = costOf(still.cost, moving.cost, move);
-      if (found === undefined || less(cost, found.cost)) {
-        found = { cost, steps: [...still.steps, ...moving.steps, move] };
+  #wayAlong(direction: Vec3): Way {
+    const against = scale(direction, -1);
+    const at = (id: string) => this.#number.get(id)!;
+    const joints = this.#entries.flatMap((entry): Hold[] => {
+      const [owner, receiver] = [at(entry.owner), at(entry.receiver)];
+      const [forth, back] = [freedomOf(entry, direction), freedomOf(entry, against)];
+      return [
+        { from: owner, to: receiver, freedom: forth.freedom, excess: forth.excess },
+        { from: receiver, to: owner, freedom: back.freedom, excess: back.excess },
+      ];
+    });
+    const met = this.#blocked.flatMap((block): Hold[] => {
+      const [moving, still] = [at(block.moving), at(block.still)];
+      const shut = { freedom: 'locked', excess: Number.POSITIVE_INFINITY } as const;
+      if (angleDeg(direction, block.direction) < PARALLEL_DEG) return [{ from: moving, to: still, ...shut }];
+      // the other one travels the other way
+      if (angleDeg(against, block.direction) < PARALLEL_DEG) return [{ from: still, to: moving, ...shut }];
+      return [];
+    });
+    return { direction, holds: [...joints, ...met] };
+  }
+
+  /**
+   * Takes boards apart until each lies by itself; steps are told last first.
+   *
+   * @returns boards that cannot be taken apart; undefined when all could
+   */
+  takeApart(set: Boards, most: Freedom, steps: OrderStep[], last?: Vec3): Boards | undefined {
+    if (set.size < 2) return undefined;
+    const split = this.#bestSplit(set, most, last);
+    if (!split) return set;
+    const rest = without(set, split.moving);
+    const step = joined(
+      this.#names(split.moving),
+      this.#names(rest),
+      this.#entries.filter((entry) => this.#crosses(entry, split.moving, rest)),
+      this.#blocked,
+      split.direction,
+    );
+    const [moving, still] =
+      step.moving[0] === this.#names(split.moving)[0] ? [split.moving, rest] : [rest, split.moving];
+    steps.push(step);
+    // read backwards: what travels is put together before what it goes to
+    const { direction } = split;
+    return this.takeApart(still, most, steps, direction) ?? this.takeApart(moving, most, steps, direction);
+  }
+
+  #bestSplit(set: Boards, most: Freedom, last: Vec3 | undefined): Split | undefined {
+    const inside = this.#ways.map(({ direction, holds }) => ({
+      direction,
+      holds: holds.filter(({ from, to }) => set.has(from) && set.has(to)),
+    }));
+    const graphs = inside.map(({ direction, holds }) => ({
+      direction,
+      holds,
+      follows: followsOf(
+        holds.filter(({ freedom }) => freedom === 'locked' || (freedom === 'sprung' && most === 'free')),
+      ),
+    }));
+    const rated = graphs.flatMap((graph) => {
+      const groups = travellingGroups([...set], graph.follows);
+      if (groups.length < 2) return [];
+      return groups
+        .map((group) => new Set(group))
+        .filter((group) => travelsAlone(group, graph.follows))
+        .map((moving) => ({ ...graph, moving, cost: costOf(graph, moving, last) }));
+    });
+    const ordered = rated.toSorted((a, b) => compared(a.cost, b.cost));
+    for (const { direction, follows, moving } of ordered) {
+      const found = this.#inTwoPieces(set, moving, follows);
+      if (found) return { direction, moving: found };
+    }
+    // where solids that meet tie boards together that no joint does, larger groups may hold together
+    for (const { direction, follows } of graphs) {
+      for (const board of set) {
+        const moving = travelsWith(board, follows);
+        const found = moving.size < set.size ? this.#inTwoPieces(set, moving, follows) : undefined;
+        if (found) return { direction, moving: found };
       }
     }
-    known.set(set, found);
-    return found;
+    return undefined;
   }
-  const maskOf = (ids: readonly string[]) => ids.reduce((set, id) => set | (1 << index.get(id)!), 0);
 
-  const found = best(whole);
-  if (found) return { steps: found.steps };
-  // the fewest boards that cannot be brought together say what is wrong
-  const sizes = [...known.entries()].filter(([, order]) => order === undefined).map(([set]) => set);
-  const stuck = sizes.reduce((least, set) => (bits(set) < bits(least) ? set : least), whole);
-  const moves = splits(stuck).map(([one, other]) =>
-    joined(namesOf(one), namesOf(other), crossing(one, other), []),
-  );
-  return {
-    steps: [],
-    conflict: {
-      boards: namesOf(stuck),
-      joints: ends.filter(({ a, b }) => stuck & a && stuck & b).map(({ entry }) => entry.joint.id),
-      excess: Math.min(...moves.map((step) => step?.move.excess ?? Number.POSITIVE_INFINITY)),
-    },
-  };
+  /** A set that travels, or one like it that is in one piece and leaves one piece behind. */
+  #inTwoPieces(
+    set: Boards,
+    moving: Boards,
+    follows: ReadonlyMap<number, readonly number[]>,
+  ): Boards | undefined {
+    const whole = (of: Boards) => piecesOf(of, this.#neighbours).length === 1;
+    const parts = piecesOf(moving, this.#neighbours);
+    for (const part of parts) {
+      const left = piecesOf(without(set, part), this.#neighbours);
+      // one piece of what is left stands, the others go along
+      for (const stays of left) {
+        const goes = without(set, stays);
+        if (whole(goes) && travelsAlone(goes, follows)) return goes;
+      }
+    }
+    return undefined;
+  }
+
+  /** Of boards that are stuck as few as are stuck still. */
+  leastStuck(stuck: Boards): Boards {
+    let least = stuck;
+    for (const board of stuck) {
+      if (!least.has(board)) continue;
+      for (const piece of piecesOf(without(least, new Set([board])), this.#neighbours)) {
+        const found = this.takeApart(piece, 'sprung', []);
+        if (!found) continue;
+        least = found;
+        break;
+      }
+    }
+    return least;
+  }
+
+  conflictOf(set: Boards): Conflict {
+    return {
+      boards: this.#names(set),
+      joints: this.#entries
+        .filter(({ owner, receiver }) => [owner, receiver].every((id) => set.has(this.#number.get(id)!)))
+        .map(({ joint }) => joint.id),
+      excess: Math.min(...this.#ways.map((way) => leastExcess(set, way))),
+      directions: this.#ways.length,
+    };
+  }
+
+  /** In the order of the design. */
+  #names(set: Boards): readonly string[] {
+    return this.#boards.filter((_, i) => set.has(i));
+  }
+
+  #crosses({ owner, receiver }: Entry, one: Boards, other: Boards): boolean {
+    const [a, b] = [this.#number.get(owner)!, this.#number.get(receiver)!];
+    return (one.has(a) && other.has(b)) || (one.has(b) && other.has(a));
+  }
 }
 
-function costOf(still: Cost, moving: Cost, step: OrderStep): Cost {
-  const { move } = step;
-  return [
-    Math.max(still[0], moving[0], move.freedom === 'sprung' ? 1 : 0),
-    still[1] + moving[1] + move.excess,
-    Math.max(still[2], moving[2], move.entries.length),
-    still[3] + moving[3] + (step.moving.length > 1 ? 1 : 0),
-  ];
+/** How much the worst tenon would have to be sprung for some group to come off along a way. */
+function leastExcess(set: Boards, { holds }: Way): number {
+  const within = holds.filter(({ from, to }) => set.has(from) && set.has(to));
+  const limits = [...new Set(within.map(({ excess }) => excess))].toSorted((a, b) => a - b);
+  const comesOff = (limit: number) =>
+    travellingGroups([...set], followsOf(within.filter(({ excess }) => excess > limit))).length > 1;
+  return limits.find(comesOff) ?? Number.POSITIVE_INFINITY;
 }
 
-/** Costs within rounding of each other are equal: the split tried first stays. */
-function less(a: Cost, b: Cost): boolean {
+function followsOf(holds: readonly Hold[]): ReadonlyMap<number, readonly number[]> {
+  const follows = new Map<number, number[]>();
+  for (const { from, to } of holds) {
+    const known = follows.get(from);
+    if (known) known.push(to);
+    else follows.set(from, [to]);
+  }
+  return follows;
+}
+
+const without = (set: Boards, out: Boards): Boards => new Set([...set].filter((board) => !out.has(board)));
+
+/**
+ * Compared from left to right: mm sprung, another axis than before, joints closed, boards moved; boards named late come off
+ * before early ones.
+ */
+type Cost = readonly [excess: number, turn: number, joints: number, boards: number, first: number];
+
+function costOf({ direction, holds }: Way, moving: Boards, last: Vec3 | undefined): Cost {
+  const crossing = holds.filter(({ from, to }) => moving.has(from) && !moving.has(to));
+  const excess = crossing.reduce((sum, hold) => sum + hold.excess, 0);
+  const turn = last === undefined || Math.abs(dot(direction, last)) > Math.SQRT1_2 ? 0 : 1;
+  return [excess, turn, crossing.length, moving.size, -Math.min(...moving)];
+}
+
+/** Costs within rounding of each other are equal. */
+function compared(a: Cost, b: Cost): number {
   for (let i = 0; i < a.length; i += 1) {
-    if (Math.abs(a[i]! - b[i]!) > 1e-9) return a[i]! < b[i]!;
+    if (Math.abs(a[i]! - b[i]!) > 1e-9) return a[i]! - b[i]!;
   }
-  return false;
+  return 0;
 }
-
-const bits = (set: number): number => set.toString(2).replaceAll('0', '').length;

@@ -43,11 +43,11 @@ interface Group {
  * on the way it takes when its board is pushed aside as said. Hardware is bolted on afterwards and is not looked at.
  */
 export function pathBlocks(solids: Solids, glue: GlueUp, step: GlueStep): readonly PathBlock[] {
-  const owners = new Map(
-    glue.seatings.flatMap(({ tenons, board }) => tenons.map((id) => [id, board] as const)),
-  );
-  const moving = groupOf(solids, owners, step.moving);
-  const still = groupOf(solids, owners, step.still);
+  const tenonsOf = new Map<string, string[]>();
+  for (const { tenons, board } of glue.seatings)
+    tenonsOf.set(board, [...(tenonsOf.get(board) ?? []), ...tenons]);
+  const moving = groupOf(solids, tenonsOf, step.moving);
+  const still = groupOf(solids, tenonsOf, step.still);
   const from = scale(step.direction, -step.travel);
   return [
     ...moving.tenons.flatMap((tenon) => tenonBlocks(solids, step, tenon, still, from)),
@@ -59,13 +59,16 @@ export function pathBlocks(solids: Solids, glue: GlueUp, step: GlueStep): readon
   ];
 }
 
-function groupOf(solids: Solids, owners: ReadonlyMap<string, string>, ids: readonly string[]): Group {
+function groupOf(
+  solids: Solids,
+  tenonsOf: ReadonlyMap<string, readonly string[]>,
+  ids: readonly string[],
+): Group {
   return {
     boards: ids.map((id) => solids.boards.get(id)!),
-    tenons: [...solids.tenons.values()].flatMap((solid) => {
-      const owner = owners.get(solid.id)!;
-      return ids.includes(owner) ? [{ solid, owner }] : [];
-    }),
+    tenons: ids.flatMap((owner) =>
+      (tenonsOf.get(owner) ?? []).map((id) => ({ solid: solids.tenons.get(id)!, owner })),
+    ),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import type { Vec3 } from '../../frame/index.js';
 import type { GlueAtHand } from '../at-hand/index.js';
+import { piecesOf } from './blocking-graph.js';
 import { type Entry, entriesOf, type Freedom, type JointFreedom } from './glue-up-entry.js';
 import type { Blocked, OrderStep } from './glue-up-move.js';
 import { type Conflict, orderOf } from './glue-up-order.js';
@@ -61,24 +62,13 @@ export function glueUp(design: Design, glue?: GlueAtHand, blocked: readonly Bloc
   const groups = connectedBoards(design);
   const orders = groups
     .filter((boards) => boards.length > 1)
-    .map((boards) =>
-      orderOf(
-        boards,
-        entries.filter(({ owner }) => boards.includes(owner)),
-        blocked,
-      ),
-    );
+    .map((boards) => orderOf(boards, entries, blocked));
   const order = orders.flatMap(({ steps }) => steps);
   const stages = glueStages(order, glue);
+  const stageOf = new Map(stages.flatMap(({ steps }, i) => steps.map((id) => [id, i] as const)));
   return {
     seatings: entries.map(seatingOf),
-    steps: order.map((step, i) =>
-      stepOf(
-        step,
-        i,
-        stages.findIndex(({ steps }) => steps.includes(`G${i + 1}`)),
-      ),
-    ),
+    steps: order.map((step, i) => stepOf(step, i, stageOf.get(`G${i + 1}`)!)),
     stages,
     conflicts: orders.flatMap(({ conflict }) => (conflict ? [conflict] : [])),
     loose: groups.filter((boards) => boards.length === 1).flat(),
@@ -113,12 +103,12 @@ function seatingOf({ joint, owner, receiver }: Entry): TenonSeating {
 
 /** Boards held together by joints, in the order of the design. */
 function connectedBoards(design: Design): readonly (readonly string[])[] {
-  const group = new Map(design.boards.map(({ board }, i) => [board.id, i]));
+  const ids = design.boards.map(({ board }) => board.id);
+  const at = new Map(ids.map((id, i) => [id, i]));
+  const neighbours = new Map(ids.map((_, i): [number, number[]] => [i, []]));
   for (const { a, b } of design.joints) {
-    const [from, to] = [group.get(a)!, group.get(b)!];
-    for (const [id, of] of group) if (of === from) group.set(id, to);
+    neighbours.get(at.get(a)!)!.push(at.get(b)!);
+    neighbours.get(at.get(b)!)!.push(at.get(a)!);
   }
-  const groups = new Map<number, string[]>();
-  for (const [id, of] of group) groups.set(of, [...(groups.get(of) ?? []), id]);
-  return [...groups.values()];
+  return piecesOf(new Set(ids.keys()), neighbours).map((piece) => ids.filter((_, i) => piece.has(i)));
 }

@@ -7,3 +7,4 @@ export { type Conflict, type Order, orderOf } from './glue-up-order.js';
 export { type PathBlock, pathBlocks } from './glue-up-path.js';
 export { type ProvedGlueUp, provedGlueUp } from './glue-up-proved.js';
 export type { GlueStage } from './glue-up-stages.js';
+export { moveDirections } from './move-directions.js';
