@@ -5,6 +5,7 @@ export * from './groove.js';
 export * from './make-board.js';
 export * from './mouth.js';
 export * from './plane-region.js';
+export { templateOutline } from './template-outline.js';
 export * from './tight-template-corners.js';
 export * from './volume.js';
 export * from './with-groove.js';

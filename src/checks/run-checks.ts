@@ -15,6 +15,7 @@ import { overlap } from './overlap.js';
 import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
 import { shoulders } from './shoulders.js';
 import { templateCorners } from './template-corners.js';
+import { templatesLeft } from './templates-left.js';
 import { tenonFit } from './tenon-fit.js';
 import { volumes } from './volumes.js';
 import { walls } from './walls.js';
@@ -34,6 +35,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'clearances', check: keepApart },
   { name: 'ranges', check: reaches },
   { name: 'bolts', check: engagements },
+  { name: 'templates', check: templatesLeft },
   { name: 'inside corners', check: templateCorners },
   { name: 'volumes', check: volumes },
   { name: 'cutters at hand', check: cuttersAtHand },

@@ -1,4 +1,4 @@
-import type { Board } from '../../board/index.js';
+import { type Board, templateOutline } from '../../board/index.js';
 import { type BoardKind, boardKinds, outlineTemplates, type Shop } from '../../shop/index.js';
 import { type TiledTemplate, templateArtwork, tiledTemplate } from '../printed-template/index.js';
 import type { DrawingUnits } from '../sheet/index.js';
@@ -27,17 +27,17 @@ export function templatesOf({
   const routed = new Set(outlineTemplates(boards, shop).flatMap((template) => template.boards));
   const wanted = ({ id, mortises, holes, slots }: Board) =>
     routed.has(id) || [...mortises, ...holes, ...slots].some(({ face }) => entersWideFace(face));
+  const follower = { cutter, ...(bush === undefined ? {} : { bush }) };
   const kinds = boardKinds(boards);
   const order = kinds.map((kind) => kind.boards[0]!.id);
   return kinds
     .filter(({ mirrorOf }, i) => mirrorOf === undefined || order.indexOf(mirrorOf) > i)
-    .filter((kind) => wanted(kind.boards[0]!))
+    .filter(({ boards: [board] }) => wanted(board!) && templateOutline(board!, follower).length > 0)
     .map((kind) => {
       const mirrored = kinds.find((other) => other.boards[0]!.id === kind.mirrorOf);
       const names = (of: BoardKind | undefined) => of?.boards.map(({ name }) => name) ?? [];
       const artwork = templateArtwork(kind.boards[0]!, {
-        cutter,
-        ...(bush === undefined ? {} : { bush }),
+        ...follower,
         units: units === 'in' ? 'in' : 'mm',
         drawn: units,
         serves: names(kind),

@@ -1,4 +1,4 @@
-import { type Board, type Follower, standOff } from '../../board/index.js';
+import { type Board, type Follower, standOff, templateOutline } from '../../board/index.js';
 import { InputError } from '../../errors.js';
 import { clockwise, counterClockwise, offset, type Profile } from '../../profile/index.js';
 import { closed } from './strokes.js';
@@ -14,7 +14,7 @@ export function partLines(board: Board, follower: Follower): readonly Entity[] {
   const outline = counterClockwise(board.outline);
   const openings = board.openings.map((opening) => clockwise(opening.outline));
   if (off === 0) return [outline, ...openings].map((loop) => closed('CUT', loop));
-  const edge = offset(outline, -off);
+  const edge = templateOutline(board, follower);
   if (edge.length === 0) {
     throw new InputError(
       'template-vanishes',
