@@ -262,7 +262,8 @@ testWith(
     const overflow = await page.evaluate(() => ({
       page: document.documentElement.scrollWidth,
       wide: [...document.querySelectorAll('#panel *')].filter(
-        (one) => one.getBoundingClientRect().right > window.innerWidth + 0.5,
+        // a wide table scrolls in a box of its own
+        (one) => one.getBoundingClientRect().right > window.innerWidth + 0.5 && !one.matches('.table *'),
       ).length,
       seen: window.innerWidth,
     }));

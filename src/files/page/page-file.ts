@@ -1,16 +1,18 @@
 import { seenParts, VIEW_FRAMES, viewOf } from '../../drawing/index.js';
+import { glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
 import type { OutputFile } from '../folder/index.js';
 import type { Made } from '../made/index.js';
 import { viewSvg } from '../svg/index.js';
 import { previewData } from './preview-data.js';
-import { previewPage } from './preview-page.js';
+import { type PagePaper, previewPage } from './preview-page.js';
 
 /**
  * The page to look at a design with.
  *
  * @param viewer the packed script of `src/viewer`
  */
-export function pageFile({ solids, bench, findings, revision }: Made, viewer: string): OutputFile {
+export function pageFile(made: Made, viewer: string): OutputFile {
+  const { solids, bench, findings, revision } = made;
   // the edges drawn in the still picture are those of the solids on the page
   const parts = seenParts(solids);
   const data = previewData({
@@ -23,6 +25,17 @@ export function pageFile({ solids, bench, findings, revision }: Made, viewer: st
   });
   const view = viewOf(parts, VIEW_FRAMES.isometric, { hidden: false });
   const still = viewSvg(view, `${solids.design.title}, seen from a corner`);
-  const page = previewPage(data, viewer, still);
+  const page = previewPage(data, viewer, still, papersOf(made));
   return { path: 'preview.html', bytes: new TextEncoder().encode(page) };
+}
+
+/** The papers of a design that passed its checks: nothing is cut from one that failed. */
+function papersOf(made: Made): readonly PagePaper[] {
+  if (made.failed) return [];
+  const paper = { ...made.papers, design: made.solids.design };
+  return [
+    { title: 'Set-up cards', blocks: setupPaper(paper) },
+    { title: 'Order of work', blocks: orderPaper(paper) },
+    { title: 'Glue-up', blocks: glueUpPaper(paper) },
+  ];
 }

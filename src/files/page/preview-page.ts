@@ -1,4 +1,6 @@
+import type { Block } from '../../shop/index.js';
 import { KEYS, type PreviewData, VIEWS } from '../../viewer/index.js';
+import { html } from '../papers/index.js';
 import { svgText } from '../svg/index.js';
 import { boardRows, findingRows, hardwareRows, jointRows, stepRows } from './preview-lists.js';
 import { PREVIEW_STYLE } from './preview-style.js';
@@ -15,8 +17,14 @@ const POLICY = "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsaf
  * @param data what is shown
  * @param viewer the packed script
  * @param still an SVG element
+ * @param papers of the bench, by their titles; those not to be cut from are left out
  */
-export function previewPage(data: PreviewData, viewer: string, still: string): string {
+export function previewPage(
+  data: PreviewData,
+  viewer: string,
+  still: string,
+  papers: readonly PagePaper[],
+): string {
   const title = svgText(data.title);
   return `<!doctype html>
 <html lang="en" data-theme="light" data-flat="yes">
@@ -48,6 +56,7 @@ ${putTogether(data)}
 <h2>Boards</h2>${boardRows(data)}
 ${data.joints.length > 0 ? `<h2>Joints, with the air measured on the solids</h2>${jointRows(data)}` : ''}
 ${data.pieces.some(({ role }) => role === 'hardware') ? `<h2>Hardware</h2>${hardwareRows(data)}` : ''}
+${papers.length > 0 ? `<h2>Papers of the bench</h2>${papers.map(paperOf).join('')}` : ''}
 <h2>Caution</h2>${data.cautions.map((text) => `<p class="soft">${svgText(text)}</p>`).join('')}
 <div class="live"><h2 id="keys-title">Keys of the picture</h2><ul id="keys">${keyRows()}</ul><p class="soft">Drag to turn, with the right button or two fingers to move, wheel or pinch for nearer and farther.</p></div>
 </section>
@@ -58,6 +67,15 @@ ${data.pieces.some(({ role }) => role === 'hardware') ? `<h2>Hardware</h2>${hard
 </html>
 `;
 }
+
+/** A paper that is opened in the page; its own title stands over it. */
+export interface PagePaper {
+  readonly title: string;
+  readonly blocks: readonly Block[];
+}
+
+const paperOf = ({ title, blocks }: PagePaper): string =>
+  `<details class="paper"><summary>${svgText(title)}</summary>${html(blocks, 3)}</details>`;
 
 const viewButtons = (): string =>
   Object.keys(VIEWS)

@@ -42,6 +42,8 @@ label { display: grid; grid-template-columns: 8rem minmax(0, 1fr); gap: .5rem; a
 label.tick { grid-template-columns: auto 1fr; }
 input[type=range] { width: 100%; accent-color: var(--mark); } input[type=checkbox] { accent-color: var(--mark); width: 1.05rem; height: 1.05rem; }
 kbd { display: inline-block; min-width: 1.6rem; text-align: center; border: 1px solid var(--line); border-radius: 3px; padding: 0 .3rem; font: inherit; font-size: .8rem; }
+.paper { margin: .4rem 0; } .paper summary { cursor: pointer; padding: .3rem 0; } .paper h3, .paper h4 { font-size: .9rem; margin: 1rem 0 .3rem; } .paper p, .paper ul { font-size: .82rem; } .paper ul { padding-left: 1.1rem; }
+.table { overflow-x: auto; margin: .4rem 0; } .table table { border-collapse: collapse; font-size: .78rem; overflow-wrap: normal; } .table th, .table td { text-align: left; vertical-align: top; border: 1px solid var(--line); padding: .2rem .4rem; }
 #keys { columns: 2; font-size: .8rem; color: var(--soft); } #keys li { break-inside: avoid; margin: .15rem 0; }
 .bar { display: flex; flex-wrap: wrap; gap: .35rem; margin: .35rem 0; } .head { display: flex; justify-content: space-between; gap: .5rem; align-items: start; }
 @media (max-width: 760px) {
@@ -53,7 +55,7 @@ kbd { display: inline-block; min-width: 1.6rem; text-align: center; border: 1px 
   #views { flex-wrap: nowrap; overflow-x: auto; } #views button { padding: .3rem .5rem; font-size: .85rem; } #told { font-size: .8rem; padding: .35rem .6rem; }
 }
 @media (max-height: 480px) and (min-width: 600px) { main { grid-template-columns: minmax(0, 1fr) 20rem; } }
-@media (pointer: coarse) { button, select { min-height: 44px; } input[type=range] { height: 36px; } label.tick { min-height: 40px; } input[type=checkbox] { width: 1.4rem; height: 1.4rem; } }
+@media (pointer: coarse) { .paper summary { min-height: 44px; } button, select { min-height: 44px; } input[type=range] { height: 36px; } label.tick { min-height: 40px; } input[type=checkbox] { width: 1.4rem; height: 1.4rem; } }
 @media print { main { display: block; height: auto; } #stage { height: 120mm; } #theme { flex: none; }
 #panel { overflow: visible; border: 0; } .live { display: none; } }
 `;
