@@ -1,18 +1,13 @@
 import { type Face, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
-import { type JoinOptions, type Joint, join } from '../joinery/index.js';
+import { type JoinRequest, joinAll } from '../joinery/index.js';
 import type { Design, PlacedBoard } from './design.js';
 
-/** Two boards to be joined, by id. */
-export interface JoinRequest {
-  readonly a: string;
-  readonly b: string;
-  readonly options?: JoinOptions;
-}
+export type { JoinRequest };
 
 /** A design before its joints are cut; lists left out are empty. */
 export type DesignSpec = Pick<Design, 'name' | 'title' | 'cutter' | 'boards'> &
-  Partial<Omit<Design, 'name' | 'title' | 'cutter' | 'boards' | 'joints'>> & {
+  Partial<Omit<Design, 'name' | 'title' | 'cutter' | 'boards' | 'joints' | 'patchesLeft'>> & {
     readonly joints?: readonly JoinRequest[];
   };
 
@@ -30,35 +25,32 @@ export function assemble(spec: DesignSpec): Design {
     // a mortise changes no face, so the faces are found once
     standing.set(placed.board.id, { ...placed, faces: faces(placed.board) });
   }
-  const joints: Joint[] = [];
-  for (const { a, b, options } of spec.joints ?? []) {
-    const one = standing.get(a);
-    const two = standing.get(b);
-    if (!one || !two || a === b) {
-      const text = a === b ? `${a} cannot be joined to itself` : `there is no board ${one ? b : a}`;
-      throw new JoinError(
-        'no-board',
-        `joint ${a}/${b}: ${text}; boards are ${[...standing.keys()].join(', ')}: name two of them`,
-      );
-    }
-    const joined = join(one, two, options);
-    standing.set(a, { ...one, board: joined.a });
-    standing.set(b, { ...two, board: joined.b });
-    joints.push(joined.joint);
-  }
-  const twice = joints.find((joint, i) => joints.findIndex(({ id }) => id === joint.id) < i);
-  if (twice) {
+  const requests = spec.joints ?? [];
+  for (const { a, b } of requests) {
+    const [one, two] = [standing.get(a), standing.get(b)];
+    if (one && two && a !== b) continue;
+    const text = a === b ? `${a} cannot be joined to itself` : `there is no board ${one ? b : a}`;
     throw new JoinError(
-      'joint-twice',
-      `two joints are called ${twice.id}: give one of them an id of its own`,
+      'no-board',
+      `joint ${a}/${b}: ${text}; boards are ${[...standing.keys()].join(', ')}: name two of them`,
     );
   }
+  onceEach(requests.map(({ a, b, options }) => options?.id ?? `${a}/${b}`));
+  const { boards, joints, patchesLeft } = joinAll(standing, requests);
+  onceEach(joints.map(({ id }) => id));
   return {
     hardware: [],
     derived: [],
     notes: [],
     ...spec,
-    boards: [...standing.values()].map(({ board, place }) => ({ board, place })),
+    boards: [...standing].map(([id, { place }]) => ({ board: boards.get(id)!, place })),
     joints,
+    ...(patchesLeft.length === 0 ? {} : { patchesLeft }),
   };
+}
+
+function onceEach(ids: readonly string[]): void {
+  const twice = ids.find((id, i) => ids.indexOf(id) < i);
+  if (twice === undefined) return;
+  throw new JoinError('joint-twice', `two joints are called ${twice}: give one of them an id of its own`);
 }

@@ -1,6 +1,6 @@
 import type { Board } from '../board/index.js';
 import type { Frame, Vec3 } from '../frame/index.js';
-import type { Joint } from '../joinery/index.js';
+import type { Joint, PatchLeft } from '../joinery/index.js';
 import type { Profile } from '../profile/index.js';
 import type { Mechanism } from './mechanism.js';
 
@@ -51,6 +51,8 @@ export interface Design {
   readonly cutter: number;
   readonly boards: readonly PlacedBoard[];
   readonly joints: readonly Joint[];
+  /** Where boards that are joined touch as well and have no tenon; none when left out. */
+  readonly patchesLeft?: readonly PatchLeft[];
   readonly hardware: readonly Hardware[];
   /** Of a design with moving pieces, such as a jig; a piece of furniture has none. */
   readonly mechanism?: Mechanism;

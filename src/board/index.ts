@@ -6,6 +6,8 @@ export * from './make-board.js';
 export * from './mouth.js';
 export * from './plane-region.js';
 export { templateOutline } from './template-outline.js';
+export * from './pocket-gap.js';
+export * from './pockets.js';
 export * from './tight-template-corners.js';
 export * from './volume.js';
 export * from './with-groove.js';

@@ -12,8 +12,9 @@ import {
   scale,
   subtract,
   type Vec2,
+  type Vec3,
 } from '../frame/index.js';
-import { intersectRegion, pieces, type Region, regionArea, regionBounds } from '../profile/index.js';
+import { intersectRegion, pieces, type Region, regionArea, regionBounds, regionMoments } from '../profile/index.js';
 import { COPLANAR, PARALLEL_DEG, PATCH_MM2 } from '../tolerances.js';
 
 /** A board's flat faces and where the board stands. */
@@ -30,18 +31,21 @@ export interface Contact {
   readonly patch: Region;
   readonly faceA: Face;
   readonly faceB: Face;
+  readonly areaMm2: number;
 }
 
 /** Faces farther out of parallel than this are not meant to meet. */
 const MEANT_DEG = 10;
 
 /**
- * The largest patch on which two boards touch: two faces in one plane, looking at each other, intersected.
+ * Every patch on which two boards touch: two faces in one plane, looking at each other, intersected. The feet of an arched
+ * side stand on two patches.
  *
+ * @returns the largest first, patches of one size from left to right, front to back and up
  * @throws JoinError `no-contact` that names both boards and how far apart they are, or by what angle they miss
  */
-export function contact(a: Standing, b: Standing): Contact {
-  let best: { contact: Contact; area: number } | undefined;
+export function contacts(a: Standing, b: Standing): readonly Contact[] {
+  const found: Contact[] = [];
   let miss: { gap: number; angle: number; faceA: Face; faceB: Face } | undefined;
   for (const faceA of a.faces) {
     const planeA = frameOut(a.place, faceA.frame);
@@ -66,15 +70,30 @@ export function contact(a: Standing, b: Standing): Contact {
       if (angle > PARALLEL_DEG || Math.abs(gap) > COPLANAR) {
         const worse = (m: { gap: number; angle: number }) => Math.abs(m.gap) + 10 * m.angle;
         if (!miss || worse({ gap, angle }) < worse(miss)) miss = { gap, angle, faceA, faceB };
-      } else if (!best || area > best.area) {
-        const largest = pieces(shared).toSorted((p, q) => regionArea(q) - regionArea(p))[0]!;
-        best = { contact: { plane: planeA, patch: largest, faceA, faceB }, area };
+      } else {
+        for (const patch of pieces(shared)) {
+          const size = regionArea(patch);
+          if (size >= PATCH_MM2) found.push({ plane: planeA, patch, faceA, faceB, areaMm2: size });
+        }
       }
     }
   }
-  if (best) return best.contact;
-  throw new JoinError('no-contact', missText(a, b, miss));
+  if (found.length === 0) throw new JoinError('no-contact', missText(a, b, miss));
+  return found.length === 1 ? found : found.toSorted(largerThenLeft);
 }
+
+const largerThenLeft = (p: Contact, q: Contact): number =>
+  Math.abs(p.areaMm2 - q.areaMm2) > PATCH_MM2 ? q.areaMm2 - p.areaMm2 : leftOf(middleOf(p), middleOf(q));
+
+const leftOf = (p: Vec3, q: Vec3): number => {
+  const i = p.findIndex((part, k) => Math.abs(part - q[k]!) > COPLANAR);
+  return i < 0 ? 0 : p[i]! - q[i]!;
+};
+
+const middleOf = ({ plane, patch }: Contact): Vec3 => {
+  const [x, y] = regionMoments(patch).centre;
+  return pointOut(plane, [x, y, 0]);
+};
 
 /** The plane turned so that x runs along a direction of it, with its origin at a point of it. */
 export const planeAlong = (plane: Frame, at: Vec2, along: Vec2): Frame =>

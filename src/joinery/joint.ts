@@ -1,4 +1,18 @@
+import type { ErrorText } from '../errors.js';
 import type { Frame } from '../frame/index.js';
+import type { Meet } from './options.js';
+
+/** A tenon's end cut at an angle, because another tenon comes to meet it. mm, degrees. */
+export interface MitredEnd {
+  /** Out of square, about the tenon's width. */
+  readonly angleDeg: number;
+  /** The cheek of the long point: 1 the one the tenon's y points to, -1 the other. */
+  readonly long: 1 | -1;
+  /** The joint whose tenons it meets. */
+  readonly meets: string;
+  /** Air left between the two ends. */
+  readonly gap: number;
+}
 
 /** A separate tenon: a strip with rounded edges (radius = half its thickness), glued into a mortise in each board. mm. */
 export interface Tenon {
@@ -8,9 +22,31 @@ export interface Tenon {
   readonly thickness: number;
   readonly width: number;
   readonly length: number;
-  /** How far it reaches into each board; length = intoA + intoB. */
+  /** How far it reaches into each board, to its long point; length = intoA + intoB. */
   readonly intoA: number;
   readonly intoB: number;
+  /** Ends that are not square. */
+  readonly mitreA?: MitredEnd;
+  readonly mitreB?: MitredEnd;
+}
+
+/** How much shorter a mitred end is at its short point, mm; 0 for a square one. */
+export const shortBy = ({ thickness }: Tenon, mitre: MitredEnd | undefined): number =>
+  mitre ? thickness * Math.tan((mitre.angleDeg * Math.PI) / 180) : 0;
+
+/** The length a tenon's two cheeks have on the average, mm: what glue holds on. */
+export const meanLength = (tenon: Tenon): number =>
+  tenon.length - (shortBy(tenon, tenon.mitreA) + shortBy(tenon, tenon.mitreB)) / 2;
+
+/** What a joint gave up for something that was in its way in one of its boards. */
+export interface GaveWay {
+  readonly board: string;
+  /** The other joint, or the cut: `joint left-apron/leg`, `hole bolt`. */
+  readonly to: string;
+  readonly way: Meet | 'move';
+  /** Depth of its mortises in that board and length of each, before and after, mm. */
+  readonly before: { readonly depth: number; readonly length: number };
+  readonly after: { readonly depth: number; readonly length: number };
 }
 
 /** The fit asked for; mm. */
@@ -40,5 +76,21 @@ export interface Joint {
   readonly web: number;
   /** Thickness of the thinner board. */
   readonly thinner: number;
+  /** Rows of tenons through the thickness; 1 when left out. */
+  readonly rows?: number;
   readonly tenons: readonly Tenon[];
+  /** Left out when nothing was in its way. */
+  readonly gaveWay?: readonly GaveWay[];
+}
+
+/** A patch on which two boards touch and that got no tenon. */
+export interface PatchLeft {
+  readonly joint: string;
+  readonly a: string;
+  readonly b: string;
+  readonly areaMm2: number;
+  /** Of the rectangle round it, mm. */
+  readonly length: number;
+  readonly width: number;
+  readonly why: ErrorText;
 }

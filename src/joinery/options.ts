@@ -2,6 +2,15 @@ import { JoinError, type Voice } from '../errors.js';
 
 import { type AxisOption, checkedAxis } from './axis.js';
 
+/**
+ * What is done where two tenons would meet in a board, or leave too little wood between them: both are `shorten`ed, this one
+ * stops short and `butt`s against the other, their mortises `stagger` along one row, or the tenons run on and their ends are
+ * cut to a `mitre` with a gap between them.
+ */
+export type Meet = (typeof MEETS)[number];
+
+export const MEETS = ['shorten', 'butt', 'stagger', 'mitre'] as const;
+
 /** How two boards are to be joined; lengths mm. Whatever is left out follows common practice. */
 export interface JoinOptions {
   /** Names the joint; `a/b` when left out. */
@@ -10,8 +19,14 @@ export interface JoinOptions {
   readonly cutter?: number;
   /** Cutter diameters at hand, mm. */
   readonly cutters?: readonly number[];
-  /** Number of tenons side by side. */
+  /** Number of tenons side by side in each patch, and in each of its rows. */
   readonly tenons?: number;
+  /** From the middle of one tenon to the middle of the next. */
+  readonly spacing?: number;
+  /** Middles of the tenons along the seat, towards its x, from its middle. */
+  readonly places?: readonly number[];
+  /** Rows side by side through the thickness; 2 in thick stock, 1 when left out. */
+  readonly rows?: number;
   /** Width of each tenon. */
   readonly tenonWidth?: number;
   /** Thickness of the tenon; cutter less both cheek clearances when left out. */
@@ -27,8 +42,20 @@ export interface JoinOptions {
   readonly endInset?: number;
   /** Wood left between two mortises in a row. */
   readonly web?: number;
-  /** Lay the mortises across the seat's longer side instead of along it. */
+  /** Lay the mortises across the seat's longer side, or across the board named by `along`, instead of along it. */
   readonly turned?: boolean;
+  /**
+   * Id of the board whose edge the mortises run along: its grain on a face or edge, its width on an end. The longer side of
+   * the seat when left out; where no side is longer, the width of the board that stands on its end.
+   */
+  readonly along?: string;
+  /**
+   * Where the boards touch in several patches: the ones to join, counted from the largest, equal ones from left to right,
+   * front to back and up; `largest` is the first alone. Every patch with room when left out.
+   */
+  readonly patches?: 'largest' | readonly number[];
+  /** How its tenons make way for those of another joint that they would meet; the best of all when left out. */
+  readonly meet?: Meet;
   /** Off-centre shift across the mortises, towards the seat's y; balanced between the walls when left out. */
   readonly shiftAcross?: number;
   /** Shift along the mortises, towards the seat's x; balanced between the ends when left out. */
@@ -40,6 +67,9 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
   'cutter',
   'cutters',
   'tenons',
+  'spacing',
+  'places',
+  'rows',
   'tenonWidth',
   'tenonThickness',
   'axis',
@@ -50,6 +80,9 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
   'endInset',
   'web',
   'turned',
+  'along',
+  'patches',
+  'meet',
   'shiftAcross',
   'shiftAlong',
 ]);
@@ -66,7 +99,7 @@ export function checkedOptions(joint: string, boards: readonly string[], options
     if (!KNOWN.has(name)) refuse(`there is no option ${name}: use one of ${[...KNOWN].join(', ')}`);
     if (typeof value === 'number' && !Number.isFinite(value)) refuse(`${name} is ${value}: give a number`);
   }
-  for (const name of ['cutter', 'tenonWidth', 'tenonThickness'] as const) {
+  for (const name of ['cutter', 'tenonWidth', 'tenonThickness', 'spacing'] as const) {
     const value = options[name];
     if (value !== undefined && value <= 0)
       refuse((say) => `${name} is ${say.fine(value)}; allowed is more than 0: give more`);
@@ -77,6 +110,7 @@ export function checkedOptions(joint: string, boards: readonly string[], options
       refuse((say) => `${name} is ${say.fine(value)}; allowed is 0 or more: give more`);
   }
   checkedAxis(joint, options.axis);
+  checkedPlaces(options, boards, refuse);
   const { tenons, depths = {} } = options;
   if (tenons !== undefined && !(Number.isInteger(tenons) && tenons >= 1)) {
     refuse(`${tenons} tenons are asked for: give a whole number from 1`);
@@ -90,4 +124,26 @@ export function checkedOptions(joint: string, boards: readonly string[], options
       refuse((say) => `the depth in ${board} is ${say.fine(depth)}; allowed is more than 0: give more`);
   }
   return options;
+}
+
+function checkedPlaces(
+  { tenons, spacing, places, rows, along, patches, meet }: JoinOptions,
+  boards: readonly string[],
+  refuse: (text: string) => never,
+): void {
+  if (places !== undefined) {
+    if (places.length === 0 || !places.every(Number.isFinite))
+      refuse(`places are ${JSON.stringify(places)}: give one number or more`);
+    if (tenons !== undefined || spacing !== undefined)
+      refuse('places are given, and tenons or spacing as well: give the places alone');
+  }
+  if (rows !== undefined && rows !== 1 && rows !== 2) refuse(`${rows} rows are asked for: give 1 or 2`);
+  if (along !== undefined && !boards.includes(along))
+    refuse(`its mortises are to run along ${along}, which is not in this joint: name ${boards.join(' or ')}`);
+  if (meet !== undefined && !MEETS.includes(meet))
+    refuse(`meet is ${JSON.stringify(meet)}: use one of ${MEETS.join(', ')}`);
+  const whole = (n: number) => Number.isInteger(n) && n >= 1;
+  if (patches === undefined || patches === 'largest') return;
+  if (!Array.isArray(patches) || patches.length === 0 || !patches.every(whole))
+    refuse(`patches are ${JSON.stringify(patches)}: give 'largest' or a list of whole numbers from 1`);
 }

@@ -14,6 +14,12 @@ export const PRACTICE = {
   wall: 6,
   /** Least wood between two mortises in a row, mm. */
   web: 12.7,
+  /** Of long edges glued together: from one alignment tenon to the next, mm; 150 to 250 is usual. */
+  seamSpacing: 200,
+  /** A tenon shortened for another goes in this many of its thicknesses at least, or another way is looked for. */
+  leastEntryThicknesses: 1.5,
+  /** Two tenons are mitred when their boards stand at an angle from this to 180° less it, degrees. */
+  leastMitre: 60,
   /** A usual tenon width, from which the number of tenons follows, mm. */
   tenonWidth: 60,
   /** Air on each cheek, mm. */

@@ -1,15 +1,14 @@
-import { JoinError } from '../errors.js';
-import { SAME_POINT } from '../tolerances.js';
+import { type ErrorText, JoinError } from '../errors.js';
+import { COPLANAR, SAME_POINT } from '../tolerances.js';
 import type { Span } from './clear-span.js';
 import type { Fit } from './joint.js';
-import type { JoinOptions } from './options.js';
 import { PRACTICE } from './practice.js';
 
 /** A mortise shorter than its width plus this is a hole, not a mortise. */
 const LEAST_RUN = 4;
 
 /** Mortise lengths are rounded down to this: as fine as stops are set by a rule. */
-const LENGTH_STEP = 0.5;
+export const LENGTH_STEP = 0.5;
 
 /** Mortises of one length in a row; `centres` along the seat's x. */
 export interface Row {
@@ -17,60 +16,126 @@ export interface Row {
   readonly centres: readonly number[];
 }
 
+/** What a row is laid out by; lengths square to the mortises' axis, mm. */
+export interface RowRequest {
+  readonly cutter: number;
+  readonly fit: Fit;
+  /** Of the tenons. */
+  readonly thickness: number;
+  /** Wood kept at the ends of the room, and between two mortises. */
+  readonly inset: number;
+  readonly web: number;
+  readonly count?: number | undefined;
+  /** Of each tenon. */
+  readonly width?: number | undefined;
+  readonly spacing?: number | undefined;
+  /** From the middle of the seat. */
+  readonly places?: readonly number[] | undefined;
+  readonly shift: number;
+  /** Edge-glued boards: tenons only line them up. */
+  readonly seam: boolean;
+  /** Leave every second place to the joint this one is staggered with, the first or the second of each two. */
+  readonly turn?: 0 | 1 | undefined;
+}
+
+/** How many mortises, how long, and from the middle of the first to that of the last. */
+interface Spread {
+  readonly count: number;
+  readonly length: number;
+  readonly spread: number;
+}
+
 /**
- * Lays mortises out in a row, the outer ones against the insets, shifted as asked.
+ * Lays mortises out in a row: the outer ones against the insets, or at a spacing or places asked for, shifted as asked.
  *
  * @param room where the wood runs unbroken along the seat, at the mouth and at both bottoms
  * @throws JoinError `no-room` when they do not fit, or the shift takes them out of the room
  */
-export function layOut(
-  joint: string,
-  room: Span,
-  of: { readonly inset: number; readonly cutter: number; readonly fit: Fit; readonly thickness: number },
-  options: JoinOptions,
-): Row {
-  const { inset, cutter, fit, thickness } = of;
-  const given = options.tenonWidth;
-  const web = options.web ?? PRACTICE.web;
+export function layOut(joint: string, room: Span, of: RowRequest): Row {
+  if (of.places) return atPlaces(joint, room, of, of.places);
   const whole = room.to - room.from;
-  const usable = Math.max(whole - 2 * inset, 0);
-  const usual = (given ?? PRACTICE.tenonWidth) + fit.edge;
-  const count = options.tenons ?? Math.max(1, Math.round((usable + web) / (usual + web)));
-  const widest = Math.floor((usable - (count - 1) * web) / count / LENGTH_STEP + SAME_POINT) * LENGTH_STEP;
-  const length = given === undefined ? widest : given + fit.edge;
+  const { count, length, spread } = spreadOf(whole, of);
+  const { inset, cutter, fit, thickness, width: given } = of;
+  const refuse = (text: ErrorText): never => refused(joint, text);
   const mortises = count === 1 ? 'a mortise' : `${count} mortises`;
-  // a tenon narrower than it is thick has no cheeks
-  const least = Math.max(cutter + (given === undefined ? LEAST_RUN : 0), thickness + fit.edge);
+  const least = leastLength(of);
   if (length < least - SAME_POINT) {
-    throw new JoinError('no-room', (say) =>
+    refuse((say) =>
       given === undefined
-        ? `joint ${joint}: its seat is ${say.length(whole)} long; with ${say.fine(inset)} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${say.length(Math.max(length, 0))} long; allowed is at least ${say.length(least)}: use fewer tenons, a smaller inset, a thinner cutter or wider boards`
-        : `joint ${joint}: its tenons are ${say.fine(given)} wide; allowed is at least ${say.fine(least - fit.edge)} for a tenon ${say.fine(thickness)} thick in a mortise ${say.fine(cutter)} wide: make them wider or use a thinner cutter`,
+        ? `its seat is ${say.length(whole)} long; with ${say.fine(inset)} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${say.length(Math.max(length, 0))} long; allowed is at least ${say.length(least)}: use fewer tenons, a smaller endInset, a thinner cutter or wider boards`
+        : `its tenons are ${say.fine(given)} wide; allowed is at least ${say.fine(least - fit.edge)} for a tenon ${say.fine(thickness)} thick in a mortise ${say.fine(cutter)} wide: make them wider or use a thinner cutter`,
     );
   }
-  const needed = count * length + (given === undefined ? (count - 1) * web : 0);
+  const needed = Math.max(spread + length, count * length);
   if (needed > whole + SAME_POINT) {
-    throw new JoinError(
-      'no-room',
+    refuse(
       (say) =>
-        `joint ${joint}: ${mortises} of ${say.length(length)} ${count === 1 ? 'needs' : 'need'} ${say.length(needed)} and its seat is ${say.length(whole)} long: use narrower or fewer tenons`,
+        `${mortises} of ${say.length(length)} ${count === 1 ? 'needs' : 'need'} ${say.length(needed)} and its seat is ${say.length(whole)} long: use narrower or fewer tenons${of.spacing === undefined ? '' : ', or less spacing'}`,
     );
   }
-  // wider than the insets allow: keep them on the seat, the end-inset check speaks
-  const spread = count === 1 ? 0 : Math.min(Math.max(usable - length, (count - 1) * length), whole - length);
-  const shift = options.shiftAlong ?? 0;
   const most = Math.max((whole - spread - length) / 2, 0);
-  if (Math.abs(shift) > most + SAME_POINT) {
-    throw new JoinError(
-      'no-room',
+  if (Math.abs(of.shift) > most + SAME_POINT) {
+    refuse(
       (say) =>
-        `joint ${joint}: shiftAlong moves ${mortises} by ${say.fine(shift)}; allowed is ${say.fine(most)} each way before they leave the wood: shift less or use narrower tenons`,
+        `shiftAlong moves ${mortises} by ${say.fine(of.shift)}; allowed is ${say.fine(most)} each way before they leave the wood: shift less or use narrower tenons`,
     );
   }
-  const first = (room.from + room.to) / 2 - spread / 2 + shift;
+  const first = (room.from + room.to) / 2 - spread / 2 + of.shift;
   const centres = Array.from(
     { length: count },
     (_, i) => first + (count === 1 ? 0 : (spread * i) / (count - 1)),
   );
+  return { length, centres: centres.filter((_, i) => of.turn === undefined || i % 2 === of.turn) };
+}
+
+function spreadOf(whole: number, of: RowRequest): Spread {
+  const usable = Math.max(whole - 2 * of.inset, 0);
+  const usual = (of.width ?? PRACTICE.tenonWidth) + of.fit.edge;
+  if (of.spacing !== undefined) {
+    const length = of.width === undefined ? lengthWithin(Math.min(usual, of.spacing - of.web, usable)) : usual;
+    const fitting = Math.floor((usable - length + COPLANAR) / of.spacing) + 1;
+    const count = of.count ?? Math.max(1, fitting);
+    return { count, length, spread: (count - 1) * of.spacing };
+  }
+  if (of.seam && of.turn === undefined) {
+    const count = of.count ?? Math.max(1, Math.round(whole / PRACTICE.seamSpacing));
+    const spread = (whole * (count - 1)) / count;
+    // a short seam is laid out like any other seat
+    if (spread + usual <= usable && (count > 1 || usable > 2 * usual)) return { count, length: usual, spread };
+  }
+  const each = of.turn === undefined ? 1 : 2;
+  const asked = of.count ?? Math.max(1, Math.round((usable + of.web) / (each * (usual + of.web))));
+  const count = each * asked;
+  const length = of.width === undefined ? lengthWithin((usable - (count - 1) * of.web) / count) : usual;
+  // wider than the insets allow: keep them on the seat, the end-inset check speaks
+  const spread = count === 1 ? 0 : Math.min(Math.max(usable - length, (count - 1) * length), whole - length);
+  return { count, length, spread };
+}
+
+function atPlaces(joint: string, room: Span, of: RowRequest, places: readonly number[]): Row {
+  const centres = places.map((place) => place + of.shift).toSorted((a, b) => a - b);
+  const gaps = centres.slice(1).map((centre, i) => centre - centres[i]!);
+  const ends = Math.min(centres[0]! - room.from, room.to - centres.at(-1)!);
+  const widest = lengthWithin(Math.min(2 * (ends - of.inset), ...gaps.map((gap) => gap - of.web)));
+  const length = of.width === undefined ? Math.min(widest, lengthWithin(PRACTICE.tenonWidth + of.fit.edge)) : of.width + of.fit.edge;
+  const least = leastLength(of);
+  if (length < least - SAME_POINT || length > Math.min(2 * ends, ...gaps) + SAME_POINT) {
+    refused(
+      joint,
+      (say) =>
+        `at the places given its mortises have room for ${say.length(Math.max(widest, 0))} of length; allowed is at least ${say.length(of.width === undefined ? least : length)}: move the places apart and away from the ends of the seat, which runs from ${say.length(room.from)} to ${say.length(room.to)}`,
+    );
+  }
   return { length, centres };
+}
+
+/** A length is rounded down to the step; one that falls short of a step by rounding noise is that step. */
+const lengthWithin = (room: number): number => Math.floor((room + COPLANAR) / LENGTH_STEP) * LENGTH_STEP;
+
+/** A tenon narrower than it is thick has no cheeks. */
+const leastLength = ({ cutter, width, thickness, fit }: RowRequest): number =>
+  Math.max(cutter + (width === undefined ? LEAST_RUN : 0), thickness + fit.edge);
+
+function refused(joint: string, text: ErrorText): never {
+  throw new JoinError('no-room', (say) => `joint ${joint}: ${typeof text === 'string' ? text : text(say)}`);
 }

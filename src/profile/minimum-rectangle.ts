@@ -15,12 +15,13 @@ export interface MinimumRectangle {
 /**
  * The rectangle of least area around a region: one of its sides lies on a side of the convex hull.
  *
- * Among equal ones, and for a square, the direction nearest to X is taken.
+ * Among equal ones, and for a square, the direction nearest to a preferred one is taken.
  *
+ * @param prefer any length; X when left out
  * @throws ProfileError for a region without points
  * @example minimumRectangle(regionOf(rotate(rectangle({ length: 60, width: 20 }), 30))).length // 60
  */
-export function minimumRectangle(region: Region): MinimumRectangle {
+export function minimumRectangle(region: Region, prefer: Vec2 = [1, 0]): MinimumRectangle {
   const hull = convexHull(region.flat());
   if (hull.length < 3)
     throw new ProfileError(
@@ -28,19 +29,32 @@ export function minimumRectangle(region: Region): MinimumRectangle {
       `minimumRectangle: received a region with ${hull.length} hull corners, allowed are three or more: ask whether the region is empty first`,
     );
   return hull
-    .map((from, i) => rectangleAlong(hull, from, hull[(i + 1) % hull.length]!))
-    .reduce((best, next) => (better(next, best) ? next : best));
+    .map((from, i) => {
+      const to = hull[(i + 1) % hull.length]!;
+      const { centre, along, length, width } = rectangleAlong(hull, [to[0] - from[0], to[1] - from[1]]);
+      const across = rightward(-along[1], along[0]);
+      const square = Math.abs(length - width) <= SAME_POINT;
+      return (square ? nearer(along, across, prefer) >= 0 : length > width)
+        ? { centre, along, length, width }
+        : { centre, along: across, length: width, width: length };
+    })
+    .reduce((best, next) => (better(next, best, prefer) ? next : best));
 }
 
-function better(next: MinimumRectangle, best: MinimumRectangle): boolean {
+function better(next: MinimumRectangle, best: MinimumRectangle, prefer: Vec2): boolean {
   const gain = best.length * best.width - next.length * next.width;
   const noise = SAME_POINT * best.length;
-  return gain > noise || (gain > -noise && next.along[0] > best.along[0] + SAME_POINT);
+  return gain > noise || (gain > -noise && nearer(next.along, best.along, prefer) > SAME_POINT);
 }
 
-function rectangleAlong(hull: readonly Vec2[], from: Vec2, to: Vec2): MinimumRectangle {
-  const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const [ux, uy] = [(to[0] - from[0]) / size, (to[1] - from[1]) / size];
+/** More than 0 when the first direction is nearer to a preferred line than the second. */
+const nearer = (one: Vec2, other: Vec2, [x, y]: Vec2): number =>
+  Math.abs(one[0] * x + one[1] * y) - Math.abs(other[0] * x + other[1] * y);
+
+/** The rectangle round points whose length, be it the longer side or not, runs along a direction of any length. */
+export function rectangleAlong(hull: readonly Vec2[], [dx, dy]: Vec2): MinimumRectangle {
+  const size = Math.hypot(dx, dy);
+  const [ux, uy] = [dx / size, dy / size];
   const along = hull.map(([x, y]) => x * ux + y * uy);
   const across = hull.map(([x, y]) => y * ux - x * uy);
   const [minU, maxU, minV, maxV] = [
@@ -51,12 +65,7 @@ function rectangleAlong(hull: readonly Vec2[], from: Vec2, to: Vec2): MinimumRec
   ];
   const [u, v] = [(minU + maxU) / 2, (minV + maxV) / 2];
   const centre: Vec2 = [u * ux - v * uy, u * uy + v * ux];
-  const [sizeU, sizeV] = [maxU - minU, maxV - minV];
-  const [one, other] = [rightward(ux, uy), rightward(-uy, ux)];
-  const square = Math.abs(sizeU - sizeV) <= SAME_POINT;
-  return (square ? one[0] >= other[0] : sizeU > sizeV)
-    ? { centre, along: one, length: sizeU, width: sizeV }
-    : { centre, along: other, length: sizeV, width: sizeU };
+  return { centre, along: rightward(ux, uy), length: maxU - minU, width: maxV - minV };
 }
 
 /** Of a direction and its opposite, the one that points right, or straight up; a direction within rounding of straight up points up. */

@@ -1,0 +1,144 @@
+import type { Board, Face } from '../board/index.js';
+import { type ErrorText, JoinError } from '../errors.js';
+import { directionIn, dot, type Frame, scale, type Vec2 } from '../frame/index.js';
+import { convexHull, minimumRectangle, type Region, rectangleAlong } from '../profile/index.js';
+import { PARALLEL_DEG } from '../tolerances.js';
+import { type Lean, leanOf } from './axis.js';
+import { type Contact, planeAlong, regionIn } from './contact.js';
+import type { Fit } from './joint.js';
+import type { JoinOptions } from './options.js';
+import { PRACTICE } from './practice.js';
+import { type Side, sideOf } from './side.js';
+
+/** A board, where it stands, and its faces when they are known already. */
+export interface Joinable {
+  readonly board: Board;
+  /** Board frame written in the assembly frame. */
+  readonly place: Frame;
+  readonly faces?: readonly Face[];
+}
+
+/** What is settled of a joint before its mortises get their places. mm. */
+export interface Draft {
+  readonly id: string;
+  readonly options: JoinOptions;
+  readonly seat: Frame;
+  /** Where the boards touch, in the seat's x and y, and the rectangle round it: along the mortises and across. */
+  readonly patch: Region;
+  readonly length: number;
+  readonly width: number;
+  readonly areaMm2: number;
+  readonly lean: Lean;
+  readonly sides: readonly [a: Side, b: Side];
+  readonly thinner: number;
+  readonly fit: Fit;
+  readonly cutter: number;
+  readonly thickness: number;
+  readonly rows: 1 | 2;
+  readonly inset: number;
+  readonly web: number;
+  /** Long edges glued together: tenons only line the boards up. */
+  readonly seam: boolean;
+}
+
+/** Cutters most shops have, mm. Common practice, no source. */
+const USUAL_CUTTERS: readonly number[] = [6, 8, 10, 12];
+
+/** @throws JoinError `no-room` when cutter and clearances leave no tenon, `axis-lean` */
+export function draftOf(id: string, a: Joinable, b: Joinable, touch: Contact, options: JoinOptions): Draft {
+  const { seat, patch, size } = seatOf(a, b, touch, options);
+  const lean = leanOf(id, options.axis, seat, [a.place.x, b.place.x]);
+  const sides = [
+    sideOf('a', a.board, a.place, touch.faceA, seat, lean.axis),
+    sideOf('b', b.board, b.place, touch.faceB, seat, lean.axis),
+  ] as const;
+  const thinner = Math.min(a.board.blank.thickness, b.board.blank.thickness);
+  const rows = options.rows === 2 ? 2 : 1;
+  const fit: Fit = {
+    cheek: options.cheekClearance ?? PRACTICE.cheekClearance,
+    edge: options.edgeClearance ?? PRACTICE.edgeClearance,
+    end: options.endGap ?? PRACTICE.endGap,
+  };
+  const cutter = options.cutter ?? nearest(options.cutters ?? USUAL_CUTTERS, thinner * tenonShare(rows));
+  return {
+    id,
+    options,
+    seat,
+    patch,
+    ...size,
+    areaMm2: touch.areaMm2,
+    lean,
+    sides,
+    thinner,
+    fit,
+    cutter,
+    thickness: tenonThickness(id, options, cutter, fit),
+    rows,
+    inset: options.endInset ?? PRACTICE.endInset,
+    web: options.web ?? PRACTICE.web,
+    seam: sides.every(({ face }) => face.grain === 'edge') && Math.abs(dot(a.place.x, b.place.x)) > ALONG,
+  };
+}
+
+/** Cosine between the grains of two boards that are glued edge to edge. */
+const ALONG = Math.cos((PARALLEL_DEG * Math.PI) / 180);
+
+/** Tenon thickness as a share of the thinner board: a wall, a tenon, a wall; with two rows a wall, a tenon and a wall more. */
+export const tenonShare = (rows: number): number => (3 * PRACTICE.tenonShare) / (2 * rows + 1);
+
+function tenonThickness(id: string, options: JoinOptions, cutter: number, fit: Fit): number {
+  const thickness = options.tenonThickness ?? cutter - 2 * fit.cheek;
+  if (thickness <= 0) {
+    return refuse(
+      id,
+      (say) =>
+        `a cutter of ${say.fine(cutter)} leaves no tenon between two cheek clearances of ${say.fine(fit.cheek)}: use a wider cutter or less clearance`,
+    );
+  }
+  if (thickness > cutter) {
+    return refuse(
+      id,
+      (say) =>
+        `its tenon is ${say.fine(thickness)} thick and the cutter, which makes the mortise, ${say.fine(cutter)}: use a wider cutter or a thinner tenon`,
+    );
+  }
+  return thickness;
+}
+
+/** @throws JoinError `no-room` */
+export function refuse(joint: string, text: ErrorText): never {
+  throw new JoinError('no-room', (say) => `joint ${joint}: ${typeof text === 'string' ? text : text(say)}`);
+}
+
+/** The seat on a patch: its origin in the middle, x along the mortises. */
+function seatOf(
+  a: Joinable,
+  b: Joinable,
+  { plane, patch, faceA, faceB }: Contact,
+  options: JoinOptions,
+): { seat: Frame; patch: Region; size: { length: number; width: number } } {
+  const edgeOf = ({ place }: Joinable, face: Face): Vec2 => {
+    const along = directionIn(plane, face.grain === 'end' ? place.y : place.x);
+    return [along[0], along[1]];
+  };
+  const edges = { [a.board.id]: edgeOf(a, faceA), [b.board.id]: edgeOf(b, faceB) };
+  const preferred = edges[faceB.grain === 'end' && faceA.grain !== 'end' ? b.board.id : a.board.id]!;
+  const box =
+    options.along === undefined
+      ? minimumRectangle(patch, preferred)
+      : rectangleAlong(convexHull(patch.flat()), edges[options.along]!);
+  const across: Vec2 = [-box.along[1], box.along[0]];
+  const seat = readable(planeAlong(plane, box.centre, options.turned ? across : box.along));
+  const [long, wide] = options.turned ? [box.width, box.length] : [box.length, box.width];
+  return { seat, patch: regionIn(plane, seat, patch), size: { length: long, width: wide } };
+}
+
+/** The seat with x to the right, away or up rather than the other way: two hands of a piece read alike. */
+function readable(seat: Frame): Frame {
+  const largest = seat.x.reduce((best, part) => (Math.abs(part) > Math.abs(best) + 1e-9 ? part : best), 0);
+  return largest < 0 ? { ...seat, x: scale(seat.x, -1), y: scale(seat.y, -1) } : seat;
+}
+
+const nearest = (sizes: readonly number[], wanted: number): number =>
+  sizes.reduce((best, size) => (Math.abs(size - wanted) < Math.abs(best - wanted) ? size : best));
+

@@ -1,0 +1,357 @@
+import { type Pocket, pocketGap, reachAlong } from '../board/index.js';
+import { JoinError } from '../errors.js';
+import { add, dot, scale, subtract } from '../frame/index.js';
+import type { Span } from './clear-span.js';
+import { shortBy } from './joint.js';
+import { type Give, type Laid, laidOut } from './layout.js';
+import { type InBoard, isJoint, keptBetween, type Meeting, tooNear } from './meetings.js';
+import { mitred } from './mitre.js';
+import type { Meet } from './options.js';
+import { pocketsIn, tenonsOf } from './parts.js';
+import { PRACTICE } from './practice.js';
+
+/** A change of what joints give up, by the index of the joint. */
+export type Change = ReadonlyMap<number, Partial<Give>>;
+
+/** A way two joints can make way for each other, and what it leaves. */
+export interface Way {
+  readonly way: Meet | 'move';
+  readonly change: Change;
+  /** The least share any of them keeps of the cheeks of its tenons in the board. */
+  readonly share: number;
+  /** Whether its tenons still go in far enough. */
+  readonly sound: boolean;
+}
+
+/** A simpler way is taken when it keeps this share, or comes this near to the best. Common practice, no source. */
+const KEEPS_ENOUGH = 0.9;
+const NEAR_BEST = 0.1;
+
+/** Depths are given to this, mm. */
+const DEPTH_STEP = 0.5;
+
+/** Shifts across are given to this, mm. */
+const SHIFT_STEP = 0.5;
+
+/**
+ * The best way out of a meeting: the simplest that costs little, else the one that keeps most of the tenons.
+ *
+ * Simple before costly: beside each other or along, both shorter, one shorter, staggered, mitred.
+ *
+ * @param mayMitre whether these two are the only ones that would be mitred there
+ * @returns undefined when there is none
+ * @throws JoinError when a way is asked for that cannot be had
+ */
+export function bestWay(laid: readonly Laid[], meeting: Meeting, mayMitre: boolean): Way | undefined {
+  const asked = askedWays(laid, meeting);
+  const ways = waysOut(laid, meeting, mayMitre).filter(
+    ({ way, change }) => asked.size === 0 || [...asked].every(([index, meet]) => way === meet && (meet !== 'butt' || change.has(index))),
+  );
+  if (ways.length === 0) {
+    if (asked.size > 0) throw cannotBeHad(laid, meeting, [...asked][0]!);
+    return undefined;
+  }
+  const sound = ways.filter((way) => way.sound);
+  const among = sound.length > 0 ? sound : ways;
+  const best = Math.max(...among.map(({ share }) => share));
+  return among.find(({ share }) => share >= Math.min(best - NEAR_BEST, KEEPS_ENOUGH));
+}
+
+function askedWays(laid: readonly Laid[], { board, one, other }: Meeting): ReadonlyMap<number, Meet> {
+  const joints = isJoint(other) ? [one, other] : [one];
+  const asked = new Map(
+    joints.flatMap(({ index }) => {
+      const meet = laid[index]!.draft.options.meet;
+      return meet === undefined ? [] : [[index, meet] as const];
+    }),
+  );
+  if (new Set(asked.values()).size > 1) {
+    const said = [...asked].map(([index, meet]) => `${laid[index]!.draft.id} says ${meet}`).join(', ');
+    throw new JoinError(
+      'join-option',
+      `joint ${laid[one.index]!.draft.id}: tenons of two joints meet in ${board} and ${said}: give both the same meet, or leave one out`,
+    );
+  }
+  return asked;
+}
+
+const cannotBeHad = (laid: readonly Laid[], { board, one, other }: Meeting, [index, meet]: readonly [number, Meet]) => {
+  const joint = laid[index]!.draft.id;
+  const mate = isJoint(other) ? laid[other.index === index ? one.index : other.index]!.draft.id : other.id;
+  return new JoinError(
+    'no-room',
+    `joint ${joint}: meet is ${meet}, and its tenons cannot make way for ${mate} in ${board} like that: leave meet out, or leave out the depths, shiftAcross, shiftAlong or tenonWidth that stand in the way`,
+  );
+};
+
+/** Every way that clears the two of each other, the simple ones first. */
+function waysOut(laid: readonly Laid[], meeting: Meeting, mayMitre: boolean): readonly Way[] {
+  const { one, other } = meeting;
+  const lone = !isJoint(other);
+  const tried = (way: Way['way'], ...changes: (readonly [InBoard, Partial<Give> | undefined])[]): readonly Way[] => {
+    if (changes.some(([, give]) => give === undefined)) return [];
+    const change = new Map(changes.map(([{ index }, give]) => [index, give!]));
+    const judged = judge(laid, meeting, change);
+    return judged ? [{ way, change, ...judged }] : [];
+  };
+  const ofOther = lone ? [other] : pocketsIn(laid[other.index]!, other.which);
+  const ofOne = pocketsIn(laid[one.index]!, one.which);
+  const movedOne = roomBeside(laid[one.index]!, ofOne, lone ? undefined : laid[other.index]!, ofOther);
+  const [onlyOne, onlyOther] = [shorter(laid, meeting, [one]), lone ? undefined : shorter(laid, meeting, [other])];
+  if (lone) {
+    return [
+      ...tried('move', [one, aside(laid[one.index]!, ofOne, ofOther, 1)]),
+      ...tried('move', [one, movedOne]),
+      ...tried('butt', [one, onlyOne?.[0]]),
+    ];
+  }
+  const both = shorter(laid, meeting, [one, other]);
+  const shared = sharedRoom(laid[one.index]!, ofOne, laid[other.index]!, ofOther);
+  const turns = staggered(laid[one.index]!, laid[other.index]!);
+  const mitres = mayMitre ? mitred(laid[one.index]!, one.which, laid[other.index]!, other.which) : undefined;
+  return [
+    ...tried(
+      'move',
+      [one, aside(laid[one.index]!, ofOne, ofOther, 2)],
+      [other, aside(laid[other.index]!, ofOther, ofOne, 2)],
+    ),
+    ...tried('move', [one, shared?.[0]], [other, shared?.[1]]),
+    ...tried('move', [one, movedOne]),
+    ...tried('move', [other, roomBeside(laid[other.index]!, ofOther, laid[one.index]!, ofOne)]),
+    ...tried('shorten', [one, both?.[0]], [other, both?.[1]]),
+    ...tried('butt', [one, onlyOne?.[0]]),
+    ...tried('butt', [other, onlyOther?.[0]]),
+    ...tried('stagger', [one, turns?.[0]], [other, turns?.[1]]),
+    ...tried(
+      'mitre',
+      [one, mitres && { mitres: atSide(one.which, mitres[0], laid[one.index]!.give.mitres) }],
+      [other, mitres && { mitres: atSide(other.which, mitres[1], laid[other.index]!.give.mitres) }],
+    ),
+  ];
+}
+
+const atSide = <T>(which: 0 | 1, value: T, known: readonly [T | undefined, T | undefined]) =>
+  (which === 0 ? [value, known[1]] : [known[0], value]) as readonly [T | undefined, T | undefined];
+
+/** What a change leaves; undefined when the two still meet, or a joint no longer fits. */
+function judge(
+  laid: readonly Laid[],
+  { one, other }: Meeting,
+  change: Change,
+): Pick<Way, 'share' | 'sound'> | undefined {
+  const after = (joint: InBoard): Laid | undefined => {
+    const give = change.get(joint.index);
+    return give ? relaid(laid[joint.index]!, give) : laid[joint.index]!;
+  };
+  const first = after(one);
+  if (!first) return undefined;
+  const pairs: (readonly [InBoard, Laid])[] = [[one, first]];
+  const isMitre = first.give.mitres[one.which] !== undefined;
+  if (isJoint(other)) {
+    const second = after(other);
+    if (!second) return undefined;
+    pairs.push([other, second]);
+    const meet = tooNear(first, pocketsIn(first, one.which), second, pocketsIn(second, other.which));
+    if (meet && !(isMitre && first.give.mitres[one.which]?.meets === second.draft.id)) return undefined;
+  } else if (tooNear(first, pocketsIn(first, one.which), undefined, [other])) return undefined;
+  const kept = pairs.map(([{ index, which }, now]) => {
+    const [was, is] = [entryOf(laid[index]!, which), entryOf(now, which)];
+    return {
+      share: is.cheeks / was.cheeks,
+      sound: is.into >= Math.min(PRACTICE.leastEntryThicknesses * now.draft.thickness, was.into) - 1e-9,
+    };
+  });
+  return {
+    share: Math.min(...kept.map(({ share }) => share)),
+    sound: kept.every(({ sound }) => sound),
+  };
+}
+
+/** How far the tenons of a joint go into a board, on the average of both cheeks, and their cheeks there, mm and mm². */
+function entryOf(laid: Laid, which: 0 | 1): { readonly into: number; readonly cheeks: number } {
+  const tenons = tenonsOf(laid);
+  const { thickness, width, intoA, intoB, mitreA, mitreB } = tenons[0]!;
+  const into =
+    which === 0
+      ? intoA - shortBy(tenons[0]!, mitreA) / 2
+      : intoB - shortBy(tenons[0]!, mitreB) / 2;
+  return { into, cheeks: tenons.length * (width - thickness) * into };
+}
+
+/** A joint laid out again with more given up; undefined when it no longer fits. */
+export function relaid(laid: Laid, more: Partial<Give>): Laid | undefined {
+  try {
+    return laidOut(laid.draft, merged(laid.give, more));
+  } catch (error) {
+    if (error instanceof JoinError && error.code === 'no-room') return undefined;
+    throw error;
+  }
+}
+
+/** Two things given up are both given up. */
+export function merged(give: Give, more: Partial<Give>): Give {
+  const least = (p: number | undefined, q: number | undefined) =>
+    p === undefined ? q : q === undefined ? p : Math.min(p, q);
+  return {
+    most: [least(give.most[0], more.most?.[0]), least(give.most[1], more.most?.[1])],
+    mitres: [more.mitres?.[0] ?? give.mitres[0], more.mitres?.[1] ?? give.mitres[1]],
+    room: more.room
+      ? { from: Math.max(give.room.from, more.room.from), to: Math.min(give.room.to, more.room.to) }
+      : give.room,
+    across: give.across + (more.across ?? 0),
+    turn: more.turn ?? give.turn,
+  };
+}
+
+/** Both mortises shallower in the same share, or one alone, until the wood kept is between them. */
+function shorter(
+  laid: readonly Laid[],
+  { one, other }: Meeting,
+  yielding: readonly InBoard[],
+): readonly Partial<Give>[] | undefined {
+  const stuck = ({ index, which }: InBoard) => {
+    const { draft, give } = laid[index]!;
+    return draft.options.depths?.[draft.sides[which]!.board.id] !== undefined || give.mitres[which] !== undefined;
+  };
+  if (yielding.some(stuck)) return undefined;
+  const pockets = (joint: InBoard, share: number): readonly Pocket[] => {
+    const own = pocketsIn(laid[joint.index]!, joint.which);
+    return yielding.includes(joint) ? own.map((pocket) => ({ ...pocket, depth: pocket.depth * share })) : own;
+  };
+  const meet = (share: number): boolean => {
+    const second = isJoint(other) ? laid[other.index]! : undefined;
+    const ofOther = isJoint(other) ? pockets(other, share) : [other];
+    return tooNear(laid[one.index]!, pockets(one, share), second, ofOther);
+  };
+  if (meet(0.02)) return undefined;
+  let [clear, near] = [0.02, 1];
+  while (near - clear > 1e-4) {
+    const middle = (clear + near) / 2;
+    if (meet(middle)) near = middle;
+    else clear = middle;
+  }
+  return yielding.map(({ index, which }) => {
+    const depth = laid[index]!.depths[which] * clear;
+    const most = Math.floor((depth + 0.01) / DEPTH_STEP) * DEPTH_STEP;
+    return { most: which === 0 ? [most, undefined] : [undefined, most] };
+  });
+}
+
+/** A shift across, away from what is too near: its part of what is missing, when its own walls allow it. */
+function aside(
+  laid: Laid,
+  own: readonly Pocket[],
+  others: readonly Pocket[],
+  among: 1 | 2,
+): Partial<Give> | undefined {
+  const { draft, walls, rowsAt } = laid;
+  if (draft.options.shiftAcross !== undefined || !walls) return undefined;
+  const { y } = draft.seat;
+  const worst = own
+    .flatMap((p) => others.map((q) => ({ p, q, missing: keptBetween(laid, p, laid, q) - pocketGap(p, q) })))
+    .reduce((most, next) => (next.missing > most.missing ? next : most));
+  const away = dot(subtract(deepMiddle(worst.p), deepMiddle(worst.q)), y);
+  if (Math.abs(away) < SHIFT_STEP) return undefined;
+  const shift = Math.sign(away) * Math.ceil(worst.missing / among / SHIFT_STEP - 1e-3) * SHIFT_STEP;
+  const half = (draft.cutter * draft.lean.across) / 2;
+  const [first, last] = [rowsAt[0]! + shift - half, rowsAt.at(-1)! + shift + half];
+  if (first - walls.from < PRACTICE.wall || walls.to - last < PRACTICE.wall) return undefined;
+  return { across: shift };
+}
+
+const deepMiddle = ({ at, depth }: Pocket) => add(at.origin, scale(at.z, -depth / 2));
+
+/** The longest part of a joint's room that lies clear of others, seen along its row. */
+function roomBeside(
+  laid: Laid,
+  own: readonly Pocket[],
+  other: Laid | undefined,
+  others: readonly Pocket[],
+): Partial<Give> | undefined {
+  const { seat, options } = laid.draft;
+  if (options.places !== undefined || options.shiftAlong !== undefined) return undefined;
+  const base = dot(seat.origin, seat.x);
+  const [first] = own;
+  // the row as one cut from end to end: what comes near it anywhere is in its way
+  const middle = (laid.room.from + laid.room.to) / 2 - (dot(first!.at.origin, seat.x) - base);
+  const whole: Pocket = {
+    ...first!,
+    at: { ...first!.at, origin: add(first!.at.origin, scale(seat.x, middle)) },
+    length: Math.max(laid.room.to - laid.room.from, first!.length),
+  };
+  const spans = others
+    .filter((q) => pocketGap(whole, q) < keptBetween(laid, whole, other, q))
+    .map((q) => {
+      const kept = own.reduce((most, p) => Math.max(most, keptBetween(laid, p, other, q)), 0);
+      const [from, to] = reachAlong(q, seat.x);
+      return { from: from - base - kept, to: to - base + kept };
+    })
+    .toSorted((p, q) => p.from - q.from);
+  let best: Span | undefined;
+  let from = laid.room.from;
+  for (const span of [...spans, { from: laid.room.to, to: laid.room.to }]) {
+    const to = Math.min(span.from, laid.room.to);
+    if (to > from && (!best || to - from > best.to - best.from + 1e-3)) best = { from, to };
+    from = Math.max(from, span.to);
+  }
+  return best && { room: best };
+}
+
+/** Two rows end to end: each keeps to its side of the middle between them. */
+function sharedRoom(
+  one: Laid,
+  ofOne: readonly Pocket[],
+  other: Laid,
+  ofOther: readonly Pocket[],
+): readonly [Partial<Give>, Partial<Give>] | undefined {
+  const way = sameWay(one, other);
+  if (way === 0) return undefined;
+  const { x } = one.draft.seat;
+  const [p, q] = [reach(ofOne, x), reach(ofOther, x)];
+  const oneIsLow = p.from + p.to < q.from + q.to;
+  const [low, high] = oneIsLow ? [p, q] : [q, p];
+  const middle = (low.to + high.from) / 2;
+  const half = keptBetween(one, ofOne[0]!, other, ofOther[0]!) / 2;
+  const kept = (laid: Laid, isLow: boolean): Partial<Give> => {
+    const sense = laid === one ? 1 : way;
+    const base = dot(laid.draft.seat.origin, x);
+    const limit = sense * (middle + (isLow ? -half : half) - base);
+    // the seat of the other may run the other way
+    const below = isLow === sense > 0;
+    return {
+      room: below
+        ? { from: Number.NEGATIVE_INFINITY, to: limit }
+        : { from: limit, to: Number.POSITIVE_INFINITY },
+    };
+  };
+  return [kept(one, oneIsLow), kept(other, !oneIsLow)];
+}
+
+/** Two rows over one stretch: every second place is the other's. */
+function staggered(one: Laid, other: Laid): readonly [Partial<Give>, Partial<Give>] | undefined {
+  const way = sameWay(one, other);
+  const set = ({ draft: { options }, give }: Laid) =>
+    options.places !== undefined || options.spacing !== undefined || options.shiftAlong !== undefined || give.turn !== undefined;
+  if (way === 0 || set(one) || set(other)) return undefined;
+  const { x } = one.draft.seat;
+  const off = dot(subtract(other.draft.seat.origin, one.draft.seat.origin), x);
+  const ends = [other.room.from, other.room.to].map((end) => off + way * end).toSorted((p, q) => p - q);
+  const room = { from: Math.max(one.room.from, ends[0]!), to: Math.min(one.room.to, ends[1]!) };
+  if (!(room.to > room.from)) return undefined;
+  const turned = [room.from, room.to].map((end) => way * (end - off)).toSorted((p, q) => p - q);
+  return [
+    { room, turn: 0 },
+    { room: { from: turned[0]!, to: turned[1]! }, turn: way > 0 ? 1 : 0 },
+  ];
+}
+
+/** 1 when two rows run the same way, -1 the opposite way, 0 when they do not run alike. */
+function sameWay(one: Laid, other: Laid): 1 | 0 | -1 {
+  const along = dot(one.draft.seat.x, other.draft.seat.x);
+  return Math.abs(along) < 1 - 1e-9 ? 0 : along > 0 ? 1 : -1;
+}
+
+const reach = (pockets: readonly Pocket[], way: Laid['draft']['seat']['x']): Span => {
+  const ends = pockets.map((pocket) => reachAlong(pocket, way));
+  return { from: Math.min(...ends.map(([from]) => from)), to: Math.max(...ends.map(([, to]) => to)) };
+};
