@@ -1,4 +1,4 @@
-import { PRACTICE } from '../joinery/index.js';
+import { PRACTICE, tenonShare } from '../joinery/index.js';
 import type { TenonMeasure } from '../solid/index.js';
 import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
@@ -10,13 +10,17 @@ const ROUNDING = 0.02;
 const THINNEST_SHARE = 1 / 4;
 const THICKEST_SHARE = 1 / 2;
 
+/** Tenons that are mitred where they meet run on past the middle of a leg; common practice, no source. */
+const MITRED_SHARE = 2 / 3;
+
 const WIDE_FACES: ReadonlySet<string> = new Set(['reference-face', 'opposite-face']);
 
 /** A mortise enters a wide face no deeper than half the board. */
 export const mortiseDepth = (bench: Bench): readonly Finding[] =>
   bench.tenons.flatMap((t) =>
     t.mortises.flatMap((m): Finding[] => {
-      const limit = m.boardDepth * PRACTICE.faceDepthShare;
+      const mitred = (m.board === t.joint.a ? t.tenon.mitreA : t.tenon.mitreB) !== undefined;
+      const limit = m.boardDepth * (mitred ? MITRED_SHARE : PRACTICE.faceDepthShare);
       if (!WIDE_FACES.has(m.mortise.face) || m.depth <= limit + ROUNDING) return [];
       const { say } = bench;
       return [
@@ -27,7 +31,7 @@ export const mortiseDepth = (bench: Bench): readonly Finding[] =>
           measured: m.depth,
           limit,
           unit: 'mm',
-          message: `the mortise for tenon ${t.tenon.id} goes ${say.length(m.depth)} into the face of ${m.board}, which is ${say.length(m.boardDepth)} thick; at most half, ${say.length(limit)}, is usual`,
+          message: `the mortise for tenon ${t.tenon.id} goes ${say.length(m.depth)} into the face of ${m.board}, which is ${say.length(m.boardDepth)} thick; at most ${mitred ? 'two thirds' : 'half'}, ${say.length(limit)}, is usual`,
           remedy: 'make it shallower or the board thicker',
           basis: COMMON_PRACTICE,
         },
@@ -89,10 +93,12 @@ export const tenonThickness = (bench: Bench): readonly Finding[] =>
     const thinner = Math.min(
       ...[t.joint.a, t.joint.b].map((id) => bench.solids.boards.get(id)!.board.blank.thickness),
     );
-    const thin = t.thickness < THINNEST_SHARE * thinner - ROUNDING;
-    if (!thin && t.thickness <= THICKEST_SHARE * thinner + ROUNDING) return [];
+    // two rows share the wood
+    const share = tenonShare(t.joint.rows ?? 1) / PRACTICE.tenonShare;
+    const thin = t.thickness < THINNEST_SHARE * share * thinner - ROUNDING;
+    if (!thin && t.thickness <= THICKEST_SHARE * share * thinner + ROUNDING) return [];
     const { say } = bench;
-    const limit = (thin ? THINNEST_SHARE : THICKEST_SHARE) * thinner;
+    const limit = (thin ? THINNEST_SHARE : THICKEST_SHARE) * share * thinner;
     return [
       {
         code: thin ? 'tenon-thin' : 'tenon-thick',
@@ -101,7 +107,7 @@ export const tenonThickness = (bench: Bench): readonly Finding[] =>
         measured: t.thickness,
         limit,
         unit: 'mm',
-        message: `tenon ${t.tenon.id} is ${say.length(t.thickness)} thick, the thinner board ${say.length(thinner)}; near a third is best, ${thin ? 'at least a quarter' : 'at most a half'}, ${say.length(limit)}, is usual`,
+        message: `tenon ${t.tenon.id} is ${say.length(t.thickness)} thick, the thinner board ${say.length(thinner)}; ${t.joint.rows === 2 ? 'in two rows near a fifth is best' : 'near a third is best'}, ${thin ? 'at least' : 'at most'} ${say.length(limit)} is usual`,
         remedy: thin ? 'use a wider cutter' : 'use a thinner cutter or thicker boards',
         basis:
           'one third: Fairham, Woodwork Joints, general rule after fig. 177; the range round it: common practice, no source',

@@ -10,7 +10,9 @@ import { dryRun } from './dry-run.js';
 import type { Finding, Level } from './finding.js';
 import { heldMortises } from './holding.js';
 import { inLine } from './in-line.js';
+import { layoutNotes } from './layout-notes.js';
 import { engagements, keepApart, reaches } from './mechanism.js';
+import { mitredEnds } from './mitred-ends.js';
 import { overlap } from './overlap.js';
 import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
 import { shoulders } from './shoulders.js';
@@ -23,6 +25,7 @@ import { walls } from './walls.js';
 /** Every check, with the word shown while it runs. A new check is added here. */
 export const CHECKS: readonly { readonly name: string; readonly check: Check }[] = [
   { name: 'fit of tenons', check: tenonFit },
+  { name: 'mitred ends', check: mitredEnds },
   { name: 'mortises in line', check: inLine },
   { name: 'shoulders', check: shoulders },
   { name: 'walls', check: walls },
@@ -39,6 +42,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'inside corners', check: templateCorners },
   { name: 'volumes', check: volumes },
   { name: 'cutters at hand', check: cuttersAtHand },
+  { name: 'layouts', check: layoutNotes },
   { name: 'holding of mortises', check: (bench) => (bench.held ? heldMortises(bench, bench.held) : []) },
   { name: 'dry run', check: (bench) => (bench.held ? dryRun(bench, bench.held) : []) },
 ];

@@ -1,11 +1,11 @@
-import { expectedVolume, volume } from '../solid/index.js';
+import { expectedVolume, mitredIn, volume } from '../solid/index.js';
 import { type Bench, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** A finished board holds what its data say: a cavity that meets another or breaks out shows here. */
 export const volumes = (bench: Bench): readonly Finding[] =>
   [...bench.solids.boards.values()].flatMap(({ id, board, own }): Finding[] => {
-    const expected = expectedVolume(board);
+    const expected = expectedVolume(board, mitredIn(bench.solids.design.joints, id));
     if (!expected) return [];
     const off = volume(own) - expected.volume;
     if (Math.abs(off) <= expected.allowance) return [];

@@ -14,7 +14,14 @@ import {
   type Vec2,
   type Vec3,
 } from '../frame/index.js';
-import { intersectRegion, pieces, type Region, regionArea, regionBounds, regionMoments } from '../profile/index.js';
+import {
+  intersectRegion,
+  pieces,
+  type Region,
+  regionArea,
+  regionBounds,
+  regionMoments,
+} from '../profile/index.js';
 import { COPLANAR, PARALLEL_DEG, PATCH_MM2 } from '../tolerances.js';
 
 /** A board's flat faces and where the board stands. */

@@ -141,4 +141,3 @@ function readable(seat: Frame): Frame {
 
 const nearest = (sizes: readonly number[], wanted: number): number =>
   sizes.reduce((best, size) => (Math.abs(size - wanted) < Math.abs(best - wanted) ? size : best));
-

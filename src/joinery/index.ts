@@ -1,6 +1,6 @@
 export { type AxisConsequence, type AxisOption, axisConsequence } from './axis.js';
 export * from './contact.js';
-export { tenonShare, type Joinable } from './draft.js';
+export { type Joinable, tenonShare } from './draft.js';
 export * from './join.js';
 export * from './joint.js';
 export { type JoinOptions, MEETS, type Meet } from './options.js';

@@ -104,7 +104,8 @@ function patchesOf(standing: ReadonlyMap<string, Joinable>, request: JoinRequest
   const chosen = chosenOf(id, touching, options);
   const drafts = chosen.map((touch) => draftOf(id, a, b, touch, options));
   // what is asked for by number must be had; of all patches, one with room is enough
-  if (typeof options.patches === 'object') return { laid: named(drafts.map((draft) => laidOut(draft))), left: [] };
+  if (typeof options.patches === 'object')
+    return { laid: named(drafts.map((draft) => laidOut(draft))), left: [] };
   const tried = drafts.map((draft, i) => tryOut(draft, chosen[0]!, chosen[i]!));
   const laid = tried.flatMap(({ laid: one }) => (one ? [one] : []));
   if (laid.length === 0) throw tried[0]!.error!;

@@ -4,7 +4,7 @@ import type { Span } from './clear-span.js';
 import { type Draft, refuse } from './draft.js';
 import type { MitredEnd } from './joint.js';
 import { PRACTICE } from './practice.js';
-import { layOut, type Row } from './row.js';
+import { LENGTH_STEP, layOut, type Row } from './row.js';
 import { type Footprint, type Side, spanAcross, spanAlong, usualDepth } from './side.js';
 
 /** What a joint gives up for others; nothing at first. mm. */
@@ -124,7 +124,8 @@ function depthIn(draft: Draft, give: Give, side: Side, i: number, foot: Footprin
   const asked = draft.options.depths?.[side.board.id];
   if (asked !== undefined) return asked;
   const mitre = give.mitres[i];
-  if (mitre) return mitre.into + draft.fit.end;
+  // rounded up, so that a stop can be set by a rule: the tenon keeps its length
+  if (mitre) return Math.ceil((mitre.into + draft.fit.end) / LENGTH_STEP - SAME_POINT) * LENGTH_STEP;
   return Math.min(usualDepth(side, foot, draft.thickness), give.most[i] ?? Number.POSITIVE_INFINITY);
 }
 

@@ -4,7 +4,7 @@ import type { GaveWay } from './joint.js';
 import type { Give, Laid, Mitre } from './layout.js';
 import { cutBefore, type InBoard, isJoint, jointsOfBoards, type Meeting, meetingsOf } from './meetings.js';
 import { mitred } from './mitre.js';
-import { type Way, bestWay, relaid } from './ways.js';
+import { bestWay, relaid, type Way } from './ways.js';
 
 /** Making way for one can bring a joint near another; where that goes on, the checks tell what is left. */
 const ROUNDS = 8;
@@ -24,7 +24,9 @@ export interface MadeWay {
  */
 export function makeWay(first: readonly Laid[], standing: ReadonlyMap<string, Joinable>): MadeWay {
   const joints = jointsOfBoards(first);
-  const before = new Map([...standing].map(([id, board]): [string, readonly Pocket[]] => [id, cutBefore(board)]));
+  const before = new Map(
+    [...standing].map(([id, board]): [string, readonly Pocket[]] => [id, cutBefore(board)]),
+  );
   const told = new Map<string, { readonly meeting: Meeting; readonly way: Way }>();
   let laid = first;
   for (let round = 0; round < ROUNDS; round += 1) {
@@ -48,10 +50,7 @@ const nameOf = (laid: readonly Laid[], { board, one, other }: Meeting): string =
   [board, laid[one.index]!.draft.id, isJoint(other) ? laid[other.index]!.draft.id : other.id].join('\n');
 
 /** The way of every meeting; a mitre fixes the depths of its two, so what would change them waits for the next round. */
-function decide(
-  laid: readonly Laid[],
-  met: readonly Meeting[],
-): readonly Decided[] {
+function decide(laid: readonly Laid[], met: readonly Meeting[]): readonly Decided[] {
   const mitres = new Map<string, number>();
   const key = ({ index, which }: InBoard) => `${index} ${which}`;
   const couldMitre = ({ one, other }: Meeting) =>
@@ -89,7 +88,10 @@ function carriedOut(laid: readonly Laid[], decided: readonly Decided[]): readonl
     for (const [index, give] of way.change) {
       const before = next[index]!;
       // two that push the same way need the farther push, not both
-      const across = give.across === undefined ? undefined : pushed(before.give.across - laid[index]!.give.across, give.across);
+      const across =
+        give.across === undefined
+          ? undefined
+          : pushed(before.give.across - laid[index]!.give.across, give.across);
       const after = relaid(before, across === undefined ? give : { ...give, across });
       if (!after) continue;
       next[index] = after;

@@ -1,4 +1,15 @@
-import { add, angleDeg, cross, dot, type Frame, scale, subtract, unit, type Vec2, type Vec3 } from '../frame/index.js';
+import {
+  add,
+  angleDeg,
+  cross,
+  dot,
+  type Frame,
+  scale,
+  subtract,
+  unit,
+  type Vec2,
+  type Vec3,
+} from '../frame/index.js';
 import { SAME_DIRECTION } from '../tolerances.js';
 import type { Laid, Mitre } from './layout.js';
 import { placesOf } from './parts.js';
@@ -65,7 +76,6 @@ function crossing(p: Entering, ofP: 1 | -1, q: Entering, ofQ: 1 | -1): Vec2 {
   const b = add(q.place.origin, cheek(q, p, ofQ));
   const between = subtract(b, a);
   // the other's cheek is met where the way along one is used up across it
-  const along = (way: Vec3, across: Vec3, towards: Vec3): number =>
-    dot(towards, across) / dot(way, across);
+  const along = (way: Vec3, across: Vec3, towards: Vec3): number => dot(towards, across) / dot(way, across);
   return [along(p.into, q.place.y, between), along(q.into, p.place.y, scale(between, -1))];
 }

@@ -92,7 +92,8 @@ function spreadOf(whole: number, of: RowRequest): Spread {
   const usable = Math.max(whole - 2 * of.inset, 0);
   const usual = (of.width ?? PRACTICE.tenonWidth) + of.fit.edge;
   if (of.spacing !== undefined) {
-    const length = of.width === undefined ? lengthWithin(Math.min(usual, of.spacing - of.web, usable)) : usual;
+    const length =
+      of.width === undefined ? lengthWithin(Math.min(usual, of.spacing - of.web, usable)) : usual;
     const fitting = Math.floor((usable - length + COPLANAR) / of.spacing) + 1;
     const count = of.count ?? Math.max(1, fitting);
     return { count, length, spread: (count - 1) * of.spacing };
@@ -101,7 +102,8 @@ function spreadOf(whole: number, of: RowRequest): Spread {
     const count = of.count ?? Math.max(1, Math.round(whole / PRACTICE.seamSpacing));
     const spread = (whole * (count - 1)) / count;
     // a short seam is laid out like any other seat
-    if (spread + usual <= usable && (count > 1 || usable > 2 * usual)) return { count, length: usual, spread };
+    if (spread + usual <= usable && (count > 1 || usable > 2 * usual))
+      return { count, length: usual, spread };
   }
   const each = of.turn === undefined ? 1 : 2;
   const asked = of.count ?? Math.max(1, Math.round((usable + of.web) / (each * (usual + of.web))));
@@ -117,7 +119,10 @@ function atPlaces(joint: string, room: Span, of: RowRequest, places: readonly nu
   const gaps = centres.slice(1).map((centre, i) => centre - centres[i]!);
   const ends = Math.min(centres[0]! - room.from, room.to - centres.at(-1)!);
   const widest = lengthWithin(Math.min(2 * (ends - of.inset), ...gaps.map((gap) => gap - of.web)));
-  const length = of.width === undefined ? Math.min(widest, lengthWithin(PRACTICE.tenonWidth + of.fit.edge)) : of.width + of.fit.edge;
+  const length =
+    of.width === undefined
+      ? Math.min(widest, lengthWithin(PRACTICE.tenonWidth + of.fit.edge))
+      : of.width + of.fit.edge;
   const least = leastLength(of);
   if (length < least - SAME_POINT || length > Math.min(2 * ends, ...gaps) + SAME_POINT) {
     refused(

@@ -44,9 +44,12 @@ const SHIFT_STEP = 0.5;
  */
 export function bestWay(laid: readonly Laid[], meeting: Meeting, mayMitre: boolean): Way | undefined {
   const asked = askedWays(laid, meeting);
-  const ways = waysOut(laid, meeting, mayMitre).filter(
-    ({ way, change }) => asked.size === 0 || [...asked].every(([index, meet]) => way === meet && (meet !== 'butt' || change.has(index))),
-  );
+  const asFor = ({ way, change }: Way) =>
+    // where one says butt, it is the one that yields; where both say it, either
+    [...asked].every(
+      ([index, meet]) => way === meet && (meet !== 'butt' || asked.size > 1 || change.has(index)),
+    );
+  const ways = waysOut(laid, meeting, mayMitre).filter(asFor);
   if (ways.length === 0) {
     if (asked.size > 0) throw cannotBeHad(laid, meeting, [...asked][0]!);
     return undefined;
@@ -58,7 +61,7 @@ export function bestWay(laid: readonly Laid[], meeting: Meeting, mayMitre: boole
 }
 
 function askedWays(laid: readonly Laid[], { board, one, other }: Meeting): ReadonlyMap<number, Meet> {
-  const joints = isJoint(other) ? [one, other] : [one];
+  const joints = isJoint(other) ? [one, other] : [];
   const asked = new Map(
     joints.flatMap(({ index }) => {
       const meet = laid[index]!.draft.options.meet;
@@ -75,7 +78,11 @@ function askedWays(laid: readonly Laid[], { board, one, other }: Meeting): Reado
   return asked;
 }
 
-const cannotBeHad = (laid: readonly Laid[], { board, one, other }: Meeting, [index, meet]: readonly [number, Meet]) => {
+const cannotBeHad = (
+  laid: readonly Laid[],
+  { board, one, other }: Meeting,
+  [index, meet]: readonly [number, Meet],
+) => {
   const joint = laid[index]!.draft.id;
   const mate = isJoint(other) ? laid[other.index === index ? one.index : other.index]!.draft.id : other.id;
   return new JoinError(
@@ -88,7 +95,10 @@ const cannotBeHad = (laid: readonly Laid[], { board, one, other }: Meeting, [ind
 function waysOut(laid: readonly Laid[], meeting: Meeting, mayMitre: boolean): readonly Way[] {
   const { one, other } = meeting;
   const lone = !isJoint(other);
-  const tried = (way: Way['way'], ...changes: (readonly [InBoard, Partial<Give> | undefined])[]): readonly Way[] => {
+  const tried = (
+    way: Way['way'],
+    ...changes: (readonly [InBoard, Partial<Give> | undefined])[]
+  ): readonly Way[] => {
     if (changes.some(([, give]) => give === undefined)) return [];
     const change = new Map(changes.map(([{ index }, give]) => [index, give!]));
     const judged = judge(laid, meeting, change);
@@ -97,7 +107,10 @@ function waysOut(laid: readonly Laid[], meeting: Meeting, mayMitre: boolean): re
   const ofOther = lone ? [other] : pocketsIn(laid[other.index]!, other.which);
   const ofOne = pocketsIn(laid[one.index]!, one.which);
   const movedOne = roomBeside(laid[one.index]!, ofOne, lone ? undefined : laid[other.index]!, ofOther);
-  const [onlyOne, onlyOther] = [shorter(laid, meeting, [one]), lone ? undefined : shorter(laid, meeting, [other])];
+  const [onlyOne, onlyOther] = [
+    shorter(laid, meeting, [one]),
+    lone ? undefined : shorter(laid, meeting, [other]),
+  ];
   if (lone) {
     return [
       ...tried('move', [one, aside(laid[one.index]!, ofOne, ofOther, 1)]),
@@ -172,9 +185,7 @@ function entryOf(laid: Laid, which: 0 | 1): { readonly into: number; readonly ch
   const tenons = tenonsOf(laid);
   const { thickness, width, intoA, intoB, mitreA, mitreB } = tenons[0]!;
   const into =
-    which === 0
-      ? intoA - shortBy(tenons[0]!, mitreA) / 2
-      : intoB - shortBy(tenons[0]!, mitreB) / 2;
+    which === 0 ? intoA - shortBy(tenons[0]!, mitreA) / 2 : intoB - shortBy(tenons[0]!, mitreB) / 2;
   return { into, cheeks: tenons.length * (width - thickness) * into };
 }
 
@@ -211,7 +222,9 @@ function shorter(
 ): readonly Partial<Give>[] | undefined {
   const stuck = ({ index, which }: InBoard) => {
     const { draft, give } = laid[index]!;
-    return draft.options.depths?.[draft.sides[which]!.board.id] !== undefined || give.mitres[which] !== undefined;
+    return (
+      draft.options.depths?.[draft.sides[which]!.board.id] !== undefined || give.mitres[which] !== undefined
+    );
   };
   if (yielding.some(stuck)) return undefined;
   const pockets = (joint: InBoard, share: number): readonly Pocket[] => {
@@ -310,6 +323,9 @@ function sharedRoom(
   const [p, q] = [reach(ofOne, x), reach(ofOther, x)];
   const oneIsLow = p.from + p.to < q.from + q.to;
   const [low, high] = oneIsLow ? [p, q] : [q, p];
+  // rows that lie over each other are no neighbours: half a shelf without tenons is no way out
+  const overlap = low.to - high.from;
+  if (overlap > Math.min(low.to - low.from, high.to - high.from) / 3) return undefined;
   const middle = (low.to + high.from) / 2;
   const half = keptBetween(one, ofOne[0]!, other, ofOther[0]!) / 2;
   const kept = (laid: Laid, isLow: boolean): Partial<Give> => {
@@ -331,7 +347,10 @@ function sharedRoom(
 function staggered(one: Laid, other: Laid): readonly [Partial<Give>, Partial<Give>] | undefined {
   const way = sameWay(one, other);
   const set = ({ draft: { options }, give }: Laid) =>
-    options.places !== undefined || options.spacing !== undefined || options.shiftAlong !== undefined || give.turn !== undefined;
+    options.places !== undefined ||
+    options.spacing !== undefined ||
+    options.shiftAlong !== undefined ||
+    give.turn !== undefined;
   if (way === 0 || set(one) || set(other)) return undefined;
   const { x } = one.draft.seat;
   const off = dot(subtract(other.draft.seat.origin, one.draft.seat.origin), x);

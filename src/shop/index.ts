@@ -192,6 +192,7 @@ export {
   type EdgeStyle,
   type Grooves,
   groovesOf,
+  mitreWords,
   type Relief,
   reliefOf,
   type SlotGrain,
@@ -201,7 +202,9 @@ export {
   slotWidthOf,
   type TenonEdge,
   type TenonKind,
+  type TenonMitre,
   tenonEdges,
+  tenonMitres,
   tenonSchedule,
   tenonStrips,
 } from './tenons/index.js';

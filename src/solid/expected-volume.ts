@@ -1,6 +1,7 @@
 import { type Board, type ExpectedVolume, grooveVolume, type Hole, stockVolume } from '../board/index.js';
 import { area, obround, perimeter } from '../profile/index.js';
 import { SAGITTA } from '../tolerances.js';
+import { metVolume } from './met-volume.js';
 
 /** What a cutter takes out of a board when all of it lies in the wood; undefined when that cannot be said from data alone. */
 function taken(board: Board): readonly ExpectedVolume[] | undefined {
@@ -47,14 +48,28 @@ function holeVolume(hole: Hole, depth: number): ExpectedVolume {
 /**
  * The volume a finished board should have, from its data with true arcs: the stock less every feature.
  *
+ * @param met for a joint whose tenons are mitred in this board, the joint they meet: what both mortises take is taken once
  * @returns undefined when a feature runs out of the wood by design (an open slot)
  */
-export function expectedVolume(board: Board): ExpectedVolume | undefined {
+export function expectedVolume(
+  board: Board,
+  met: ReadonlyMap<string, string> = new Map(),
+): ExpectedVolume | undefined {
   const cavities = taken(board);
   if (!cavities) return undefined;
   const stock = stockVolume(board);
   return {
-    volume: cavities.reduce((left, cavity) => left - cavity.volume, stock.volume),
+    volume: cavities.reduce((left, cavity) => left - cavity.volume, stock.volume + metTwice(board, met)),
     allowance: cavities.reduce((sum, cavity) => sum + cavity.allowance, stock.allowance),
   };
 }
+
+const metTwice = ({ mortises }: Board, met: ReadonlyMap<string, string>): number =>
+  mortises
+    .flatMap((one, i) =>
+      mortises
+        .slice(i + 1)
+        .filter(({ joint }) => met.get(one.joint) === joint)
+        .map((other) => metVolume(one, other)),
+    )
+    .reduce((sum, volume) => sum + volume, 0);

@@ -14,6 +14,7 @@ import {
 import type { Joint, Tenon } from '../joinery/index.js';
 import { type Moments, regionMoments } from '../profile/index.js';
 import { SAME_POINT } from '../tolerances.js';
+import { boardBody } from './board-body.js';
 import { type Cavity, mortiseCavities } from './cavity.js';
 import { type Body, type Kernel, matrix } from './kernel.js';
 import { type Box, box, boxIn, gap, grown, hit, section, withinBox } from './measure.js';
@@ -66,9 +67,7 @@ export interface TenonMeasure {
 
 /** Measures every joint on the solids, by ways that do not use the sizes the mortises were cut with. */
 export function measureJoints(solids: Solids): readonly TenonMeasure[] {
-  const cavities = new Map(
-    [...solids.boards.values()].map((board) => [board.id, mortiseCavities(solids.kernel, board)]),
-  );
+  const cavities = new Map([...solids.boards.values()].map((board) => [board.id, cavitiesOf(solids, board)]));
   return solids.design.joints.flatMap((joint) =>
     joint.tenons.map((tenon) => {
       const extent = boxIn(solids.tenons.get(tenon.id)!.body, tenon.place);
@@ -86,6 +85,35 @@ export function measureJoints(solids: Solids): readonly TenonMeasure[] {
     }),
   );
 }
+
+/**
+ * The cavities of a board. Where mitred tenons meet, two cavities are meant to be one: each is looked at in the board as it
+ * is before the other is cut.
+ */
+function cavitiesOf({ kernel, design }: Solids, solid: BoardSolid): ReadonlyMap<Mortise, Cavity> {
+  const met = mitredIn(design.joints, solid.id);
+  const cavities = new Map(mortiseCavities(kernel, solid));
+  for (const [joint, mate] of met) {
+    const alone = solid.board.mortises.filter((mortise) => mortise.joint !== mate);
+    const board = { ...solid.board, mortises: alone };
+    const own = boardBody(kernel, board, solid.stock);
+    for (const [mortise, cavity] of mortiseCavities(kernel, { ...solid, board, own })) {
+      if (mortise.joint === joint) cavities.set(mortise, cavity);
+    }
+    own.delete();
+  }
+  return cavities;
+}
+
+/** For each joint whose tenons are mitred in a board, the joint they meet there. */
+export const mitredIn = (joints: readonly Joint[], board: string): ReadonlyMap<string, string> =>
+  new Map(
+    joints.flatMap(({ id, a, b, tenons: [first] }) =>
+      [a === board ? first?.mitreA : undefined, b === board ? first?.mitreB : undefined].flatMap((mitre) =>
+        mitre ? [[id, mitre.meets] as const] : [],
+      ),
+    ),
+  );
 
 /** A cavity's axis: where it crosses the seat, its slope, and which way its length runs. */
 interface Axis {

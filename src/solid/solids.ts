@@ -1,6 +1,6 @@
 import type { Design, Hardware, PlacedBoard } from '../assembly/index.js';
 
-import type { Joint, Tenon } from '../joinery/index.js';
+import type { Joint, MitredEnd, Tenon } from '../joinery/index.js';
 import { obround, regionOf, subtractRegion, unite } from '../profile/index.js';
 import { boardBody, stockBody } from './board-body.js';
 import { type Body, type Kernel, matrix, prism } from './kernel.js';
@@ -81,10 +81,32 @@ export const allSolids = (solids: Solids): readonly Solid[] => [
   ...solids.hardware.values(),
 ];
 
-/** A tenon in its own frame: edges rounded with half its thickness. The kernel owns it. */
+/** A tenon in its own frame: edges rounded with half its thickness, ends square or mitred. The kernel owns it. */
 export function tenonBody(kernel: Kernel, tenon: Tenon): Body {
   const outline = obround({ length: tenon.width, width: tenon.thickness });
-  return kernel.keep(prism(kernel, regionOf(outline), -tenon.intoA, tenon.intoB, undefined));
+  const square = prism(kernel, regionOf(outline), -tenon.intoA, tenon.intoB, undefined);
+  const half = mitredOff(square, tenon.thickness, tenon.intoA, tenon.mitreA, -1);
+  return kernel.keep(mitredOff(half, tenon.thickness, tenon.intoB, tenon.mitreB, 1));
+}
+
+/** Saws one end of a tenon to its mitre, from the long point at one cheek back to the other. Takes the body over. */
+function mitredOff(
+  body: Body,
+  thickness: number,
+  into: number,
+  mitre: MitredEnd | undefined,
+  end: 1 | -1,
+): Body {
+  if (!mitre) return body;
+  const slope = Math.tan((mitre.angleDeg * Math.PI) / 180);
+  const steep = Math.hypot(slope, 1);
+  // what is kept lies on the side the normal points to
+  const left = body.trimByPlane(
+    [0, (mitre.long * slope) / steep, -end / steep],
+    -(into - (thickness / 2) * slope) / steep,
+  );
+  body.delete();
+  return left;
 }
 
 /** A stack of stages, united. The caller owns it. */

@@ -1,29 +1,29 @@
 import type { Mortise } from '../../board/index.js';
 import { type Frame, scale, type Vec2 } from '../../frame/index.js';
-import type { Joint, Tenon } from '../../joinery/index.js';
-import { printFine } from '../../length/index.js';
+import { type Joint, shortBy, type Tenon } from '../../joinery/index.js';
+import { printFine, trimmed } from '../../length/index.js';
 import { type Region, regionBounds } from '../../profile/index.js';
 import type { Solids } from '../../solid/index.js';
 import { type DrawingOptions, drawableOf } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
 import {
   type Box,
-  columnWidths,
   DETAIL_SCALES,
   type Draft,
   dimensionRows,
+  drawnTable,
   entitiesBox,
   labelAt,
   letters,
   type Orientation,
   pageOf,
-  ROW_HEIGHT,
   roomOf,
   type SheetEntity,
   STEP,
   type Stop,
+  sayIn,
   stroke,
-  tableAt,
+  wrappedTable,
 } from '../sheet/index.js';
 import { type Section, sectionEntities, sectionOf, viewPoint } from '../view/index.js';
 
@@ -45,7 +45,11 @@ export function jointKinds(solids: Solids): readonly JointKind[] {
   for (const joint of solids.design.joints) {
     const figures = joint.tenons.flatMap((tenon) => {
       const [a, b] = mortisesOf(solids, joint, tenon);
-      return [tenon.thickness, tenon.width, tenon.intoA, tenon.intoB, a.depth, b.depth, a.width, a.length];
+      const mitres = [tenon.mitreA?.angleDeg ?? 0, tenon.mitreB?.angleDeg ?? 0];
+      return [
+        ...[tenon.thickness, tenon.width, tenon.intoA, tenon.intoB, ...mitres],
+        ...[a.depth, b.depth, a.width, a.length],
+      ];
     });
     const thick = [joint.a, joint.b].map((id) => solids.boards.get(id)!.board.blank.thickness);
     const key = [...figures, ...thick].map((figure) => Math.round(figure / STEP.mm)).join('/');
@@ -75,7 +79,7 @@ export function jointDetail(solids: Solids, { joint, alike }: JointKind, options
     sectionOf(solids, length, windowOf(Math.max(a.length, b.length) / 2 + ROUND)),
     sectionOf(solids, across, windowOf(ROUND_ACROSS)),
   ] as const;
-  const rows = fitTable(joint, alike, tenon, [a, b], options);
+  const said = fitTable(joint, alike, tenon, [a, b], options);
   const draw = (factor: number, at: Vec2, stacked: boolean) =>
     laidOut(sections, tenon, [a, b], factor, at, stacked, options);
   for (const { name, factor } of DETAIL_SCALES) {
@@ -85,10 +89,12 @@ export function jointDetail(solids: Solids, { joint, alike }: JointKind, options
       const stacked = orientation === 'portrait';
       const box = entitiesBox(draw(factor, [0, 0], stacked));
       const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
-      const table = rows.length * ROW_HEIGHT;
-      const tableWidth = columnWidths(rows).reduce((sum, one) => sum + one, 0);
       const [roomX, roomY] = [area.maxX - area.minX, area.maxY - area.minY];
-      if (Math.max(width, tableWidth) > roomX || height + GAP + table > roomY) continue;
+      // names of many joints run on in rows of their own
+      const { rows, widths } = wrappedTable(said, roomX);
+      const table = rows.reduce((sum, row) => sum + row.height, 0);
+      const tableWidth = widths.reduce((sum, one) => sum + one, 0);
+      if (width > roomX || height + GAP + table > roomY) continue;
       const at: Vec2 = [area.minX + (roomX - width) / 2 - box.minX, area.maxY - box.maxY];
       return {
         id: `joint-${joint.id.replaceAll('/', '-')}`,
@@ -98,7 +104,7 @@ export function jointDetail(solids: Solids, { joint, alike }: JointKind, options
         scale: name,
         entities: [
           ...draw(factor, at, stacked),
-          tableAt([area.minX + (roomX - tableWidth) / 2, area.maxY - height - GAP], rows),
+          drawnTable([area.minX + (roomX - tableWidth) / 2, area.maxY - height - GAP], rows, widths),
         ],
         cautions: ['Fit a test joint in scrap of the same thickness before cutting the boards.'],
       };
@@ -242,6 +248,7 @@ function fitTable(
       'tenon',
       `${say(tenon.thickness)} × ${say(tenon.width)} × ${say(tenon.length)}, ${joint.tenons.length} in each joint`,
     ],
+    ...mitreRows(joint, tenon, { units }),
     [
       'air',
       `${fine(joint.fit.cheek)} a cheek, ${fine(joint.fit.edge)} over both edges, ${fine(joint.fit.end)} an end`,
@@ -250,3 +257,24 @@ function fitTable(
     ['joints', alike.map((one) => one.id).join(', ')],
   ];
 }
+
+const mitreRows = (
+  { a, b }: Joint,
+  tenon: Tenon,
+  { units }: Pick<DrawingOptions, 'units'>,
+): readonly (readonly string[])[] =>
+  (
+    [
+      [a, tenon.mitreA],
+      [b, tenon.mitreB],
+    ] as const
+  ).flatMap(([board, mitre]) => {
+    if (!mitre) return [];
+    const say = sayIn(units);
+    return [
+      [
+        `its end in ${board}`,
+        `mitred ${trimmed(mitre.angleDeg, 1)}° out of square, long point ${say(shortBy(tenon, mitre))} beyond the short one, ${say(mitre.gap)} of air to the tenon it meets`,
+      ],
+    ];
+  });

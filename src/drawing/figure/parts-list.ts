@@ -30,7 +30,7 @@ export function partsList(solids: Solids, units: DrawingUnits): readonly ListedP
   const tenons = alike(
     [...solids.tenons.values()].map(({ id, tenon }) => ({
       ids: [id],
-      name: 'loose tenon',
+      name: tenon.mitreA || tenon.mitreB ? 'loose tenon, end mitred' : 'loose tenon',
       size: say([tenon.thickness, tenon.width, tenon.length]),
       material: '',
     })),

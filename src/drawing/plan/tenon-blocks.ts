@@ -43,7 +43,11 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
       ],
     ),
     list([
-      ...tenons.flatMap((kind) => [`${kind.mark}: ${kind.slot.text}.`, ...kind.warnings]),
+      ...tenons.flatMap((kind) => [
+        `${kind.mark}: ${kind.slot.text}.`,
+        ...kind.mitreNotes.map((text) => `${kind.mark}, ${text}.`),
+        ...kind.warnings,
+      ]),
       `A tenon fits when it ${tenons[0]!.fit.go}. It does not when it ${tenons[0]!.fit.noGo}.`,
       'Grain along the length. Make all thicknesses in one setting of the planer, try the test piece first.',
     ]),

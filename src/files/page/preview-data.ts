@@ -132,12 +132,12 @@ function wordsOf(solid: Solid): Pick<PreviewPiece, 'name' | 'role' | 'note' | 'b
     };
   }
   if (solid.kind === 'tenon') {
-    const { place, thickness, width, length, intoA } = solid.tenon;
+    const { place, thickness, width, length, intoA, mitreA, mitreB } = solid.tenon;
     const corner: Vec3 = [-width / 2, -thickness / 2, -intoA];
     return {
       name: `tenon ${solid.id}`,
       role: 'tenon',
-      note: 'loose tenon',
+      note: mitreA || mitreB ? 'loose tenon, end mitred' : 'loose tenon',
       box: toldBox(place, corner, [width, thickness, length], ['width', 'thickness', 'length']),
     };
   }

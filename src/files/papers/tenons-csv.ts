@@ -31,6 +31,7 @@ const columns = (strips: readonly StripPlan[], say: Say): readonly Column<TenonK
         .map((end) => `${say.length(end.into)} of ${say.length(end.depth)} into ${end.board} (${end.grain})`)
         .join('; '),
   },
+  { name: 'ends', of: ({ mitreNotes }) => (mitreNotes.length === 0 ? 'square' : mitreNotes.join('; ')) },
   ...lengthColumns<TenonKind>(say, 'round edge radius', (kind) => edge(kind, 'round').size),
   ...lengthColumns<TenonKind>(say, 'or chamfer', (kind) => edge(kind, 'chamfered').size),
   ...EDGES.map(

@@ -1,5 +1,5 @@
 import type { Design } from '../../assembly/index.js';
-import type { Tenon } from '../../joinery/index.js';
+import { meanLength, type Tenon } from '../../joinery/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 
 /** Glue of one joint, and of all. Areas in mm², masses in grams. */
@@ -12,9 +12,9 @@ export interface GlueMass {
   readonly mostGrams: number;
 }
 
-/** Both cheeks of a tenon, flat part only, in both boards: 2 · (width − thickness) · (intoA + intoB), mm². */
-export const cheekArea = ({ width, thickness, intoA, intoB }: Tenon): number =>
-  2 * Math.max(width - thickness, 0) * (intoA + intoB);
+/** Both cheeks of a tenon, flat part only, in both boards: 2 · (width − thickness) · its mean length, mm². */
+export const cheekArea = (tenon: Tenon): number =>
+  2 * Math.max(tenon.width - tenon.thickness, 0) * meanLength(tenon);
 
 /** How much glue the cheeks of all tenons take; what is squeezed out and left in the pot comes on top. */
 export function glueMass(design: Design): GlueMass {

@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import type { Board, Mortise } from '../../board/index.js';
-import type { Joint, Tenon } from '../../joinery/index.js';
+import { type Joint, meanLength, type Tenon } from '../../joinery/index.js';
 import type { Say } from '../../length/index.js';
 import { speciesNames } from '../../tables/index.js';
 import { COPLANAR, SAME_POINT } from '../../tolerances.js';
@@ -8,6 +8,7 @@ import type { Shop } from '../at-hand/index.js';
 import { STOCK_PRACTICE } from '../practice/index.js';
 import { type SlotGrain, type SlotWidth, slotWidthOf } from './slot-width.js';
 import { type TenonEdge, tenonEdges } from './tenon-edges.js';
+import { mitreWords, type TenonMitre, tenonMitres } from './tenon-mitres.js';
 import { type Grooves, groovesOf, type Relief, reliefOf } from './tenon-relief.js';
 
 /** All tenons of one size. Lengths mm, exact. */
@@ -30,6 +31,10 @@ export interface TenonKind {
   readonly mortiseLength: number;
   /** How far it goes into each board, and what is left below its end. */
   readonly ends: readonly TenonEnd[];
+  /** Ends that are not square; of the first tenon of the kind. */
+  readonly mitres: readonly TenonMitre[];
+  /** How each of its ends is cut and turned, joint by joint; empty when both are square. */
+  readonly mitreNotes: readonly string[];
   readonly edges: readonly TenonEdge[];
   readonly reliefs: readonly Relief[];
   readonly grooves: Grooves;
@@ -89,7 +94,7 @@ export function tenonSchedule(design: Design, shop: Shop, say: Say, material?: s
       else kinds.push([placed]);
     }
   }
-  return kinds.map((kind, i) => kindOf(`T${i + 1}`, kind, boards, shop, say));
+  return kinds.map((kind, i) => kindOf(`T${i + 1}`, kind, boards, design.joints, shop, say));
 }
 
 interface Placed {
@@ -121,9 +126,14 @@ const sizes = ({ joint, tenon, mortises }: Placed): readonly number[] => [
   tenon.thickness,
   tenon.width,
   tenon.length,
+  ...mitreAngles(tenon),
   joint.cutter,
   mortises[0].length,
 ];
+
+/** 0 for a square end; turned end for end a tenon is the same piece of wood. */
+const mitreAngles = ({ mitreA, mitreB }: Tenon): readonly number[] =>
+  [mitreA?.angleDeg ?? 0, mitreB?.angleDeg ?? 0].toSorted((p, q) => p - q);
 
 const oneSize = (one: Placed, other: Placed): boolean => {
   const others = sizes(other);
@@ -146,6 +156,7 @@ function kindOf(
   mark: string,
   kind: readonly Placed[],
   boards: ReadonlyMap<string, Board>,
+  joints: readonly Joint[],
   shop: Shop,
   say: Say,
 ): TenonKind {
@@ -158,6 +169,7 @@ function kindOf(
   const sizes = { thickness, width: tenon.width, length: tenon.length };
   const names = [...new Set(kind.map((one) => one.joint.id))];
   const ends = endsOf(first);
+  const mitresOf = (one: Placed) => tenonMitres(one.joint, one.tenon, joints);
   const reliefs = ends.map((end, i) =>
     reliefOf({
       board: end.board,
@@ -182,7 +194,13 @@ function kindOf(
     drawnThickness: tenon.thickness,
     mortiseLength,
     ends,
-    edges: tenonEdges({ ...sizes, mortiseWidth: slot.width, mortiseLength }),
+    mitres: mitresOf(first),
+    mitreNotes: names.flatMap((name) =>
+      mitresOf(kind.find((one) => one.joint.id === name)!).map(
+        (mitre) => `joint ${name}: ${mitreWords(mitre, say)}`,
+      ),
+    ),
+    edges: tenonEdges({ ...sizes, length: meanLength(tenon), mortiseWidth: slot.width, mortiseLength }),
     reliefs,
     grooves: groovesOf(tenon.width, thickness),
     grain: 'along the length',
