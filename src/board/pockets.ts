@@ -1,5 +1,5 @@
 import { type Frame, moved, scale } from '../frame/index.js';
-import type { Board, Hole, Slot } from './board.js';
+import type { Board, Groove, Hole, Slot } from './board.js';
 
 /** The straight-walled air of one cut: an obround run down its axis. mm. */
 export interface Pocket {
@@ -28,6 +28,7 @@ export const pocketsOf = (board: Board): readonly Pocket[] => [
   })),
   ...board.holes.flatMap((hole) => holePockets(board, hole)),
   ...board.slots.map((slot) => slotPocket(board, slot)),
+  ...board.grooves.map(groovePocket),
 ];
 
 function holePockets(board: Board, hole: Hole): readonly Pocket[] {
@@ -60,6 +61,18 @@ function slotPocket(board: Board, slot: Slot): Pocket {
     length: length + more,
     width,
     depth: depthOf(board, slot),
+  };
+}
+
+/** An end that runs out is square: half a width more than the obround has. */
+function groovePocket({ id, at, length, width, depth, stopped }: Groove): Pocket {
+  const past = (end: 'start' | 'end') => (stopped.includes(end) ? 0 : width / 2);
+  return {
+    id: `groove ${id}`,
+    at: moved(at, scale(at.x, (past('end') - past('start')) / 2)),
+    length: length + past('start') + past('end'),
+    width,
+    depth,
   };
 }
 

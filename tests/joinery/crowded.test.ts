@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../src/assembly/index.js';
+import { withGroove } from '../../src/board/index.js';
 import { failed } from '../../src/checks/index.js';
 import { dot, subtract } from '../../src/frame/index.js';
 import { type Joint, meanLength, PRACTICE } from '../../src/joinery/index.js';
@@ -308,4 +309,17 @@ test('mortises run along the edge of the board that is named', () => {
   expect(dot(seat({ along: 'post' }), askew.place.y)).toBeCloseTo(1, 9);
   expect(dot(seat({ along: 'top' }), [1, 0, 0])).toBeCloseTo(1, 9);
   expect(refusal(() => seat({ along: 'lid' })).message).toContain('name post or top');
+});
+
+test('a stopped groove is kept clear of like any other cut', async () => {
+  const [post, rail] = [
+    standing('post', [400, 60, 60], [0, 0, 0]),
+    across('rail', [300, 90, 24], [60, 18, 150]),
+  ];
+  const groove = { face: 'opposite-edge', from: 'opposite-face', distance: 27, width: 6, depth: 8 } as const;
+  // its end stands 20 mm above the lower edge of the rail
+  const grooved = { ...post, board: withGroove(post.board, { ...groove, stop: { end: 400 - 170 } }) };
+  const of = design([grooved, rail], [{ a: 'rail', b: 'post' }]);
+  expect(of.joints[0]!.gaveWay!.map(({ to, way }) => [to, way])).toEqual([['groove groove', 'move']]);
+  expect(await errors(of)).toEqual([]);
 });
