@@ -1,14 +1,20 @@
-import { assemble, type Derived, type JoinRequest, type PlacedBoard } from '../src/assembly/index.js';
+import {
+  assemble,
+  type Derived,
+  type JoinRequest,
+  type PlacedBoard,
+  trimmedTo,
+} from '../src/assembly/index.js';
 import { makeBoard } from '../src/board/index.js';
 import { frame, WORLD } from '../src/frame/index.js';
 import type { JoinOptions } from '../src/joinery/index.js';
 import { defineModel } from '../src/model/index.js';
-import { obround, polygon } from '../src/profile/index.js';
+import { obround } from '../src/profile/index.js';
 import { type Layout, layOut, type StoolValues, type Tread } from './stool/layout.js';
 import { parameters } from './stool/parameters.js';
-import { type Hand, sideBoard, sidePlace } from './stool/side.js';
+import { sides } from './stool/side.js';
 
-const HANDS: readonly Hand[] = ['left', 'right'];
+const HANDS = ['left', 'right'] as const;
 
 export default defineModel({
   name: 'stool',
@@ -17,14 +23,15 @@ export default defineModel({
   parameters,
   build(values, tools) {
     const l = layOut(values, tools);
+    const pair = sides(l);
     return assemble({
       name: 'stool',
       title: values.treads === 1 ? 'Step stool' : 'Step stool with two treads',
       cutter: l.cutter,
       boards: [
         ...l.treads.map((tread, i) => treadBoard(tread, l, values, i === 0)),
-        ...HANDS.map((hand) => ({ board: sideBoard(hand, l), place: sidePlace(hand, l) })),
-        stretcher(l),
+        ...pair,
+        stretcher(l, pair),
       ],
       joints: joints(l, values),
       derived: derived(l, values),
@@ -51,24 +58,19 @@ function treadBoard(tread: Tread, l: Layout, v: StoolValues, top: boolean): Plac
   };
 }
 
-/** The stretcher stands on its reference edge; its ends are mirrored, longest at that edge when the sides are raked. */
-function stretcher(l: Layout): PlacedBoard {
-  const { length, width, thickness, height, middle } = l.stretcher;
-  const run = width * Math.tan(l.rake);
-  return {
+/** The stretcher stands on its reference edge; its ends are cut to the inner faces of the sides. */
+function stretcher(l: Layout, [left, right]: ReturnType<typeof sides>): PlacedBoard {
+  const { width, thickness, height, middle } = l.stretcher;
+  const half = l.outerAt(0);
+  const uncut = {
     board: makeBoard({
       id: 'stretcher',
       material: l.material,
-      blank: { length, width, thickness },
-      outline: polygon([
-        { x: 0, y: 0 },
-        { x: length, y: 0 },
-        { x: length - run, y: width },
-        { x: run, y: width },
-      ]),
+      blank: { length: 2 * half, width, thickness },
     }),
-    place: frame([-length / 2, middle + thickness / 2, height], [0, -1, 0], [1, 0, 0]),
+    place: frame([-half, middle + thickness / 2, height], [0, -1, 0], [1, 0, 0]),
   };
+  return trimmedTo(trimmedTo(uncut, left, 'opposite-face', 'left'), right, 'opposite-face', 'right');
 }
 
 function joints(l: Layout, v: StoolValues): readonly JoinRequest[] {

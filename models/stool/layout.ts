@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { type ErrorText, InputError } from '../../src/errors.js';
+import { type Lean, leaning } from '../../src/frame/index.js';
 import { PRACTICE } from '../../src/joinery/index.js';
 import type { Tools } from '../../src/model/index.js';
 import { nearestCutter } from '../../src/tables/index.js';
@@ -12,8 +13,8 @@ export interface Layout {
   readonly material: string;
   /** Diameter, mm. */
   readonly cutter: number;
-  /** Radians from upright. */
-  readonly rake: number;
+  /** Of the right side, outwards. */
+  readonly lean: Lean;
   readonly side: {
     readonly thickness: number;
     /** Along the grain, long point to long point. */
@@ -28,11 +29,11 @@ export interface Layout {
   readonly arch: { height: number; radius: number; from: number; to: number } | undefined;
   readonly step: Step | undefined;
   readonly treads: readonly Tread[];
-  readonly stretcher: { length: number; width: number; thickness: number; height: number; middle: number };
+  /** Height of the top of the sides. */
+  readonly under: number;
+  readonly stretcher: { width: number; thickness: number; height: number; middle: number };
   /** Distance from the middle to a side's outer face at a height. */
   readonly outerAt: (height: number) => number;
-  /** And to its inner face. */
-  readonly innerAt: (height: number) => number;
 }
 
 /** The lower seat of a stepped side, measured up the grain and in assembly y. */
@@ -57,17 +58,17 @@ const CORNER_AIR = 1;
 
 /** @throws InputError when sizes that are each in range do not go together */
 export function layOut(v: StoolValues, { cutters }: Tools): Layout {
-  const rake = (v.rake * Math.PI) / 180;
-  const spread = Math.tan((v.taper * Math.PI) / 180);
+  const lean = leaning({ splayDeg: v.rake });
+  const [spread] = leaning({ splayDeg: v.taper }).outPerRise;
   const height = v.height ?? USUAL_HEIGHT[v.treads];
   const under = height - v.treadThickness;
-  const bevelRun = v.sideThickness * Math.tan(rake);
-  const length = under / Math.cos(rake) + bevelRun;
+  const bevelRun = v.sideThickness * lean.outPerRise[0];
+  const length = under * lean.lengthPerRise + bevelRun;
   const topOuter = v.treadLength / 2 - v.overhang;
-  const outerAt = (z: number) => topOuter + (under - z) * Math.tan(rake);
-  const innerAt = (z: number) => outerAt(z) - v.sideThickness / Math.cos(rake);
-  require(innerAt(under) >= 40, (say) =>
-    `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.length(Math.max(2 * innerAt(under), 0))} between the sides at the top; at least ${say.fine(80)} is needed: lengthen the tread or shorten the overhang`);
+  const outerAt = (z: number) => topOuter + (under - z) * lean.outPerRise[0];
+  const innerTop = topOuter - v.sideThickness * lean.lengthPerRise;
+  require(innerTop >= 40, (say) =>
+    `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.length(Math.max(2 * innerTop, 0))} between the sides at the top; at least ${say.fine(80)} is needed: lengthen the tread or shorten the overhang`);
 
   const topFront = -v.treadDepth / 2 + v.setback;
   const topBack = v.treadDepth / 2 - v.setback;
@@ -79,7 +80,7 @@ export function layOut(v: StoolValues, { cutters }: Tools): Layout {
     under,
   };
   const footBack = topBack + length * spread;
-  const lower = v.treads === 2 ? stepOf(v, height, topFront, bevelRun, outerAt) : undefined;
+  const lower = v.treads === 2 ? stepOf(v, height, topFront, { bevelRun, lean, outerAt }) : undefined;
   const footFront = lower ? lower.step.front - lower.step.seat * spread : topFront - length * spread;
 
   const arch = archOf(v, footFront, footBack, bevelRun);
@@ -96,7 +97,7 @@ export function layOut(v: StoolValues, { cutters }: Tools): Layout {
         Math.min(v.treadThickness, v.sideThickness, v.stretcherThickness) * PRACTICE.tenonShare,
         cutters,
       ),
-    rake,
+    lean,
     side: { thickness: v.sideThickness, length, bevelRun },
     topFront,
     topBack,
@@ -104,16 +105,15 @@ export function layOut(v: StoolValues, { cutters }: Tools): Layout {
     footBack,
     arch,
     step: lower?.step,
+    under,
     treads: lower ? [upper, lower.tread] : [upper],
     stretcher: {
-      length: 2 * innerAt(v.stretcherHeight),
       width: v.stretcherWidth,
       thickness: v.stretcherThickness,
       height: v.stretcherHeight,
       middle: (topFront + topBack) / 2,
     },
     outerAt,
-    innerAt,
   };
 }
 
@@ -121,8 +121,7 @@ function stepOf(
   v: StoolValues,
   height: number,
   topFront: number,
-  bevelRun: number,
-  outerAt: (z: number) => number,
+  { bevelRun, lean, outerAt }: { bevelRun: number } & Pick<Layout, 'lean' | 'outerAt'>,
 ): { step: Step; tread: Tread } {
   const lowerHeight = v.lowerHeight ?? height / 2;
   const under = lowerHeight - v.treadThickness;
@@ -130,7 +129,7 @@ function stepOf(
     `lower-height ${say.fine(lowerHeight)} leaves ${say.length(height - lowerHeight - v.treadThickness)} between the treads and ${say.length(under)} below the lower one; each must be at least ${say.fine(60)}: change height or lower-height`);
   const back = topFront - v.notchRadius - CORNER_AIR;
   const front = back - v.treadDepth;
-  const seat = under / Math.cos((v.rake * Math.PI) / 180) + bevelRun;
+  const seat = under * lean.lengthPerRise + bevelRun;
   return {
     step: { seat, front: front + v.setback, riser: topFront, radius: v.notchRadius },
     tread: { id: 'lower-tread', length: 2 * (outerAt(under) + v.overhang), front, back, under },

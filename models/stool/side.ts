@@ -1,35 +1,38 @@
-import type { Bevel, Board } from '../../src/board/index.js';
-import { makeBoard } from '../../src/board/index.js';
-import { type Frame, frame, type Vec3 } from '../../src/frame/index.js';
+import { mirrored, type PlacedBoard, trimmed } from '../../src/assembly/index.js';
+import { type Bevel, makeBoard } from '../../src/board/index.js';
+import { cross, directionIn, type Frame, frame, levelAt, scale } from '../../src/frame/index.js';
 import { type Profile, polygon } from '../../src/profile/index.js';
-import type { Layout } from './layout.js';
-
-export type Hand = 'left' | 'right';
+import type { Layout, Step } from './layout.js';
 
 /**
- * One side board: raked outwards, tapered, with a foot arch, and stepped when there are two treads.
+ * Both sides: raked outwards, tapered, with a foot arch, and stepped when there are two treads.
  *
- * Board frame: reference face = outer face, reference end = foot, measured up the grain from the foot's long point. The
- * left one is measured from its back edge and the right one from its front edge: they are mirror images.
+ * Board frame: reference face = outer face, reference end = foot, measured up the grain from the foot's long point. The right one is
+ * measured from its front edge; the left one is its mirror image.
  */
-export function sideBoard(hand: Hand, l: Layout): Board {
-  const id = `${hand}-side`;
-  return makeBoard({
-    id,
-    name: `${hand} side`,
-    material: l.material,
-    blank: { length: l.side.length, width: l.footBack - l.footFront, thickness: l.side.thickness },
-    outline: acrossFrom(hand, l, outline(l)),
-    bevels: bevels(hand, l),
-  });
+export function sides(l: Layout): readonly [left: PlacedBoard, right: PlacedBoard] {
+  const right = rightSide(l);
+  return [mirrored(right, { point: [0, 0, 0], normal: [1, 0, 0] }, 'left-side'), right];
 }
 
-/** Where a side stands: the foot's long point of the outer face on the floor. */
-export function sidePlace(hand: Hand, l: Layout): Frame {
-  const sign = hand === 'left' ? -1 : 1;
-  const up: Vec3 = [-sign * Math.sin(l.rake), 0, Math.cos(l.rake)];
-  const inwards: Vec3 = [-sign * Math.cos(l.rake), 0, -Math.sin(l.rake)];
-  return frame([sign * l.outerAt(0), hand === 'left' ? l.footBack : l.footFront, 0], inwards, up);
+function rightSide(l: Layout): PlacedBoard {
+  const blank = { length: l.side.length, width: l.footBack - l.footFront, thickness: l.side.thickness };
+  const board = makeBoard({
+    id: 'right-side',
+    material: l.material,
+    blank,
+    outline: fromFront(l, outline(l)),
+  });
+  const place = frame([l.outerAt(0), l.footFront, 0], cross(l.lean.up, [0, 1, 0]), l.lean.up);
+  const floor = levelAt(0);
+  const sawn = trimmed(
+    trimmed({ board, place }, { ...floor, normal: scale(floor.normal, -1) }, 'foot'),
+    levelAt(l.under),
+    'top',
+  );
+  return l.step
+    ? { ...sawn, board: { ...sawn.board, bevels: [...sawn.board.bevels, ...step(l, l.step, place)] } }
+    : sawn;
 }
 
 type Corner = { x: number; y: number; radius?: number };
@@ -67,35 +70,26 @@ function arch(l: Layout): Corner[] {
   ];
 }
 
-function bevels(hand: Hand, l: Layout): readonly Bevel[] {
-  if (l.rake === 0) return [];
-  const thickness = l.side.thickness;
-  const level: Vec3 = [Math.cos(l.rake), 0, -Math.sin(l.rake)];
-  const foot: Bevel = { id: 'foot', point: [0, 0, 0], normal: [-level[0], 0, -level[2]] };
-  const top: Bevel = { id: 'top', point: [l.side.length, 0, thickness], normal: level };
-  if (!l.step) return [foot, top];
-  const { seat, front, riser, radius } = l.step;
+/** The seat of the step, level like the top; the corner behind it keeps its round. */
+function step(l: Layout, { seat, front, riser, radius }: Step, place: Frame): readonly Bevel[] {
   const run = l.side.bevelRun;
+  if (run === 0) return [];
   const strip: readonly Corner[] = [
     { x: seat - run - 1, y: front - run - 1 },
     { x: seat + 1, y: front - run - 1 },
     { x: seat + 1, y: riser - radius },
     { x: seat - run - 1, y: riser - radius },
   ];
-  const step: Bevel = {
-    id: 'step',
-    point: [seat, 0, thickness],
-    normal: level,
-    within: acrossFrom(hand, l, strip),
-  };
-  return [foot, top, step];
+  return [
+    {
+      id: 'step',
+      point: [seat, 0, l.side.thickness],
+      normal: directionIn(place, [0, 0, 1]),
+      within: fromFront(l, strip),
+    },
+  ];
 }
 
-/** Corners in assembly y become a profile measured from the hand's reference edge. */
-function acrossFrom(hand: Hand, l: Layout, corners: readonly Corner[]): Profile {
-  const placed = corners.map((corner) => ({
-    ...corner,
-    y: hand === 'left' ? l.footBack - corner.y : corner.y - l.footFront,
-  }));
-  return polygon(hand === 'left' ? placed.toReversed() : placed);
-}
+/** Corners in assembly y become a profile measured from the front edge. */
+const fromFront = (l: Layout, corners: readonly Corner[]): Profile =>
+  polygon(corners.map((corner) => ({ ...corner, y: corner.y - l.footFront })));

@@ -63,3 +63,21 @@ export const turnedOver = (f: Frame): Frame => ({
 
 /** The frame moved by a vector written in the frame around it. */
 export const moved = (f: Frame, by: Vec3): Frame => ({ ...f, origin: add(f.origin, by) });
+
+/**
+ * The frame turned about an upright line, counter-clockwise seen from above.
+ *
+ * @param centre a point of the line, mm
+ * @example turnedAbout(WORLD, [10, 0, 0], 90).origin // [10, -10, 0]
+ */
+export function turnedAbout(f: Frame, centre: Vec3, deg: number): Frame {
+  const turn = (deg * Math.PI) / 180;
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const turned = ([x, y, z]: Vec3): Vec3 => [c * x - s * y, s * x + c * y, z];
+  return {
+    origin: add(centre, turned(subtract(f.origin, centre))),
+    x: turned(f.x),
+    y: turned(f.y),
+    z: turned(f.z),
+  };
+}

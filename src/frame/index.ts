@@ -1,2 +1,4 @@
 export * from './frame.js';
+export * from './lean.js';
+export * from './plane.js';
 export * from './vec.js';

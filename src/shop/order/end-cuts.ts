@@ -1,4 +1,4 @@
-import { type Board, type FaceId, faceFrame } from '../../board/index.js';
+import { type Board, type FaceId, faceFrame, sawAngles } from '../../board/index.js';
 import type { Vec3 } from '../../frame/index.js';
 import { PARALLEL_DEG } from '../../tolerances.js';
 import { boardEnds } from '../boards/index.js';
@@ -14,7 +14,11 @@ export function endCuts(board: Board, made: readonly FaceId[]): Pick<StepDraft, 
     figures: [
       ...made
         .flatMap((id) => [
-          { name: `mitre of ${faceWords(board, id)}`, value: mitreDeg(board, id), unit: 'deg' as const },
+          {
+            name: `mitre of ${faceWords(board, id)}`,
+            value: sawAngles(normalOf(board, id)).mitreDeg,
+            unit: 'deg' as const,
+          },
           { name: `blade tilt of ${faceWords(board, id)}`, value: tiltDeg(board, id), unit: 'deg' as const },
         ])
         .filter(({ value }) => value > PARALLEL_DEG),
@@ -27,14 +31,5 @@ export function endCuts(board: Board, made: readonly FaceId[]): Pick<StepDraft, 
 
 const normalOf = (board: Board, id: FaceId): Vec3 => faceFrame(board, id)?.z ?? [1, 0, 0];
 
-const DEG = 180 / Math.PI;
-
-/** Out of square across the board, degrees. */
-const mitreDeg = (board: Board, id: FaceId): number => {
-  const [x, y] = normalOf(board, id);
-  return Math.atan2(Math.abs(y), Math.abs(x)) * DEG;
-};
-
 /** Out of square through the thickness, degrees. */
-export const tiltDeg = (board: Board, id: FaceId): number =>
-  Math.asin(Math.min(1, Math.abs(normalOf(board, id)[2]))) * DEG;
+export const tiltDeg = (board: Board, id: FaceId): number => sawAngles(normalOf(board, id)).bevelDeg;
