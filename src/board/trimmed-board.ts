@@ -50,7 +50,12 @@ export function trimmedBoard(board: Board, cut: Plane, id: FaceId): TrimmedBoard
     return { ...v, x };
   });
   const others = board.outline.filter((v) => !atEnd(v.x)).map((v) => v.x);
-  const left = reach.every((x) => others.every((other) => (x - other) * side > SAME_POINT));
+  const beyond = (x: number, other: number) => (x - other) * side > SAME_POINT;
+  // a bevel may run past a corner of the outline, as past the root of an arch; a sawn outline may not
+  const left = square
+    ? reach.every((x) => others.every((other) => beyond(x, other)))
+    : others.every((other) => beyond(tip, other)) &&
+      others.some((other) => reach.every((x) => beyond(x, other)));
   if (!left) throw refused(board, 'the cut takes the whole board, or passes a corner of it: make it longer');
   const moved = side < 0 ? tip : 0;
   const bevels = square ? board.bevels : [...board.bevels, { id, point: cut.point, normal: cut.normal }];

@@ -235,6 +235,23 @@ test('a tapered edge would change with its end, so the board is trimmed before i
   );
 });
 
+test('a bevel may run past the root of an arch', () => {
+  const outline = polygon([
+    { x: 0, y: 0 },
+    { x: 400, y: 0 },
+    { x: 400, y: 90 },
+    { x: 0, y: 90 },
+    { x: 0, y: 60 },
+    { x: 20, y: 60, radius: 14 },
+    { x: 20, y: 30, radius: 14 },
+    { x: 0, y: 30 },
+  ]);
+  const board = makeBoard({ id: 'side', blank: { length: 400, width: 90, thickness: 28 }, outline });
+  const floor = { point: [0, 0, 0], normal: [-Math.cos(0.3), 0, Math.sin(0.3)] } as const;
+  const foot = trimmed({ board, place: WORLD }, { ...floor, normal: scale(floor.normal, 1) }, 'foot');
+  expect(foot.board.bevels).toHaveLength(1);
+});
+
 const plainHanded = makeBoard({
   id: 'left-side',
   blank: { length: 300, width: 120, thickness: 24 },
