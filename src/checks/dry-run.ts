@@ -1,9 +1,17 @@
-import { mouthOf } from '../board/index.js';
+import { type Mortise, mouthOf } from '../board/index.js';
 import type { Vec3 } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
 import { obround, regionOf, unite } from '../profile/index.js';
 import { baseOf, HOLD, type Holding, holdOver, plateOf } from '../shop/index.js';
-import { type Body, belowFace, prism, SKIN, section, sharedVolume } from '../solid/index.js';
+import {
+  type Body,
+  belowFace,
+  type MortiseMeasure,
+  prism,
+  SKIN,
+  section,
+  sharedVolume,
+} from '../solid/index.js';
 import {
   BEARING_GAP,
   CUT_RELATIVE,
@@ -16,6 +24,7 @@ import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 import { gapBetween, type Piece, pushed, sharedBy } from './piece-in-place.js';
 import { type Held, type SetUp, setUpsOnSolids } from './set-up-on-solids.js';
+import { sweptBound } from './swept-bound.js';
 
 /**
  * Every set-up is tried on the solids: jig, router and cutter stand on the board as it is at that stage, at both stops and
@@ -32,6 +41,11 @@ export function dryRun(bench: Bench, held: Held): readonly Finding[] {
     design.boards.map(({ board }) => board),
     held,
   );
+  const measured = new Map(
+    bench.tenons.flatMap(({ mortises }) =>
+      mortises.map((one): [string, MortiseMeasure] => [keyOf(one.board, one.mortise), one]),
+    ),
+  );
   return held.holdings
     .filter((holding) => holding.broken.length === 0)
     .flatMap((holding) => {
@@ -41,11 +55,13 @@ export function dryRun(bench: Bench, held: Held): readonly Finding[] {
       return [
         ...cutsInto(bench, holding, setUp),
         ...bearsOn(bench, holding, setUp),
-        ...sweeps(bench, holding, setUp),
+        ...sweeps(bench, holding, setUp, measured.get(keyOf(holding.board, holding.mortise))!),
         ...rests(bench, holding, setUp, held),
       ];
     });
 }
+
+const keyOf = (board: string, mortise: Mortise): string => `${board} ${mortise.id}`;
 
 const nameOf = ({ mortise, board }: Holding): string => `mortise ${mortise.id} in ${board}`;
 
@@ -128,13 +144,13 @@ function below(body: Body, onFace: Vec3, normal: Vec3): Body {
 }
 
 /** What the cutter sweeps between the stops against the air the finished board has there. */
-function sweeps(bench: Bench, holding: Holding, setUp: SetUp): Finding[] {
-  const measured = bench.tenons
-    .flatMap(({ mortises }) => mortises)
-    .find((one) => one.board === holding.board && one.mortise.id === holding.mortise.id)!;
+function sweeps(bench: Bench, holding: Holding, setUp: SetUp, measured: MortiseMeasure): Finding[] {
   const { mortise, cavity, wall } = measured;
   // it runs into other air: the walls tell of that, and no cut of its own is like it
   if (wall === 0) return [];
+  const whole = cavity.volume;
+  const bound = sweptBound(setUp, mortise, cavity);
+  if (bound !== undefined && bound <= CUT_RELATIVE * whole) return [];
   const { width, at } = mortise;
   const path = obround({ length: 2 * setUp.travel + width, width });
   const { kernel } = bench.solids;
@@ -143,8 +159,7 @@ function sweeps(bench: Bench, holding: Holding, setUp: SetUp): Finding[] {
     ? // what an earlier cut takes off above the mouth is not the mortise's
       below(sweep(CUTTER_LEAD), at.origin, mouthOf(mortise).normal)
     : sweep(-SKIN);
-  const whole = cavity.volume();
-  const off = cut.volume() + whole - 2 * sharedVolume(cut, cavity);
+  const off = cut.volume() + whole - 2 * sharedVolume(cut, cavity.body());
   cut.delete();
   if (off <= CUT_RELATIVE * whole) return [];
   const { say } = bench;

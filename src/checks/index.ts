@@ -5,3 +5,4 @@ export { heldMortises } from './holding.js';
 export { located } from './located.js';
 export { type BenchInShop, benchInShop, benchOf, CHECKS, failed, runChecks } from './run-checks.js';
 export type { Held } from './set-up-on-solids.js';
+export { type Sweep, sweptBound } from './swept-bound.js';

@@ -1,5 +1,17 @@
 import { add, subtract, type Vec3 } from '../frame/index.js';
-import { allSolids, type Box, box, type Solid, sharedBox, sharedVolume } from '../solid/index.js';
+import { once } from '../once.js';
+import {
+  allSolids,
+  type Box,
+  box,
+  type Outside,
+  outsideIn,
+  outsideOf,
+  parted,
+  type Solid,
+  sharedBox,
+  sharedVolume,
+} from '../solid/index.js';
 import { OVERLAP_MM3 } from '../tolerances.js';
 import { type Bench, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
@@ -9,6 +21,8 @@ interface Standing {
   readonly solid: Solid;
   readonly box: Box;
   readonly shift: Vec3;
+  /** Corners and faces where it is placed. */
+  readonly outside: () => Outside;
 }
 
 const STILL: Vec3 = [0, 0, 0];
@@ -16,7 +30,12 @@ const STILL: Vec3 = [0, 0, 0];
 /** No two boards, tenons or pieces of hardware share wood or metal, as placed and in every pose. */
 export function overlap(bench: Bench): readonly Finding[] {
   const { solids } = bench;
-  const placed = allSolids(solids).map((solid) => ({ solid, box: box(solid.body), shift: STILL }));
+  const placed = allSolids(solids).map((solid) => ({
+    solid,
+    box: box(solid.body),
+    shift: STILL,
+    outside: once(() => outsideOfSolid(solid)),
+  }));
   const clear = clearTenons(bench);
   const found = nearPairs(placed)
     .filter(([a, b]) => !clear.has(pairKey(a.solid.id, b.solid.id)))
@@ -32,6 +51,13 @@ export function overlap(bench: Bench): readonly Finding[] {
       .flatMap((pair) => overlapOf(bench, pair, pose.name));
   });
   return worstOfEachPair([...found, ...posed]);
+}
+
+/** A board's stock holds all of it, with fewer corners. */
+function outsideOfSolid(solid: Solid): Outside {
+  if (solid.kind === 'board') return outsideIn(outsideOf(solid.stock), solid.place);
+  if (solid.kind === 'tenon') return outsideIn(outsideOf(solid.own), solid.tenon.place);
+  return outsideOf(solid.body);
 }
 
 /** Two pieces that meet in several positions are told of once, where they meet most. */
@@ -77,6 +103,7 @@ function nearPairs(pieces: readonly Standing[]): [Standing, Standing][] {
 
 function overlapOf(bench: Bench, [p, q]: [Standing, Standing], pose: string | undefined): Finding[] {
   const by = subtract(q.shift, p.shift);
+  if (parted(q.outside(), p.outside(), by)) return [];
   const moved = by.some((part) => part !== 0) ? q.solid.body.translate([...by]) : undefined;
   const other = moved ?? q.solid.body;
   const shared = sharedVolume(p.solid.body, other);

@@ -1,5 +1,6 @@
 import type { Hardware, PlacedBoard } from '../assembly/index.js';
-import { add, pointOut, type Vec3 } from '../frame/index.js';
+import { add, type Frame, pointOut, subtract, type Vec3 } from '../frame/index.js';
+import { once } from '../once.js';
 import { bounds } from '../profile/index.js';
 import type { JigAtHand } from '../shop/index.js';
 import {
@@ -8,6 +9,10 @@ import {
   box,
   gap,
   type Kernel,
+  type Outside,
+  outsideIn,
+  outsideOf,
+  parted,
   sharedVolume,
   solidsOf,
   standingIn,
@@ -20,6 +25,8 @@ export interface Piece {
   readonly box: Box;
   /** The kernel owns it. */
   readonly body: () => Body;
+  /** Its corners and faces, where its body is. */
+  readonly outside: () => Outside;
   /** How far it stands from where its body and its box are. */
   readonly shift: Vec3;
 }
@@ -31,20 +38,27 @@ export const pieceOf = (name: string, body: Body): Piece => ({
   name,
   box: box(body),
   body: () => body,
+  outside: () => outsideOf(body),
   shift: HERE,
+});
+
+/** A piece whose body stands in a frame, as it is written in the frame around it. */
+export const standingPiece = (kernel: Kernel, name: string, own: Body, place: Frame): Piece => ({
+  ...pieceOf(name, kernel.keep(standingIn(own, place))),
+  outside: once(() => outsideIn(outsideOf(own), place)),
 });
 
 /** A piece moved on. */
 export const pushed = (piece: Piece, by: Vec3): Piece => ({ ...piece, shift: add(piece.shift, by) });
 
-/** Volume two pieces share, mm³; pieces whose boxes only touch never reach the kernel. */
+/** Volume two pieces share, mm³; pieces parted by their boxes or by a plane never reach the kernel. */
 export function sharedBy(one: Piece, other: Piece): number {
   const apart = [0, 1, 2].some(
     (i) =>
       one.box.min[i]! + one.shift[i]! > other.box.max[i]! + other.shift[i]! - TOUCHING ||
       other.box.min[i]! + other.shift[i]! > one.box.max[i]! + one.shift[i]! - TOUCHING,
   );
-  if (apart) return 0;
+  if (apart || parted(one.outside(), other.outside(), subtract(one.shift, other.shift))) return 0;
   return withBoth(one, other, sharedVolume);
 }
 
@@ -67,29 +81,22 @@ function withBoth(one: Piece, other: Piece, measure: (a: Body, b: Body) => numbe
 /** Every piece of a jig but its cutter, each made when it is first asked for: most never come near the work. */
 export function jigPieces(kernel: Kernel, { design }: JigAtHand): ReadonlyMap<string, Piece> {
   const only = { ...design, boards: [], joints: [], hardware: [] };
-  const made = (make: () => Body) => {
-    let body: Body | undefined;
-    return () => {
-      body ??= make();
-      return body;
-    };
-  };
   return new Map([
     ...design.boards.map((placed): [string, Piece] => {
       const name = placed.board.id;
       // its holes and slots are left out: they only hold bolts and screws
-      const body = made(() => {
+      const body = once(() => {
         const stock = kernel.keep(stockBody(kernel, placed.board));
         return kernel.keep(standingIn(stock, placed.place));
       });
-      return [name, { name, box: boardBox(placed), body, shift: HERE }];
+      return [name, { name, box: boardBox(placed), body, outside: () => outsideOf(body()), shift: HERE }];
     }),
     ...design.hardware
       .filter(({ kind }) => kind !== 'cutter')
       .map((piece): [string, Piece] => {
         const name = piece.id;
-        const body = made(() => solidsOf(kernel, { ...only, hardware: [piece] }).hardware.get(name)!.body);
-        return [name, { name, box: hardwareBox(piece), body, shift: HERE }];
+        const body = once(() => solidsOf(kernel, { ...only, hardware: [piece] }).hardware.get(name)!.body);
+        return [name, { name, box: hardwareBox(piece), body, outside: () => outsideOf(body()), shift: HERE }];
       }),
   ]);
 }

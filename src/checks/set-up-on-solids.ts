@@ -1,5 +1,5 @@
 import { type Board, type Face, faces as facesOf } from '../board/index.js';
-import { type Frame, frameIn, type Vec3 } from '../frame/index.js';
+import { type Frame, frameIn, type Vec3, WORLD } from '../frame/index.js';
 import { circle, regionOf } from '../profile/index.js';
 import {
   baseOf,
@@ -11,9 +11,9 @@ import {
   stagesOf,
   withHorn,
 } from '../shop/index.js';
-import { type Kernel, prism, seenFrom, standingIn, stockBody } from '../solid/index.js';
+import { type Kernel, prism, stockBody } from '../solid/index.js';
 import { guideByMarks, located } from './located.js';
-import { jigPieces, type Piece, pieceOf, pushed } from './piece-in-place.js';
+import { jigPieces, type Piece, pieceOf, pushed, standingPiece } from './piece-in-place.js';
 
 /** What the shop lays on the bench for the dry run. */
 export interface Held extends Holdings {
@@ -73,9 +73,8 @@ export function setUpsOnSolids(
     const stage = stageOf(`${holding.board} ${holding.stage} ${horn?.end} ${horn?.length}`, holding);
     const place = located(holding, stage.faces);
     if (!place) return undefined;
-    const work = pieceOf(holding.board, kernel.keep(seenFrom(stage.body, place)));
-    const aid = (id: string, at: Frame): Piece =>
-      pieceOf(id, kernel.keep(standingIn(aidBody(id), frameIn(place, at))));
+    const work = standingPiece(kernel, holding.board, stage.body, frameIn(place, WORLD));
+    const aid = (id: string, at: Frame): Piece => standingPiece(kernel, id, aidBody(id), frameIn(place, at));
     const supports = holding.supports.map((use) => aid(use.aid, use.place));
     const guided =
       onRails(holding, work, held.jig, jig, aid) ??

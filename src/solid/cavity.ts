@@ -1,10 +1,14 @@
 import { type Mortise, mouthOf } from '../board/index.js';
-import { angleDeg, dot, pointOut, subtract } from '../frame/index.js';
+import { add, angleDeg, dot, pointOut, scale, subtract, type Vec3 } from '../frame/index.js';
+import { once } from '../once.js';
 import { COPLANAR, PARALLEL_DEG } from '../tolerances.js';
 import { belowFace, mortiseCutter } from './board-body.js';
+import { type FacetTree, facetGap, facetTree } from './facet-tree.js';
+import { doubleMesh, type Facets, facetsBox, facetsOf, facetsVolume, turnedRound } from './facets.js';
 import type { Body, Kernel } from './kernel.js';
-import { box, gap } from './measure.js';
+import { type Box, box, boxGap, gap } from './measure.js';
 import type { BoardSolid } from './solids.js';
+import { surfaceParts } from './surface-parts.js';
 
 /** How far round a cavity other wood and air are looked for, mm. */
 export const WALL_REACH = 20;
@@ -23,19 +27,115 @@ export interface Wall {
 
 /** The air a mortise's cutter left in the finished board. */
 export interface Cavity {
-  /** Board frame, from just below the mouth down; the kernel owns it. */
-  readonly body: Body;
+  /** Its surface from just below the mouth down, outwards from the air; board frame. Open at the mouth's plane when `alone`. */
+  readonly facets: Facets;
+  /** A point of that plane. */
+  readonly mouth: Vec3;
+  /** mm³, below that plane. */
+  readonly volume: number;
+  /** In one piece with no other air: its facets enclose nothing but air. */
+  readonly alone: boolean;
   /** To every outer face but the mouth's, and to every other cavity. */
   readonly wall: Wall;
+  /** Board frame, from just below the mouth down; made when it is asked for; the kernel owns it. */
+  readonly body: () => Body;
 }
 
 /**
  * The cavities of a board's mortises, found on the solids.
  *
  * Below the plane of its mouth a sound cavity is a piece of air by itself: its wall is the gap to all other air in and round
- * the board. One that is in one piece with other air has no wall there.
+ * the board. The board's own facets tell so: cut off at that plane, those of a sound cavity are a piece of surface by itself,
+ * nowhere beyond its cutter's path, with no other piece inside; and as the shortest way to other air runs through wood, it ends
+ * on the nearest facet of another piece. Whatever is not so is looked at by the kernel ({@link cavitiesByKernel}).
  */
 export function mortiseCavities(kernel: Kernel, board: BoardSolid): ReadonlyMap<Mortise, Cavity> {
+  let looked: ReadonlyMap<Mortise, Cavity> | undefined;
+  const byKernel = (mortise: Mortise): Cavity => {
+    looked ??= cavitiesByKernel(kernel, board);
+    return looked.get(mortise)!;
+  };
+  const cavities = new Map<Mortise, Cavity>();
+  for (const mortises of byMouth(board.board.mortises)) {
+    const onPlane = pointBelowMouth(mortises[0]!);
+    const { normal } = mouthOf(mortises[0]!);
+    const parts = surfaceParts(doubleMesh(board.own), normal, dot(normal, onPlane)).map((facets): Part => {
+      const tree = once(() => facetTree(facets));
+      return { facets, box: facetsBox(facets), tree };
+    });
+    for (const mortise of mortises) {
+      const own = partAlone(parts, mortise, onPlane);
+      cavities.set(
+        mortise,
+        own ? cavityOf(parts, own, onPlane, () => byKernel(mortise).body()) : byKernel(mortise),
+      );
+    }
+  }
+  return cavities;
+}
+
+/** A piece of a board's surface below a mouth's plane. */
+interface Part {
+  readonly facets: Facets;
+  readonly box: Box;
+  readonly tree: () => FacetTree;
+}
+
+const pointBelowMouth = (mortise: Mortise) => add(mortise.at.origin, scale(mouthOf(mortise).normal, -SKIN));
+
+/** The piece of surface that is this mortise's alone, if there is one. */
+function partAlone(parts: readonly Part[], mortise: Mortise, onPlane: Vec3): Part | undefined {
+  const middle = middleOf(mortise);
+  const about = parts.filter(({ box: { min, max } }) =>
+    middle.every((at, i) => min[i]! <= at && at <= max[i]!),
+  );
+  const own = about.filter(({ facets }) => withinPath(facets, mortise));
+  const [only] = own;
+  if (!only || own.length > 1) return undefined;
+  // the wood of a peg that stands in it would be a piece inside its box; that of a peg alone has no air in it
+  const inside = parts.filter(
+    ({ box }) =>
+      box !== only.box &&
+      [0, 1, 2].every((i) => box.min[i]! >= only.box.min[i]! && box.max[i]! <= only.box.max[i]!),
+  );
+  return inside.length === 0 && facetsVolume(only.facets, onPlane) < 0 ? only : undefined;
+}
+
+/** Does a surface lie within a mortise's path, grown by {@link LOOK}? */
+function withinPath(facets: Facets, { at, length, width, depth }: Mortise): boolean {
+  const half = Math.max(0, (length - width) / 2);
+  const most = (width / 2 + LOOK) ** 2;
+  const { origin: o, x, y, z } = at;
+  for (let i = 0; i < facets.length; i += 3) {
+    const [a, b, c] = [facets[i]! - o[0], facets[i + 1]! - o[1], facets[i + 2]! - o[2]];
+    if (a * z[0] + b * z[1] + c * z[2] < -depth - LOOK) return false;
+    const along = Math.max(0, Math.abs(a * x[0] + b * x[1] + c * x[2]) - half);
+    const across = a * y[0] + b * y[1] + c * y[2];
+    if (along * along + across * across > most) return false;
+  }
+  return true;
+}
+
+function cavityOf(parts: readonly Part[], own: Part, onPlane: Vec3, body: () => Body): Cavity {
+  const others = parts.filter((part) => part !== own);
+  const least = others.reduce(
+    (nearest, part) =>
+      boxGap(own.box, part.box) < nearest ? facetGap(own.tree(), part.tree(), nearest) : nearest,
+    WALL_REACH,
+  );
+  const facets = turnedRound(own.facets);
+  return {
+    facets,
+    mouth: onPlane,
+    volume: facetsVolume(facets, onPlane),
+    alone: true,
+    wall: { least: least <= 2 * SKIN ? 0 : least },
+    body,
+  };
+}
+
+/** The same cavities by the kernel's own booleans: for those that are in one piece with other air, and to prove the others. */
+export function cavitiesByKernel(kernel: Kernel, board: BoardSolid): ReadonlyMap<Mortise, Cavity> {
   const air = airOf(kernel, board);
   const cavities = new Map<Mortise, Cavity>();
   for (const mortises of byMouth(board.board.mortises)) {
@@ -44,7 +144,17 @@ export function mortiseCavities(kernel: Kernel, board: BoardSolid): ReadonlyMap<
     const parts = below.decompose();
     for (const mortise of mortises) {
       const own = partOf(kernel, parts, mortise);
-      cavities.set(mortise, own ? soundCavity(kernel, parts, own) : brokenCavity(kernel, board, mortise));
+      const [body, least] = own
+        ? [kernel.keep(own.translate([0, 0, 0])), gapToOthers(parts, own)]
+        : [brokenCavity(kernel, board, mortise), 0];
+      cavities.set(mortise, {
+        facets: facetsOf(body),
+        mouth: pointBelowMouth(mortise),
+        volume: body.volume(),
+        alone: false,
+        wall: { least },
+        body: () => body,
+      });
     }
     for (const body of [below, ...parts]) body.delete();
   }
@@ -99,14 +209,14 @@ function partOf(kernel: Kernel, parts: readonly Body[], mortise: Mortise): Body 
 
 const middleOf = (mortise: Mortise) => pointOut(mortise.at, [0, 0, -mortise.depth / 2]);
 
-function soundCavity(kernel: Kernel, parts: readonly Body[], own: Body): Cavity {
+function gapToOthers(parts: readonly Body[], own: Body): number {
   const others = parts.filter((part) => part !== own);
   const least = others.reduce((nearest, part) => gap(own, part, nearest), WALL_REACH);
-  return { body: kernel.keep(own.translate([0, 0, 0])), wall: { least: least <= 2 * SKIN ? 0 : least } };
+  return least <= 2 * SKIN ? 0 : least;
 }
 
 /** A cavity that is in one piece with other air: what lies near its cutter's path. */
-function brokenCavity(kernel: Kernel, board: BoardSolid, mortise: Mortise): Cavity {
+function brokenCavity(kernel: Kernel, board: BoardSolid, mortise: Mortise): Body {
   const around = mortiseCutter(kernel, mortise, LOOK, -SKIN);
   const air = kernel.keep(around.subtract(board.own));
   around.delete();
@@ -117,5 +227,5 @@ function brokenCavity(kernel: Kernel, board: BoardSolid, mortise: Mortise): Cavi
     return middle.every((at, i) => min[i]! <= at && at <= max[i]!);
   });
   for (const part of parts) if (part !== own) part.delete();
-  return { body: own ? kernel.keep(own) : air, wall: { least: 0 } };
+  return own ? kernel.keep(own) : air;
 }

@@ -1,27 +1,15 @@
 import { type Mortise, mouthOf } from '../board/index.js';
-import {
-  add,
-  dot,
-  type Frame,
-  frameIn,
-  pointOut,
-  scale,
-  subtract,
-  unit,
-  type Vec3,
-  WORLD,
-} from '../frame/index.js';
+import { add, dot, frameIn, pointOut, scale, subtract, unit, type Vec3 } from '../frame/index.js';
 import type { Joint, Tenon } from '../joinery/index.js';
-import { type Moments, regionMoments } from '../profile/index.js';
-import { SAME_POINT } from '../tolerances.js';
+import { type Moments, outlineMoments } from '../profile/index.js';
 import { boardBody } from './board-body.js';
 import { type Cavity, mortiseCavities } from './cavity.js';
-import { type Body, type Kernel, matrix } from './kernel.js';
-import { type Box, box, boxIn, gap, grown, hit, section, withinBox } from './measure.js';
+import { clearancesByFacets, clearancesByKernel } from './clearances.js';
+import { type Facets, facetsBox, facetsOut, facetsSection } from './facets.js';
+import { type Box, box, boxIn, hit } from './measure.js';
 import type { BoardSolid, Solids } from './solids.js';
 
-/** How far a cheek clearance and the wood past a mortise's end are looked for, mm. */
-const CHEEK_REACH = 5;
+/** How far the wood past a mortise's end is looked for, mm. */
 const END_REACH = 60;
 
 /** A look past a mortise's end starts this far inside the wood, mm. */
@@ -48,8 +36,8 @@ export interface MortiseMeasure {
   readonly webWood: number;
   /** The board's extent along the mortise's axis. */
   readonly boardDepth: number;
-  /** Its air, from just below the mouth down; board frame, the kernel owns it. */
-  readonly cavity: Body;
+  /** Its air, from just below the mouth down. */
+  readonly cavity: Cavity;
 }
 
 /** What was found of one tenon and its two mortises. */
@@ -70,7 +58,7 @@ export function measureJoints(solids: Solids): readonly TenonMeasure[] {
   const cavities = new Map([...solids.boards.values()].map((board) => [board.id, cavitiesOf(solids, board)]));
   return solids.design.joints.flatMap((joint) =>
     joint.tenons.map((tenon) => {
-      const extent = boxIn(solids.tenons.get(tenon.id)!.body, tenon.place);
+      const extent = box(solids.tenons.get(tenon.id)!.own);
       const a = measureMortise(solids, joint.a, cavities.get(joint.a)!, tenon, extent, -1);
       const b = measureMortise(solids, joint.b, cavities.get(joint.b)!, tenon, extent, 1);
       return {
@@ -96,11 +84,11 @@ function cavitiesOf({ kernel, design }: Solids, solid: BoardSolid): ReadonlyMap<
   for (const [joint, mate] of met) {
     const alone = solid.board.mortises.filter((mortise) => mortise.joint !== mate);
     const board = { ...solid.board, mortises: alone };
-    const own = boardBody(kernel, board, solid.stock);
+    // its cavities may be asked for their bodies later
+    const own = kernel.keep(boardBody(kernel, board, solid.stock));
     for (const [mortise, cavity] of mortiseCavities(kernel, { ...solid, board, own })) {
       if (mortise.joint === joint) cavities.set(mortise, cavity);
     }
-    own.delete();
   }
   return cavities;
 }
@@ -132,13 +120,13 @@ function measureMortise(
 ): { measure: MortiseMeasure; axis: Axis } {
   const board = solids.boards.get(boardId)!;
   const mortise = board.board.mortises.find((one) => one.tenon === tenon.id)!;
-  const { body: cavity, wall } = cavities.get(mortise)!;
-  const seen = cavity.transform(matrix(frameIn(tenon.place, board.place)));
-  const room = box(seen);
-  const axis = axisOf(seen, into);
-  seen.delete();
+  const cavity = cavities.get(mortise)!;
+  const seen = facetsOut(cavity.facets, frameIn(tenon.place, board.place));
+  const room = facetsBox(seen);
+  const axis = axisOf(seen, room, into);
   const bottomClearance = into < 0 ? extent.min[2] - room.min[2] : room.max[2] - extent.max[2];
-  const own = boxIn(cavity, mortise.at);
+  const own = facetsBox(cavity.facets, mortise.at);
+  const solid = solids.tenons.get(tenon.id)!;
   return {
     axis,
     measure: {
@@ -148,8 +136,9 @@ function measureMortise(
       length: own.max[0] - own.min[0],
       depth: -own.min[2],
       bottomClearance,
-      ...clearances(solids.kernel, board, solids.tenons.get(tenon.id)!.body, tenon, extent, bottomClearance),
-      wall: wall.least,
+      ...(clearancesByFacets(board, mortise, cavity, solid, bottomClearance) ??
+        clearancesByKernel(solids.kernel, board, solid, bottomClearance)),
+      wall: cavity.wall.least,
       ...woodPastEnds(board, mortise, own),
       boardDepth: depthOf(board, mortise),
       cavity,
@@ -157,48 +146,14 @@ function measureMortise(
   };
 }
 
-/** The gaps beside the cheeks and round the flanks; the tenon's ends are trimmed when they come nearer than its flanks. */
-function clearances(
-  kernel: Kernel,
-  board: BoardSolid,
-  tenonBody: Body,
-  tenon: Tenon,
-  extent: Box,
-  bottom: number,
-): { cheekClearance: number; flankClearance: number } {
-  // along the tenon's axes and near it only: facets have flat boxes there, and few come near each other
-  const body = tenonBody.transform(matrix(frameIn(tenon.place, WORLD)));
-  const seen = board.own.transform(matrix(frameIn(tenon.place, board.place)));
-  const wood = withinBox(kernel, seen, grown(extent, CHEEK_REACH + 1));
-  const whole = gap(body, wood, CHEEK_REACH);
-  const trim = Math.min(tenon.intoA, tenon.intoB) / 4 + Math.max(0, -bottom);
-  const { min, max } = grown(extent, 1);
-  const [from, to] = [extent.min[2] + trim, extent.max[2] - trim];
-  const flanks = withinBox(kernel, body, { min: [min[0], min[1], from], max: [max[0], max[1], to] });
-  const flankClearance = whole < bottom - SAME_POINT ? whole : gap(flanks, wood, CHEEK_REACH);
-  // the round edges are as wide as half the thickness; the facets beside them are kept out as well
-  const edge = ((extent.max[1] - extent.min[1]) / 2) * 1.25;
-  const middle = (extent.min[0] + extent.max[0]) / 2;
-  const half = Math.max(extent.max[0] - middle - edge, edge / 4);
-  const cheeks = withinBox(kernel, body, {
-    min: [middle - half, min[1], from],
-    max: [middle + half, max[1], to],
-  });
-  const cheekClearance = gap(cheeks, wood, CHEEK_REACH);
-  for (const one of [body, seen, wood, flanks, cheeks]) one.delete();
-  return { cheekClearance, flankClearance };
-}
-
-function axisOf(cavity: Body, into: 1 | -1): Axis {
-  const room = box(cavity);
+function axisOf(cavity: Facets, room: Box, into: 1 | -1): Axis {
   const [reach, above] = into > 0 ? [room.max[2], -room.min[2]] : [-room.min[2], room.max[2]];
   // an oblique mouth stands above the seat on one side and as far below it on the other, that of a board moved off lies
   // beyond it: look below both
   const mouth = Math.abs(above);
   const at = (share: number): { z: number; moments: Moments } => {
     const z = into * (mouth + (reach - mouth) * share);
-    const plane: Frame = { origin: [0, 0, z], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] };
-    return { z, moments: regionMoments(section(cavity, plane)) };
+    return { z, moments: outlineMoments(facetsSection(cavity, z)) };
   };
   const near = at(0.1);
   const far = at(0.9);

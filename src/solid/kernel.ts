@@ -11,8 +11,8 @@ export type Body = Manifold;
 export interface Kernel {
   readonly wasm: ManifoldToplevel;
   readonly keep: (body: Body) => Body;
-  /** Upright prisms made so far, by height and outline: mortises and tenons of one size are one shape. */
-  readonly prisms: Map<string, Body>;
+  /** Bodies made once for all pieces of one shape: upright shapes by height and outline, tenons by their sizes. */
+  readonly shapes: Map<string, Body>;
   readonly dispose: () => void;
 }
 
@@ -35,18 +35,18 @@ export async function startKernel(wasmBinary?: ArrayBuffer): Promise<Kernel> {
   loaded ??= load(wasmBinary);
   const wasm = await loaded;
   const kept = new Set<Body>();
-  const prisms = new Map<string, Body>();
+  const shapes = new Map<string, Body>();
   return {
     wasm,
     keep: (body) => {
       kept.add(body);
       return body;
     },
-    prisms,
+    shapes,
     dispose: () => {
-      for (const body of [...kept, ...prisms.values()]) body.delete();
+      for (const body of [...kept, ...shapes.values()]) body.delete();
       kept.clear();
-      prisms.clear();
+      shapes.clear();
     },
   };
 }
@@ -73,8 +73,8 @@ export function prism(
     throw new SolidError('prism-outline', 'an outline holds a coordinate that is not a number');
   }
   const shape = `${to - from} ${endScale} ${loops.join(' ')}`;
-  const upright = kernel.prisms.get(shape) ?? extruded(kernel, loops, to - from, endScale);
-  kernel.prisms.set(shape, upright);
+  const upright = kernel.shapes.get(shape) ?? extruded(kernel, loops, to - from, endScale);
+  kernel.shapes.set(shape, upright);
   const raised = upright.translate([0, 0, from]);
   if (!place) return raised;
   const placed = raised.transform(matrix(place));

@@ -90,7 +90,7 @@ export function gap(a: Body, b: Body, reach: number): number {
 }
 
 /** The least distance between two boxes, mm; no two things in them are nearer. */
-const boxGap = (a: Box, b: Box): number =>
+export const boxGap = (a: Box, b: Box): number =>
   Math.hypot(...a.min.map((least, i) => Math.max(0, least - b.max[i]!, b.min[i]! - a.max[i]!)));
 
 /** The first surface met on a straight way, as the distance from its start, mm; undefined when there is none. */

@@ -22,6 +22,8 @@ export interface TenonSolid {
   readonly id: string;
   readonly joint: Joint;
   readonly tenon: Tenon;
+  /** Tenon frame; tenons of one size share it. */
+  readonly own: Body;
   /** Assembly frame. */
   readonly body: Body;
 }
@@ -57,8 +59,9 @@ export function solidsOf(kernel: Kernel, design: Design): Solids {
   });
   const tenons = design.joints.flatMap((joint) =>
     joint.tenons.map((tenon): [string, TenonSolid] => {
-      const body = keep(tenonBody(kernel, tenon).transform(matrix(tenon.place)));
-      return [tenon.id, { kind: 'tenon', id: tenon.id, joint, tenon, body }];
+      const own = tenonBody(kernel, tenon);
+      const body = keep(own.transform(matrix(tenon.place)));
+      return [tenon.id, { kind: 'tenon', id: tenon.id, joint, tenon, own, body }];
     }),
   );
   const hardware = design.hardware.map((piece): [string, HardwareSolid] => {
@@ -81,12 +84,21 @@ export const allSolids = (solids: Solids): readonly Solid[] => [
   ...solids.hardware.values(),
 ];
 
-/** A tenon in its own frame: edges rounded with half its thickness, ends square or mitred. The kernel owns it. */
-export function tenonBody(kernel: Kernel, tenon: Tenon): Body {
-  const outline = obround({ length: tenon.width, width: tenon.thickness });
-  const square = prism(kernel, regionOf(outline), -tenon.intoA, tenon.intoB, undefined);
-  const half = mitredOff(square, tenon.thickness, tenon.intoA, tenon.mitreA, -1);
-  return kernel.keep(mitredOff(half, tenon.thickness, tenon.intoB, tenon.mitreB, 1));
+/**
+ * A tenon in its own frame, made once for all of one size: edges rounded with half its thickness, ends square or mitred. The
+ * kernel owns it.
+ */
+export function tenonBody(kernel: Kernel, { id: _, place: __, ...sizes }: Tenon): Body {
+  const { width, thickness, intoA, intoB, mitreA, mitreB } = sizes;
+  const shape = `tenon ${JSON.stringify(sizes)}`;
+  const known = kernel.shapes.get(shape);
+  if (known) return known;
+  const outline = obround({ length: width, width: thickness });
+  const square = prism(kernel, regionOf(outline), -intoA, intoB, undefined);
+  const half = mitredOff(square, thickness, intoA, mitreA, -1);
+  const made = mitredOff(half, thickness, intoB, mitreB, 1);
+  kernel.shapes.set(shape, made);
+  return made;
 }
 
 /** Saws one end of a tenon to its mitre, from the long point at one cheek back to the other. Takes the body over. */

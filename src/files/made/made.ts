@@ -8,9 +8,9 @@ import {
 } from '../../checks/index.js';
 import { type Say, speaker } from '../../length/index.js';
 import { type ParameterValue, parameterValues } from '../../model/index.js';
+import { once } from '../../once.js';
 import { type Aid, clampPlan, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
 import { gate, type Solids, solidsOf, startKernel } from '../../solid/index.js';
-import { once } from './once.js';
 import type { DesignRequest } from './request.js';
 
 /** A design with everything worked out, from which files are only written. */

@@ -7,6 +7,7 @@ import {
   convexSweep,
   matrix,
   mostShared,
+  pathClear,
   type Solids,
   sharedVolume,
   type TenonSolid,
@@ -90,9 +91,18 @@ function tenonBlocks(
   const start = entered ? add(from, springAtStart(step, entered)) : from;
   const space = swept(box(body), start);
   const near = [
-    ...other.boards.map((board) => ({ id: board.id, board: board.id, body: board.body })),
-    ...other.tenons.map((tenon) => ({ id: tenon.solid.id, board: tenon.owner, body: tenon.solid.body })),
-  ].filter((piece) => meet(space, box(piece.body)));
+    ...other.boards.map((board) => ({ ...board, board: board.id })),
+    ...other.tenons.map((tenon) => ({
+      id: tenon.solid.id,
+      board: tenon.owner,
+      body: tenon.solid.body,
+      own: tenon.solid.own,
+      place: tenon.solid.tenon.place,
+    })),
+  ].filter(
+    (piece) =>
+      meet(space, box(piece.body)) && !pathClear({ own: solid.own, place: solid.tenon.place }, piece, start),
+  );
   if (near.length === 0) return [];
   const path = convexSweep(solids.kernel, body, start, [0, 0, 0]);
   const blocks = near.flatMap((piece): PathBlock[] => {
