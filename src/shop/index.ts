@@ -131,7 +131,7 @@ export {
   type CardCut,
   type CardRequest,
   deepestPass,
-  FEED,
+  EDGE_GUIDE_FEED,
   type Figure,
   MARKING_OUT,
   type MarkedOut,

@@ -1,3 +1,4 @@
+export type { ThickEnd } from './bearing.js';
 export { type BoardState, boardStates, facesIn } from './board-states.js';
 export { type Hold, holdOver } from './hold.js';
 export type {
@@ -19,4 +20,5 @@ export { hornedMouth, type LineMark, type LineMarks } from './line-marks.js';
 export { type MarkedLines, markedOut } from './measured.js';
 export { withHorn } from './resting.js';
 export { stagesOf } from './stages.js';
+export { THICK_END } from './wedge.js';
 export { type SeenFace, type SeenStage, seenStage, type Work } from './work-at-stage.js';

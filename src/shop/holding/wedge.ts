@@ -28,6 +28,14 @@ export function wedgeBoard(id: string, lean: Lean, material: string): Board {
   });
 }
 
+/** Which way a wedge's thick end points, in the frame of its mortise: x along it, y across, z out of the wood. */
+export const THICK_END: Readonly<Record<Lean['thickEnd'], Vec3>> = {
+  up: WORLD.z,
+  down: scale(WORLD.z, -1),
+  end: WORLD.x,
+  start: scale(WORLD.x, -1),
+};
+
 /**
  * Where a wedge sits: its own frame written in the frame the mortise's is written in.
  *
@@ -40,10 +48,10 @@ export function wedgePlace(at: Frame, bearing: Bearing, lean: Lean): Frame {
   // x and y of the wedge, in the mortise's frame; both run from the thin end
   const [x, y]: readonly [Vec3, Vec3] = (() => {
     if (lean.thickEnd === 'up' || lean.thickEnd === 'down') {
-      const up = lean.thickEnd === 'up' ? WORLD.z : scale(WORLD.z, -1);
+      const up = THICK_END[lean.thickEnd];
       return [cross(up, towardsWork), up];
     }
-    const along = lean.thickEnd === 'end' ? WORLD.x : scale(WORLD.x, -1);
+    const along = THICK_END[lean.thickEnd];
     return [along, cross(towardsWork, along)];
   })();
   const middle: Vec3 = [0, out * bearing.toRail, -lean.height / 2];

@@ -20,6 +20,9 @@ export function cutRow(
     cut.guideEdge === undefined
       ? ''
       : `; guide's edge at ${inBoth(cut.guideEdge)}${cut.guideEdge < 0 ? ', outside the board' : ''}`;
+  const edge = cut.edgeGuide
+    ? `; or edge guide on the ${say(cut.edgeGuide.face)}, ${inBoth(cut.edgeGuide.distance)} from the cutter's centre`
+    : '';
   return [
     `${marks.get(cut.board) ?? cut.board}${cut.hand ? ` (${cut.hand})` : ''}`,
     `M${number} ${cut.mortise}`,
@@ -33,7 +36,7 @@ export function cutRow(
           cut.marked
             ? markedWords(board, cut.marked)
             : cut.across
-              ? `${inBoth(cut.across.centre)} from the ${say(cut.across.from)}${cut.across.horn > 0 ? ', horn and all' : ''}${guide}`
+              ? `${inBoth(cut.across.centre)} from the ${say(cut.across.from)}${cut.across.horn > 0 ? ', horn and all' : ''}${guide}${edge}`
               : '',
         ]
       : []),

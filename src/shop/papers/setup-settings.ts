@@ -2,7 +2,13 @@ import { fixed, printAngle, trimmed } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
 import type { RouterAtHand } from '../at-hand/index.js';
 import type { Aid } from '../holding/index.js';
-import type { Pass, RailSetting, SetupCard } from '../set-up/index.js';
+import {
+  EDGE_GUIDE_FEED,
+  type Pass,
+  type RailSetting,
+  type SetupCard,
+  thickEndWords,
+} from '../set-up/index.js';
 import { inBoth } from '../words/index.js';
 
 /** Whether a set-up uses the rails of the jig. */
@@ -50,7 +56,7 @@ export function settings(
       : [
           [
             'stops',
-            `${inBoth(card.stopDistance)} from the mortise's centre line, both ways: half the mortise and half the ${card.travelling.what} (${inBoth(card.travelling.along)}) less half the cutter`,
+            `${inBoth(card.stopDistance)} from the mortise's centre line, both ways: half the mortise and half the ${card.travelling.what} (${inBoth(card.travelling.along)}) less half the cutter; ${card.guideOffset === undefined ? 'clamped to the work' : 'clamped to the guide board, which reaches past both'}`,
           ],
         ]),
     ...(card.stopsBeyond > 0
@@ -77,6 +83,14 @@ export function settings(
     ['passes', card.passes.map(passWords).join('; ')],
     ['plunges', plungeWords(card)],
     ['feed', card.feed],
+    ...(card.cuts.some(({ edgeGuide }) => edgeGuide)
+      ? [
+          [
+            'or by edge guide',
+            `in place of the guide board where the row of a mortise names an edge for it: ${EDGE_GUIDE_FEED}`,
+          ],
+        ]
+      : []),
     [
       'test cut',
       `in its test blank of the cut list, ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
@@ -103,26 +117,25 @@ function railRow(name: string, rail: RailSetting | undefined): readonly (readonl
   const taped =
     wedge === undefined
       ? ''
-      : `; between them ${printAngle(wedge.angleDeg)} wedge ${wedge.aid}, thick end ${END[wedge.thickEnd]}, ${inBoth(wedge.thicknessAtMouth)} thick at the mouth, so that the wood is ${inBoth(toWork)} from the cutter's centre`;
+      : `; between them ${printAngle(wedge.angleDeg)} wedge ${wedge.aid}, thick end ${thickEndWords(wedge.thickEnd)}, ${inBoth(wedge.thicknessAtMouth)} thick at the mouth, so that the wood is ${inBoth(toWork)} from the cutter's centre`;
   return [[name, `${inBoth(distance)} from the cutter's centre to its inner face${taped}`]];
 }
 
-const END = {
-  up: 'up, towards the router',
-  down: 'down',
-  start: 'to your left',
-  end: 'to your right',
-} as const;
-
-const passWords = ({ number, depth, turretStep }: Pass): string =>
-  `${number}. ${fixed(depth, 1)} mm${turretStep === undefined ? '' : ` (turret step ${turretStep})`}`;
+const passWords = ({ number, depth, turretStep, spacer }: Pass): string => {
+  const by = spacer
+    ? ` (step ${spacer.onStep} with a spacer of about ${fixed(spacer.thickness, 1)} mm under the stop rod)`
+    : turretStep === undefined
+      ? ''
+      : ` (turret step ${turretStep})`;
+  return `${number}. ${fixed(depth, 1)} mm${by}`;
+};
 
 function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCard): string {
   const [first] = plunges;
-  if (plunges.length === 1) return 'one, on the centre line';
+  if (plunges.length === 1) return 'one for each pass, on the centre line';
   const reach = inBoth(Math.abs(first!));
   const between = plunges.length - 2;
-  return `first at both ends, the cutter's centre ${reach} from the centre line against the stops; then ${between} between, ${inBoth(plungeSpacing)} apart; each pass deep; then sweep the whole ${fixed(mortiseLength - cutter, 1)} mm from end to end, pass by pass`;
+  return `for each pass in turn: set its depth, plunge at both ends, the cutter's centre ${reach} from the centre line against the stops, then ${between} times between, ${inBoth(plungeSpacing)} apart; then sweep the whole ${fixed(mortiseLength - cutter, 1)} mm from end to end at that depth`;
 }
 
 function wallWords({ testCut: { nearWall, farWall } }: SetupCard): string {

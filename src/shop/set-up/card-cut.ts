@@ -1,5 +1,6 @@
 import type { FaceId } from '../../board/index.js';
 import { dot, type Vec2, type Vec3 } from '../../frame/index.js';
+import type { Shop } from '../at-hand/index.js';
 import type { Hand } from '../boards/index.js';
 import {
   type Holding,
@@ -11,10 +12,11 @@ import {
   type SeenFace,
   type Work,
 } from '../holding/index.js';
+import { edgeGuideFor } from './guide-figures.js';
 import type { CardCut, MarkedOut } from './setup-card.js';
 
 /** One mortise as a row of its card. */
-export function cardCut(laid: LaidIn, hands: ReadonlyMap<string, Hand>): CardCut {
+export function cardCut(laid: LaidIn, hands: ReadonlyMap<string, Hand>, shop: Shop): CardCut {
   const { holding, board, work, near, far, horns } = laid;
   const { mortise, guide, across } = holding;
   const lines = holding.marked && markedOut(work, holding, hornsAt(holding, horns));
@@ -38,6 +40,7 @@ export function cardCut(laid: LaidIn, hands: ReadonlyMap<string, Hand>): CardCut
       guide &&
       across &&
       across.centre + acrossHorn + (guide.side === across.side ? -guide.offset : guide.offset),
+    edgeGuide: edgeGuideFor(laid, shop, (face) => hornBeyond(face, holding, horns)),
     marked: lines && drawnOut(laid, lines),
   };
 }

@@ -2,7 +2,7 @@ import type { Board, FaceId, Mortise } from '../../board/index.js';
 import { type Frame, pointOut, type Vec3 } from '../../frame/index.js';
 import type { Region } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
-import type { Holding } from '../holding/index.js';
+import { type Holding, THICK_END, type ThickEnd } from '../holding/index.js';
 import { faceWords, inBoth } from '../words/index.js';
 
 /** A face is out of square to the grain from this slope on: a thousandth of a mm over 50 mm. */
@@ -43,20 +43,12 @@ function besideOf(board: Board, points: readonly Vec3[]): string | undefined {
   return on(1, width) ? 'opposite edge' : undefined;
 }
 
-/**
- * Which way to feed. The cutter turns clockwise seen from above, so its leading edge sweeps towards the right of the feed and
- * the wood pushes the router to the left of it: a guide is safe when that push closes it.
- */
-export const FEED: Readonly<Record<Holding['way'], string>> = {
-  'both rails':
-    'from left to right, the near rail towards you; the work is trapped between the rails, so the way back may cut lightly too',
-  'one rail':
-    'from left to right only, the rail on your side of the work: the cut then pulls the rail against the work; lift the cutter for the way back',
-  'guide board':
-    'from left to right only, the guide board beyond the router: the cut then pushes the base against it; lift the cutter for the way back',
-  'windowed template':
-    'from left to right and back: the opening is no wider than the bush, which traps it; raise the cutter out of the wood before you lift the router',
-};
+/** Where a wedge's thick end points, to the person who stands with the near rail towards them. */
+export function thickEndWords(end: ThickEnd): string {
+  const [x, , z] = THICK_END[end];
+  if (z !== 0) return z > 0 ? 'up, towards the router' : 'down';
+  return x > 0 ? 'to your right' : 'to your left';
+}
 
 /** Warnings where the danger is; common practice. */
 export function cautions(holding: Holding, shortPiece: boolean): readonly string[] {

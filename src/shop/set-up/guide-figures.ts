@@ -1,23 +1,56 @@
+import type { FaceId } from '../../board/index.js';
+import { regionBounds } from '../../profile/index.js';
+import type { Shop } from '../at-hand/index.js';
+import type { LaidIn } from '../holding/index.js';
 import { COLLAR_AIR } from '../practice/index.js';
 import { inBoth } from '../words/index.js';
 import type { FigureRequest } from './figure-request.js';
 import { SAME_CUTTER } from './figure-request.js';
 import { atLeast, judged } from './judged.js';
-import type { Figure } from './setup-card.js';
+import type { EdgeGuide, Figure } from './setup-card.js';
 
 /** Room for chips beside the cutter in a bush, each side. Common practice, no source. */
 const CHIP_ROOM = 1;
 
+/** A fence runs true along an edge this near to upright and parallel, as what its cosine lacks of 1. */
+const UPRIGHT = 1e-9;
+
+/** The nearest edge an edge guide's fence could run along: parallel to the mortise, upright, and there beside all of it. */
+function nearestEdge({ work }: Pick<FigureRequest, 'work'>): EdgeGuide | undefined {
+  const half = work.mortise.length / 2;
+  return work.faces
+    .filter(({ normal, fromTheSide }) => {
+      const { minX, maxX } = regionBounds(fromTheSide);
+      return Math.abs(normal[1]) > 1 - UPRIGHT && minX <= -half && maxX >= half;
+    })
+    .map(({ id, offset }) => ({ face: id, distance: Math.abs(offset) }))
+    .toSorted((a, b) => a.distance - b.distance)[0];
+}
+
+/**
+ * The edge that the router's own edge guide reaches; undefined where it does not, or its reach is not known.
+ *
+ * @param hornBeyond length left on beyond an end for now: there the fence runs along the horn's own end, mm
+ */
+export function edgeGuideFor(
+  { holding, work }: Pick<LaidIn, 'holding' | 'work'>,
+  { router: { guideReach = 0 } }: Shop,
+  hornBeyond: (face: FaceId) => number,
+): EdgeGuide | undefined {
+  const edge = holding.way === 'guide board' ? nearestEdge({ work }) : undefined;
+  if (!edge) return undefined;
+  const distance = edge.distance + hornBeyond(edge.face);
+  return distance <= guideReach ? { ...edge, distance } : undefined;
+}
+
 /** Whether the router's own edge guide would do instead of a guide board. */
 export function edgeGuideFigure({ work, shop }: FigureRequest): Figure {
-  const besides = work.faces
-    .filter(({ normal }) => Math.abs(normal[1]) > 1 - 1e-9)
-    .map(({ offset }) => Math.abs(offset));
-  const needed = besides.length === 0 ? Number.POSITIVE_INFINITY : Math.min(...besides);
+  const name = 'edge guide instead of the guide board';
+  const edge = nearestEdge({ work });
   const reach = shop.router.guideReach;
-  if (!Number.isFinite(needed)) {
+  if (!edge) {
     return {
-      name: 'edge guide instead of the guide board',
+      name,
       needed: 0,
       available: reach,
       verdict: reach === undefined ? 'not verified' : 'failed',
@@ -25,13 +58,16 @@ export function edgeGuideFigure({ work, shop }: FigureRequest): Figure {
     };
   }
   const figure = atLeast(
-    'edge guide instead of the guide board',
-    needed,
+    name,
+    edge.distance,
     reach,
     'from the cutter to the nearest edge along the mortise',
     "the reach of the router's edge guide",
   );
-  const told = figure.verdict === 'passed' ? 'it may be used instead' : 'use the guide board';
+  const told =
+    figure.verdict === 'passed'
+      ? 'it may be used instead, where the row of a mortise names an edge for it'
+      : 'use the guide board';
   return { ...figure, text: `${figure.text}: ${told}` };
 }
 

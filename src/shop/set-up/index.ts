@@ -1,4 +1,5 @@
-export { FEED } from './card-words.js';
+export { thickEndWords } from './card-words.js';
+export { EDGE_GUIDE_FEED } from './feed.js';
 export { MARKING_OUT, markedWords } from './marked-words.js';
 export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 export type { CardCut, Figure, MarkedOut, Pass, RailSetting, SetupCard, TestCut } from './setup-card.js';

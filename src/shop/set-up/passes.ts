@@ -41,6 +41,10 @@ export function passesOf(
         number: passes.length + 1,
         depth: i === count ? stop.depth : above + ((stop.depth - above) * i) / count,
         turretStep: i === count ? stop.turretStep : undefined,
+        spacer:
+          i === count
+            ? undefined
+            : { onStep: stop.turretStep ?? 1, thickness: ((stop.depth - above) * (count - i)) / count },
       });
     }
     above = stop.depth;

@@ -64,6 +64,8 @@ export interface Pass {
   readonly depth: number;
   /** Which turret step gives it, counted from the lowest, which is 1; undefined when no step of the shop file does. */
   readonly turretStep: number | undefined;
+  /** For a pass no step gives: what lies under the stop rod, on which step (1 the lowest), and about how thick. */
+  readonly spacer: { readonly onStep: number; readonly thickness: number } | undefined;
 }
 
 /** A shallow slot in an offcut as thick as the board, before the first mortise. */
@@ -109,8 +111,16 @@ export interface CardCut {
   readonly across: { readonly from: FaceId; readonly horn: number; readonly centre: number } | undefined;
   /** Where a guide board's working edge lies, from the same face; below 0 outside the board. */
   readonly guideEdge: number | undefined;
+  /** For a guide board: the edge the router's own edge guide may run along instead, and how far its fence is set. */
+  readonly edgeGuide: EdgeGuide | undefined;
   /** Instead of both when no edge runs along the mortise: its lines by marks on the arrises, and the mouth to draw them on. */
   readonly marked: MarkedOut | undefined;
+}
+
+/** The router's own edge guide, its fence set from the cutter's centre. */
+export interface EdgeGuide {
+  readonly face: FaceId;
+  readonly distance: number;
 }
 
 /** The lines of a mortise turned against its board's edges. */

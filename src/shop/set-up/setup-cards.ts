@@ -17,7 +17,8 @@ import {
 } from '../holding/index.js';
 import { cardCut } from './card-cut.js';
 import { cardSlot } from './card-slot.js';
-import { cautions, correction, FEED, TURNED_CORRECTION, zeroPoint } from './card-words.js';
+import { cautions, correction, TURNED_CORRECTION, zeroPoint } from './card-words.js';
+import { feedWords } from './feed.js';
 import { type FigureRequest, slidingOutlines } from './figure-request.js';
 import { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 import type { RailSetting, SetupCard } from './setup-card.js';
@@ -109,7 +110,7 @@ function cardOf(
     passes: passesOf(depth, width, shop.router.turretSteps),
     plunges,
     plungeSpacing: plungeSpacing(plunges),
-    feed: FEED[holding.way],
+    feed: feedWords(first),
     speedLimitRpm: speedOf(width),
     testCut: {
       depth: Math.min(deepestPass(width), depth),
@@ -118,7 +119,7 @@ function cardOf(
       correction: holding.marked ? TURNED_CORRECTION : correction(walls[0], walls[1]),
     },
     figures: [slot.figure, ...worstFigures(group, request)],
-    cuts: group.map((one) => cardCut(one, hands)),
+    cuts: group.map((one) => cardCut(one, hands, shop)),
     aids: [...new Set(used)],
     cautions: cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE)),
     broken: group.flatMap(({ holding: one }) => one.broken),
