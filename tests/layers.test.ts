@@ -20,6 +20,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['solid'],
   ['shop'],
   ['checks'],
+  ['verdict'],
   ['drawing'],
   // the preview page's script: knows only the data the page holds
   ['viewer'],

@@ -13,6 +13,8 @@ export interface Finding {
   /** What, where, received, allowed. */
   readonly message: string;
   readonly remedy: string;
+  /** One dimension that ends it and was tried, as it is typed: `--rake 8.5deg`. */
+  readonly cure?: string;
   /** A published source, or `common practice, no source`. */
   readonly basis: string;
 }

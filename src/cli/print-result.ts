@@ -27,7 +27,11 @@ export function printDesign(design: Design, say: Say, width: number): string {
 /** Findings, errors first, and how many there are of each level. */
 export function printFindings(findings: readonly Finding[], width: number): string {
   const rows = LEVELS.flatMap((level) => alike(findings.filter((finding) => finding.level === level))).map(
-    ([first, ...others]) => [first.level, first.code, `${first.message}: ${first.remedy}${more(others)}`],
+    ([first, ...others]) => [
+      first.level,
+      first.code,
+      `${first.message}: ${first.remedy}${cureWords(first)}${more(others)}`,
+    ],
   );
   const counts = LEVELS.map((level) => {
     const count = findings.filter((finding) => finding.level === level).length;
@@ -47,6 +51,10 @@ function alike(findings: readonly Finding[]): readonly [Finding, ...Finding[]][]
   }
   return [...groups.values()];
 }
+
+/** Which dimension ends it, when one was found. */
+const cureWords = ({ cure }: Finding): string =>
+  cure === undefined ? '' : `; tried, and it ends it: ${cure}`;
 
 const more = (others: readonly Finding[]): string =>
   others.length === 0

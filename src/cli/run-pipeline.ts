@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { InputError } from '../errors.js';
 import type { Units } from '../length/index.js';
-import { readParameters } from '../model/index.js';
+import { type Model, optionName, readParameters } from '../model/index.js';
 import { checkDesign, makeDesign } from '../node/index.js';
 import type { Call } from './command.js';
 import { atHand } from './given-shop.js';
@@ -59,6 +59,8 @@ export async function runPipeline(
       ...(options.drawingUnits && { drawingUnits: options.drawingUnits }),
       ...(options.printScale !== undefined && { printScale: options.printScale }),
       force: options.force ?? false,
+      given: givenNames(model, given),
+      cures: true,
       version,
       progress: line.step,
     });
@@ -66,6 +68,12 @@ export async function runPipeline(
     line.end();
   }
 }
+
+/** Parameters by their names, however they were spelled. */
+const givenNames = (model: Model, given: object): readonly string[] => {
+  const options = Object.keys(given).map(optionName);
+  return Object.keys(model.parameters.shape).filter((name) => options.includes(optionName(name)));
+};
 
 function readKinds(words: string): readonly string[] {
   const kinds = words.split(',').map((word) => word.trim().toLowerCase());

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { InputError, TenonwrightError } from '../errors.js';
 import {
   changeLines,
   changesSince,
@@ -16,6 +17,8 @@ import {
   type WrittenFile,
   withMade,
 } from '../files/index.js';
+import { toolsOf } from '../shop/index.js';
+import { cureOfRefusal } from '../verdict/index.js';
 import { requireOutFolder, writeFolder } from './output-folder.js';
 import { SUPPLIES } from './supplies.js';
 
@@ -35,43 +38,68 @@ export async function makeDesign(request: MakeRequest): Promise<DesignResult> {
   // refused before anything is worked out
   requireOutFolder(request.out, request.model.name);
   await requirePlanOptions(request);
-  return withMade(request, async (made) => {
-    const { design } = made.solids;
-    const { files, heldBack } = await designFiles(made, kinds, SUPPLIES);
-    request.progress(STEPS[3], 3, STEPS.length);
-    const rows = files.map(listed);
-    const text = summaryText(made, rows, kinds.has('shop'));
-    const summary = JSON.parse(text) as Summary;
-    const told = { path: 'summary.json', bytes: new TextEncoder().encode(text) };
-    const before = lastSummary(join(request.out, design.name));
-    const folder = writeFolder(request.out, design.name, [...files, told]);
-    request.progress('done', STEPS.length, STEPS.length);
-    return {
-      design,
-      findings: made.findings,
-      files: [...rows, listed(told)].map((row) => ({ ...row, path: join(folder, row.path) })),
-      summary,
-      written: true,
-      heldBack,
-      changes: changeLines(changesSince(before, summary), made.say),
-    };
-  });
+  return curingRefusal(request, () =>
+    withMade(request, async (made) => {
+      const { design } = made.solids;
+      const { files, heldBack } = await designFiles(made, kinds, SUPPLIES);
+      request.progress(STEPS[3], 3, STEPS.length);
+      const rows = files.map(listed);
+      const text = summaryText(made, rows, kinds.has('shop'));
+      const summary = JSON.parse(text) as Summary;
+      const told = { path: 'summary.json', bytes: new TextEncoder().encode(text) };
+      const before = lastSummary(join(request.out, design.name));
+      const folder = writeFolder(request.out, design.name, [...files, told]);
+      request.progress('done', STEPS.length, STEPS.length);
+      return {
+        design,
+        findings: made.findings,
+        files: [...rows, listed(told)].map((row) => ({ ...row, path: join(folder, row.path) })),
+        summary,
+        written: true,
+        heldBack,
+        changes: changeLines(changesSince(before, summary), made.say),
+      };
+    }),
+  );
 }
 
 /** Makes and checks a design's solids and papers, and writes nothing. */
 export const checkDesign = (request: DesignRequest): Promise<DesignResult> =>
-  withMade(request, async (made) => {
-    request.progress('done', STEPS.length, STEPS.length);
-    return {
-      design: made.solids.design,
-      findings: made.findings,
-      files: [],
-      summary: JSON.parse(summaryText(made, [], true)) as Summary,
-      written: false,
-      heldBack: [],
-      changes: [],
-    };
-  });
+  curingRefusal(request, () =>
+    withMade(request, async (made) => {
+      request.progress('done', STEPS.length, STEPS.length);
+      return {
+        design: made.solids.design,
+        findings: made.findings,
+        files: [],
+        summary: JSON.parse(summaryText(made, [], true)) as Summary,
+        written: false,
+        heldBack: [],
+        changes: [],
+      };
+    }),
+  );
+
+/** When the values do not go together, tells with the refusal which one would do. */
+async function curingRefusal<T>(request: DesignRequest, act: () => Promise<T>): Promise<T> {
+  try {
+    return await act();
+  } catch (error) {
+    if (!request.cures || !(error instanceof TenonwrightError) || !cannotBeBuilt(request, error)) throw error;
+    const cure = await cureOfRefusal(request, request.values, request.given);
+    if (!cure) throw error;
+    throw new InputError(error.code, (say) => `${error.explain(say)}; tried, and it works: ${cure.typed}`);
+  }
+}
+
+function cannotBeBuilt({ model, values, shop }: DesignRequest, { code }: TenonwrightError): boolean {
+  try {
+    model.build(values, toolsOf(shop));
+    return false;
+  } catch (error) {
+    return error instanceof TenonwrightError && error.code === code;
+  }
+}
 
 /** What the folder's last run told of itself; undefined when there was none, or it cannot be read. */
 function lastSummary(folder: string): unknown {

@@ -11,6 +11,7 @@ import { type ParameterValue, parameterValues } from '../../model/index.js';
 import { once } from '../../once.js';
 import { type Aid, clampPlan, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
 import { gate, type Solids, solidsOf, startKernel } from '../../solid/index.js';
+import { curesOf } from '../../verdict/index.js';
 import type { DesignRequest } from './request.js';
 
 /** A design with everything worked out, from which files are only written. */
@@ -39,8 +40,12 @@ export const STEPS = [
   'writing the files',
 ] as const;
 
+const LOOKING_FOR_CURES = 'looking for a dimension that ends each error';
+
 /** A design on its way, whose solids are in the kernel's memory until it is disposed of. */
 export interface Started extends Made {
+  /** Puts into the errors which dimension ends them, when one does. */
+  readonly findCures: () => Promise<void>;
   /** Frees the solids; nothing may be read afterwards that was not read before. */
   readonly dispose: () => void;
 }
@@ -71,6 +76,14 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
     const findings = once(() =>
       runChecks(bench(), (name) => progress(`${STEPS[2]}: ${name}`, 2, STEPS.length)),
     );
+    let cured: readonly Finding[] | undefined;
+    const findCures = async (): Promise<void> => {
+      const found = await curesOf(request, request.values, findings(), request.given);
+      cured = findings().map((finding) => {
+        const cure = finding.level === 'error' ? found.get(finding.code) : undefined;
+        return cure ? { ...finding, cure: cure.typed } : finding;
+      });
+    };
     const clamps = once(() => clampPlan(design, bench().glueUp.glueUp, shop.clamps));
     const aids = once(() => [...bench().held.aids, ...clamps().pads]);
     const papers = once(() => {
@@ -95,8 +108,9 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
         return bench();
       },
       get findings() {
-        return findings();
+        return cured ?? findings();
       },
+      findCures,
       get failed() {
         return failed(findings());
       },
@@ -120,7 +134,10 @@ export async function withMade<T>(request: DesignRequest, use: (made: Made) => P
   try {
     request.progress(STEPS[2], 2, STEPS.length);
     // what is wrong is known before anything is written
-    void made.findings;
+    if (made.failed && request.cures) {
+      request.progress(LOOKING_FOR_CURES, 2, STEPS.length);
+      await made.findCures();
+    }
     return await use(made);
   } finally {
     made.dispose();

@@ -24,6 +24,10 @@ export interface DesignRequest {
   readonly drawingUnits?: 'mm' | 'in' | 'dual';
   /** Measured on a print of the scale page: `0.994x1.002`. */
   readonly printScale?: string;
+  /** Names of the values the person gave; a cure is looked for among them first. */
+  readonly given?: readonly string[];
+  /** Look for a dimension that ends each error, by full verdicts: it takes some seconds, and only where there is an error. */
+  readonly cures?: boolean;
   /** Write cutting files even when a check failed. */
   readonly force: boolean;
   readonly version: string;

@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import frame from '../../models/frame.js';
+import jig from '../../models/jig.js';
+import stool from '../../models/stool.js';
+import type { Units } from '../../src/length/index.js';
+import { type Model, optionName, readParameters } from '../../src/model/index.js';
+import { builtInShop } from '../../src/shop/index.js';
+import { type Cure, cureOfRefusal, curesOf, type Question, verdictOf } from '../../src/verdict/index.js';
+import { plainJig } from '../shop/designs.js';
+
+const MODELS = { stool, frame, jig } as unknown as Readonly<Record<string, Model>>;
+
+const about = (model: Model, units: Units): Question => ({
+  model,
+  units,
+  shop: builtInShop(units),
+  jig: plainJig(),
+});
+
+type Raw = Readonly<Record<string, string>>;
+
+/** What the person would type, with the cure typed after it as it is told. */
+function retyped(model: Model, raw: Raw, cure: Cure, units: Units) {
+  const [option, value] = /^--([a-z-]+) (\S+)$/.exec(cure.typed)!.slice(1) as [string, string];
+  expect(optionName(cure.parameter)).toBe(option);
+  return readParameters(model, { ...raw, [option]: value }, units);
+}
+
+describe('a cure that is told works when it is typed', () => {
+  const failing: readonly (readonly [string, Raw, Units])[] = [
+    ['frame', { thickness: '15', cutter: '12' }, 'mm'],
+    ['frame', { thickness: '5/8', cutter: '1/2' }, 'in'],
+    ['frame', { thickness: '20', cutter: '18' }, 'mm'],
+  ];
+  test.each(failing)('%s %j in %s: its errors end, and no other begins', async (name, raw, units) => {
+    const model = MODELS[name]!;
+    const question = about(model, units);
+    const before = await verdictOf(question, readParameters(model, raw, units));
+    const codes = new Set(before.findings.flatMap(({ level, code }) => (level === 'error' ? [code] : [])));
+    expect(codes.size).toBeGreaterThan(0);
+    const cures = await curesOf(
+      question,
+      readParameters(model, raw, units),
+      before.findings,
+      Object.keys(raw),
+    );
+    expect(cures.size).toBeGreaterThan(0);
+    for (const [code, cure] of cures) {
+      const after = await verdictOf(question, retyped(model, raw, cure, units));
+      expect(after.refused).toBeUndefined();
+      const left = new Set(after.findings.flatMap(({ level, code }) => (level === 'error' ? [code] : [])));
+      expect([...left].filter((one) => !codes.has(one))).toEqual([]);
+      expect(left.has(code)).toBe(false);
+    }
+  });
+
+  const refused: readonly (readonly [string, Raw, Units])[] = [
+    ['stool', { 'stretcher-height': '200' }, 'mm'],
+    ['stool', { 'stretcher-height': '8' }, 'in'],
+    ['stool', { 'arch-height': '150' }, 'mm'],
+    ['stool', { treads: '2', height: '200' }, 'mm'],
+    ['frame', { length: '200', 'rail-width': '90' }, 'mm'],
+    ['jig', { 'work-min': '70' }, 'mm'],
+    ['jig', { 'counterbore-depth': '40' }, 'mm'],
+  ];
+  test.each(refused)('%s %j in %s: it can be built and has no error', async (name, raw, units) => {
+    const model = MODELS[name]!;
+    const question = about(model, units);
+    const values = readParameters(model, raw, units);
+    expect((await verdictOf(question, values)).refused).toBeDefined();
+    const given = Object.keys(model.parameters.shape).filter((one) => optionName(one) in raw);
+    const cure = await cureOfRefusal(question, values, given);
+    expect(cure).toBeDefined();
+    // among what the person gave, where that can do it
+    expect(given).toContain(cure!.parameter);
+    const after = await verdictOf(question, retyped(model, raw, cure!, units));
+    expect(after.refused).toBeUndefined();
+    expect(after.findings.filter(({ level }) => level === 'error')).toEqual([]);
+  });
+});
+
+test('a sound design needs no cure', async () => {
+  const model = MODELS.frame!;
+  expect(await curesOf(about(model, 'mm'), readParameters(model, {}, 'mm'), [])).toEqual(new Map());
+});
