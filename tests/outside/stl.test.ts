@@ -16,8 +16,8 @@ const solidsOf = (of: Case): Promise<Made> => made(of, { only: ['stl'] });
 const read = ({ folder }: Made, name: string): Surface =>
   surface(readStl(readFileSync(path.join(folder, 'stl', `${name}.mm.stl`))));
 
-/** The serializer puts corners on a grid of 1e-5 of the part's mean size; single precision is far finer. */
-const gridOf = ({ size }: Surface): number => (size[0] + size[1] + size[2]) / 3 / 1e5;
+/** Single precision holds a coordinate to a 2^24th of it; a corner may be rounded in two steps. */
+const gridOf = ({ size }: Surface): number => Math.max(...size) / 2 ** 23;
 
 /** A volume whose faces each stand off by at most the grid. */
 const allowance = (of: Surface): number => of.area * gridOf(of);

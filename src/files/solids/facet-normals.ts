@@ -13,8 +13,7 @@ export function correctNormals(bytes: Uint8Array): void {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   for (let at = START; at + FACET <= bytes.length; at += FACET) {
     const corners = Array.from({ length: 9 }, (_, i) => view.getFloat32(at + CORNERS + 4 * i, true));
-    const normal = normalOf(corners);
-    normal?.forEach((part, i) => {
+    normalOf(corners).forEach((part, i) => {
       view.setFloat32(at + 4 * i, part, true);
     });
   }
@@ -24,22 +23,21 @@ export function correctNormals(bytes: Uint8Array): void {
 export const withCorrectNormals = (text: string): string =>
   text.replace(
     /^facet normal .*(\nouter loop\nvertex (.*)\nvertex (.*)\nvertex (.*)\n)/gm,
-    (facet, loop: string, ...corners: string[]) => {
+    (_, loop: string, ...corners: string[]) => {
       const numbers = corners.slice(0, 3).flatMap((corner) => corner.split(' ').map(Number));
-      const normal = normalOf(numbers.map(Math.fround));
-      return normal ? `facet normal ${normal.join(' ')}${loop}` : facet;
+      return `facet normal ${normalOf(numbers.map(Math.fround)).join(' ')}${loop}`;
     },
   );
 
-/** Unit normal by the right-hand rule; undefined for corners in one line, where the serializer's own stays. */
-function normalOf(corners: readonly number[]): readonly number[] | undefined {
+/** Unit normal by the right-hand rule; nothing in every direction for corners in one line, as the format allows. */
+function normalOf(corners: readonly number[]): readonly number[] {
   const [ax, ay, az, bx, by, bz, cx, cy, cz] = corners as Nine;
   const [ux, uy, uz] = [bx - ax, by - ay, bz - az];
   const [vx, vy, vz] = [cx - ax, cy - ay, cz - az];
   const normal = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
   const size = Math.hypot(...normal);
   // + 0 keeps -0 out of the text
-  return size > 0 ? normal.map((part) => part / size + 0) : undefined;
+  return normal.map((part) => (size > 0 ? part / size + 0 : 0));
 }
 
 type Nine = [number, number, number, number, number, number, number, number, number];

@@ -31,7 +31,7 @@ export function joinedCorners(positions: ArrayLike<number>, triangles: Uint32Arr
     const x = positions[3 * from]! - positions[3 * to]!;
     const y = positions[3 * from + 1]! - positions[3 * to + 1]!;
     const z = positions[3 * from + 2]! - positions[3 * to + 2]!;
-    if (x * x + y * y + z * z > SAME_POINT * SAME_POINT) continue;
+    if (!(x * x + y * y + z * z <= SAME_POINT * SAME_POINT)) continue;
     near = true;
     const [one, other] = [rootOf(from), rootOf(to)];
     corner[Math.max(one, other)] = Math.min(one, other);

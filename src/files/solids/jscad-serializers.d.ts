@@ -1,11 +1,14 @@
-declare module '@jscad/stl-serializer' {
+declare module '@jscad/stl-serializer/CSGToStlb.js' {
   import type { Geom3 } from '@jscad/modeling/src/geometries/types.js';
 
-  const serializer: {
-    serialize(options: { binary: true }, ...objects: Geom3[]): ArrayBuffer[];
-    serialize(options: { binary: false }, ...objects: Geom3[]): string[];
-  };
-  export default serializer;
+  /** Header, count and triangles of solids whose polygons are triangles already. */
+  export function serializeBinary(objects: Geom3[], options: object): ArrayBuffer[];
+}
+
+declare module '@jscad/stl-serializer/CSGToStla.js' {
+  import type { Geom3 } from '@jscad/modeling/src/geometries/types.js';
+
+  export function serializeText(objects: Geom3[], options: object): string[];
 }
 
 declare module '@jscad/dxf-serializer' {
