@@ -52,6 +52,7 @@ export function explode(
     screw: -40,
     washer: 40,
     knob: 70,
+    button: 0,
     'router base': 120,
     cutter: 200,
   };

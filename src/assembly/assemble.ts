@@ -1,22 +1,33 @@
 import { type Face, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { type JoinRequest, joinAll } from '../joinery/index.js';
-import type { Design, PlacedBoard } from './design.js';
+import { type CaptiveRequest, captiveOf } from './captive.js';
+import type { Design, Hardware, PlacedBoard } from './design.js';
+import { fasten } from './fasten.js';
+import type { Fastening, FastenRequest } from './fastening.js';
 
 export type { JoinRequest };
 
-/** A design before its joints are cut; lists left out are empty. */
+/** A design before its joints are cut, its panels put in and its fastenings fitted; lists left out are empty. */
 export type DesignSpec = Pick<Design, 'name' | 'title' | 'cutter' | 'boards'> &
   Partial<Omit<Design, 'name' | 'title' | 'cutter' | 'boards' | 'joints' | 'patchesLeft'>> & {
     readonly joints?: readonly JoinRequest[];
+    readonly panels?: readonly CaptiveRequest[];
+    readonly fasten?: readonly FastenRequest[];
   };
 
 /**
- * Cuts every joint into the boards it names.
+ * Cuts every joint into the boards it names, then what is fastened without glue, and finds the grooves of panels.
  *
- * @throws JoinError when a joint names a board that is not there, an id is used twice, or boards do not touch
+ * @throws JoinError when a joint names a board that is not there, an id is used twice, or boards do not touch; see
+ * {@link fasten} and {@link captiveOf}
  */
-export function assemble(spec: DesignSpec): Design {
+export function assemble({
+  joints: requests = [],
+  panels = [],
+  fasten: held = [],
+  ...spec
+}: DesignSpec): Design {
   const standing = new Map<string, PlacedBoard & { faces: readonly Face[] }>();
   for (const placed of spec.boards) {
     if (standing.has(placed.board.id)) {
@@ -25,7 +36,6 @@ export function assemble(spec: DesignSpec): Design {
     // a mortise changes no face, so the faces are found once
     standing.set(placed.board.id, { ...placed, faces: faces(placed.board) });
   }
-  const requests = spec.joints ?? [];
   for (const { a, b } of requests) {
     const [one, two] = [standing.get(a), standing.get(b)];
     if (one && two && a !== b) continue;
@@ -36,15 +46,22 @@ export function assemble(spec: DesignSpec): Design {
     );
   }
   onceEach(requests.map(({ a, b, options }) => options?.id ?? `${a}/${b}`));
-  const { boards, joints, patchesLeft } = joinAll(standing, requests);
+  const { boards: cut, joints, patchesLeft } = joinAll(standing, requests);
   onceEach(joints.map(({ id }) => id));
+  const boards = new Map(
+    [...standing].map(([id, { place }]): [string, PlacedBoard] => [id, { board: cut.get(id)!, place }]),
+  );
+  const { fastenings, hardware } = fastenAll(boards, held);
+  const captives = panels.map((request) => captiveOf(request, boards));
   return {
-    hardware: [],
     derived: [],
     notes: [],
     ...spec,
-    boards: [...standing].map(([id, { place }]) => ({ board: boards.get(id)!, place })),
+    boards: [...boards.values()],
     joints,
+    ...(captives.length === 0 ? {} : { captives }),
+    ...(fastenings.length === 0 ? {} : { fastenings }),
+    hardware: [...(spec.hardware ?? []), ...hardware],
     ...(patchesLeft.length === 0 ? {} : { patchesLeft }),
   };
 }
@@ -53,4 +70,24 @@ function onceEach(ids: readonly string[]): void {
   const twice = ids.find((id, i) => ids.indexOf(id) < i);
   if (twice === undefined) return;
   throw new JoinError('joint-twice', `two joints are called ${twice}: give one of them an id of its own`);
+}
+
+/** Cuts every fastening into its boards, which are changed in place. */
+function fastenAll(boards: Map<string, PlacedBoard>, requests: readonly FastenRequest[]) {
+  const fastenings: Fastening[] = [];
+  const hardware: Hardware[] = [];
+  for (const request of requests) {
+    const [held, to] = [boards.get(request.held), boards.get(request.to)];
+    if (!held || !to || held === to)
+      throw new JoinError(
+        'fasten',
+        `fastening ${request.held}/${request.to}: ${held === to ? 'a board cannot be fastened to itself' : `there is no board ${held ? request.to : request.held}`}; boards are ${[...boards.keys()].join(', ')}: name two of them`,
+      );
+    const made = fasten(held, to, request);
+    boards.set(request.held, { ...held, board: made.held });
+    boards.set(request.to, { ...to, board: made.to });
+    fastenings.push(...made.fastenings);
+    hardware.push(...made.hardware);
+  }
+  return { fastenings, hardware };
 }

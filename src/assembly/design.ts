@@ -2,6 +2,8 @@ import type { Board } from '../board/index.js';
 import type { Frame, Vec3 } from '../frame/index.js';
 import type { Joint, PatchLeft } from '../joinery/index.js';
 import type { Profile } from '../profile/index.js';
+import type { Captive } from './captive.js';
+import type { Fastening } from './fastening.js';
 import type { Mechanism } from './mechanism.js';
 
 /** A board and where it stands: `place` is the board frame written in the assembly frame. */
@@ -19,7 +21,7 @@ export interface Stage {
   readonly endScale?: number;
 }
 
-export type HardwareKind = 'bolt' | 'washer' | 'knob' | 'screw' | 'router base' | 'cutter';
+export type HardwareKind = 'bolt' | 'washer' | 'knob' | 'screw' | 'button' | 'router base' | 'cutter';
 
 /** A bought or given piece, modelled closely enough to take part in the checks. */
 export interface Hardware {
@@ -54,6 +56,10 @@ export interface Design {
   /** Where boards that are joined touch as well and have no tenon; none when left out. */
   readonly patchesLeft?: readonly PatchLeft[];
   readonly hardware: readonly Hardware[];
+  /** Panels held in grooves, not glued; none when left out. */
+  readonly captives?: readonly Captive[];
+  /** Boards held to each other without glue; none when left out. */
+  readonly fastenings?: readonly Fastening[];
   /** Of a design with moving pieces, such as a jig; a piece of furniture has none. */
   readonly mechanism?: Mechanism;
   readonly derived: readonly Derived[];

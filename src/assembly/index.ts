@@ -1,8 +1,12 @@
 export * from './assemble.js';
+export type { Captive, CaptiveRequest } from './captive.js';
 export * from './design.js';
 export * from './explode.js';
+export { type Fastened, fasten, LEAST_TONGUE } from './fasten.js';
+export type { Fastening, FastenRequest } from './fastening.js';
 export * from './leg-between.js';
 export * from './mechanism.js';
 export * from './mirrored.js';
+export { seasonalMovement } from './movement.js';
 export * from './repeated.js';
 export * from './trimmed.js';

@@ -69,6 +69,15 @@ export function grooveVolume(board: Board, groove: Groove): ExpectedVolume {
   };
 }
 
+/** What two grooves into one face share, mm³, in wood as thick as both are deep. */
+export function sharedByGrooves(board: Board, one: Groove, other: Groove): number {
+  if (one.face !== other.face) return 0;
+  const mouth = (groove: Groove) => regionOf(grooveOutline(groove, pastBoard(board)));
+  const shared = intersectRegion(mouth(one), seenIn(other.at, one.at, mouth(other)));
+  const plane = { ...one.at, origin: pointOut(one.at, [0, 0, -1e-6]) };
+  return regionArea(intersectRegion(planeRegion(board, plane), shared)) * Math.min(one.depth, other.depth);
+}
+
 /** How far the near wall of a groove stands from the face its fence follows, square to the groove, mm; 0 for a rebate along it. */
 export function fenceDistance(board: Board, groove: Groove): number {
   const line = fenceLine(board, groove);

@@ -5,9 +5,12 @@ import { measureJoints, type Solids } from '../solid/index.js';
 import { assemblyPath } from './assembly-path.js';
 import type { Bench, Check } from './bench.js';
 import { bridges } from './bridges.js';
+import { captives } from './captives.js';
 import { cuttersAtHand } from './cutters-at-hand.js';
 import { dryRun } from './dry-run.js';
+import { fastenings } from './fastenings.js';
 import type { Finding, Level } from './finding.js';
+import { grooves } from './grooves.js';
 import { heldMortises } from './holding.js';
 import { inLine } from './in-line.js';
 import { layoutNotes } from './layout-notes.js';
@@ -29,6 +32,9 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'mortises in line', check: inLine },
   { name: 'shoulders', check: shoulders },
   { name: 'walls', check: walls },
+  { name: 'grooves', check: grooves },
+  { name: 'panels in grooves', check: captives },
+  { name: 'fastenings without glue', check: fastenings },
   { name: 'mortise depth', check: mortiseDepth },
   { name: 'end insets', check: endInset },
   { name: 'tenon thickness', check: tenonThickness },

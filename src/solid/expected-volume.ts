@@ -1,4 +1,11 @@
-import { type Board, type ExpectedVolume, grooveVolume, type Hole, stockVolume } from '../board/index.js';
+import {
+  type Board,
+  type ExpectedVolume,
+  grooveVolume,
+  type Hole,
+  sharedByGrooves,
+  stockVolume,
+} from '../board/index.js';
 import { area, obround, perimeter } from '../profile/index.js';
 import { SAGITTA } from '../tolerances.js';
 import { metVolume } from './met-volume.js';
@@ -59,7 +66,10 @@ export function expectedVolume(
   if (!cavities) return undefined;
   const stock = stockVolume(board);
   return {
-    volume: cavities.reduce((left, cavity) => left - cavity.volume, stock.volume + metTwice(board, met)),
+    volume: cavities.reduce(
+      (left, cavity) => left - cavity.volume,
+      stock.volume + metTwice(board, met) + crossed(board),
+    ),
     allowance: cavities.reduce((sum, cavity) => sum + cavity.allowance, stock.allowance),
   };
 }
@@ -72,4 +82,10 @@ const metTwice = ({ mortises }: Board, met: ReadonlyMap<string, string>): number
         .filter(({ joint }) => met.get(one.joint) === joint)
         .map((other) => metVolume(one, other)),
     )
+    .reduce((sum, volume) => sum + volume, 0);
+
+/** Grooves of one face are meant to cross. */
+const crossed = (board: Board): number =>
+  board.grooves
+    .flatMap((one, i) => board.grooves.slice(i + 1).map((other) => sharedByGrooves(board, one, other)))
     .reduce((sum, volume) => sum + volume, 0);

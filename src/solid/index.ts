@@ -1,4 +1,5 @@
 export * from './board-body.js';
+export * from './captive-measures.js';
 export * from './cavity.js';
 export * from './clearances.js';
 export * from './convex.js';
@@ -6,6 +7,7 @@ export * from './edges.js';
 export * from './expected-volume.js';
 export * from './facet-tree.js';
 export * from './facets.js';
+export * from './fastening-measures.js';
 export * from './gate.js';
 export * from './joint-measures.js';
 export * from './kernel.js';

@@ -1,0 +1,55 @@
+import type { Groove } from '../board/index.js';
+import { PRACTICE } from '../joinery/index.js';
+import { boxIn, gap, grooveCutter, type MortiseMeasure } from '../solid/index.js';
+import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** Rounding of a wall that was sized to the limit, mm. */
+const ROUNDING = 0.02;
+
+/** Wood stands between every groove and the mortises of its board. */
+export const grooves = (bench: Bench): readonly Finding[] =>
+  bench.tenons.flatMap(({ tenon, mortises }) =>
+    mortises.flatMap((mortise) =>
+      bench.solids.boards
+        .get(mortise.board)!
+        .board.grooves.flatMap((groove) => near(bench, tenon.id, mortise, groove)),
+    ),
+  );
+
+function near(bench: Bench, tenon: string, { board: id, cavity }: MortiseMeasure, groove: Groove): Finding[] {
+  const { solids, say } = bench;
+  const { kernel } = solids;
+  const solid = solids.boards.get(id)!;
+  const cutter = grooveCutter(kernel, solid.board, groove);
+  const wall = gap(cavity, cutter, PRACTICE.wall + 1);
+  cutter.delete();
+  if (wall >= PRACTICE.wall - ROUNDING) return [];
+  // along the groove: how far from either end it would have to stop
+  const room = boxIn(cavity, groove.at);
+  const whole = boxIn(solid.stock, groove.at);
+  const stops = [
+    { end: 'start', at: room.max[0] + PRACTICE.wall - whole.min[0] },
+    { end: 'end', at: whole.max[0] - room.min[0] + PRACTICE.wall },
+  ] as const;
+  const [nearer] = stops.toSorted((a, b) => a.at - b.at);
+  const ends = nearer!.at < (whole.max[0] - whole.min[0]) / 2;
+  return [
+    {
+      code: wall === 0 ? 'groove-meets-mortise' : 'groove-near-mortise',
+      level: wall === 0 ? 'error' : 'warning',
+      subjects: [id, tenon],
+      measured: wall,
+      limit: PRACTICE.wall,
+      unit: 'mm',
+      message:
+        wall === 0
+          ? `groove ${groove.id} of ${id} runs into the mortise for tenon ${tenon}`
+          : `groove ${groove.id} of ${id} leaves ${say.fine(wall)} of wood beside the mortise for tenon ${tenon}; at least ${say.fine(PRACTICE.wall)} is wanted`,
+      remedy: ends
+        ? `stop the groove at least ${say.fine(Math.ceil(nearer!.at * 10) / 10)} before its ${nearer!.end} (stop.${nearer!.end})`
+        : 'move the joint off the groove (shiftAcross), or change the distance or the depth of the groove',
+      basis: wall === 0 ? MEASURED : COMMON_PRACTICE,
+    },
+  ];
+}
