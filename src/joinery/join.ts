@@ -2,6 +2,7 @@ import { type Board, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { angleDeg } from '../frame/index.js';
 import { PARALLEL_DEG } from '../tolerances.js';
+import { clearOfGrooves } from './clear-of-grooves.js';
 import { type Contact, contacts } from './contact.js';
 import { type Draft, draftOf, type Joinable } from './draft.js';
 import type { Joint, PatchLeft } from './joint.js';
@@ -100,7 +101,9 @@ function patchesOf(standing: ReadonlyMap<string, Joinable>, request: JoinRequest
   const options = request.options ?? {};
   const id = options.id ?? `${request.a}/${request.b}`;
   checkedOptions(id, [request.a, request.b], options);
-  const touching = contacts(toTouch(a), toTouch(b));
+  const touching = contacts(toTouch(a), toTouch(b)).map((touch) =>
+    clearOfGrooves(touch, [a, b], options.depths),
+  );
   const chosen = chosenOf(id, touching, options);
   const drafts = chosen.map((touch) => draftOf(id, a, b, touch, options));
   // what is asked for by number must be had; of all patches, one with room is enough
