@@ -80,6 +80,7 @@ export function trimmedBoard(board: Board, cut: Plane, id: FaceId): TrimmedBoard
       mortises: board.mortises.map(feature),
       holes: board.holes.map(feature),
       slots: board.slots.map(feature),
+      grooves: board.grooves.map(feature),
     },
   };
 }

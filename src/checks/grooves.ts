@@ -10,17 +10,26 @@ const ROUNDING = 0.02;
 /** Wood stands between every groove and the mortises of its board. */
 export const grooves = (bench: Bench): readonly Finding[] =>
   bench.tenons.flatMap(({ tenon, mortises }) =>
-    mortises.flatMap((mortise) =>
-      bench.solids.boards
-        .get(mortise.board)!
-        .board.grooves.flatMap((groove) => near(bench, tenon.id, mortise, groove)),
-    ),
+    mortises
+      // the wall is to all other air, so that of a groove is no thinner
+      .filter(({ wall }) => wall < PRACTICE.wall - ROUNDING)
+      .flatMap((mortise) =>
+        bench.solids.boards
+          .get(mortise.board)!
+          .board.grooves.flatMap((groove) => near(bench, tenon.id, mortise, groove)),
+      ),
   );
 
-function near(bench: Bench, tenon: string, { board: id, cavity }: MortiseMeasure, groove: Groove): Finding[] {
+function near(
+  bench: Bench,
+  tenon: string,
+  { board: id, cavity: found }: MortiseMeasure,
+  groove: Groove,
+): Finding[] {
   const { solids, say } = bench;
   const { kernel } = solids;
   const solid = solids.boards.get(id)!;
+  const cavity = found.body();
   const cutter = grooveCutter(kernel, solid.board, groove);
   const wall = gap(cavity, cutter, PRACTICE.wall + 1);
   cutter.delete();
