@@ -1,5 +1,6 @@
 export * from './board.js';
 export * from './faces.js';
+export { isFileName } from './file-name.js';
 export * from './follower.js';
 export * from './groove.js';
 export * from './make-board.js';

@@ -2,6 +2,7 @@ import { BoardError } from '../errors.js';
 import { bounds, type Profile, rectangle } from '../profile/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import type { Bevel, Blank, Board, Groove, Hole, Opening, Slot } from './board.js';
+import { isFileName } from './file-name.js';
 
 /** What is needed to make a board; the outline defaults to the whole blank. */
 export interface BoardSpec {
@@ -20,11 +21,16 @@ export interface BoardSpec {
 /**
  * A board from its sizes (mm), with no mortise yet: joints cut those.
  *
- * @throws BoardError when a size is not a positive number, or the outline leaves the blank
+ * @throws BoardError when no file can be named after it, a size is not a positive number, or the outline leaves the blank
  * @example makeBoard({ id: 'tread', blank: { length: 400, width: 250, thickness: 28 } })
  */
 export function makeBoard(spec: BoardSpec): Board {
   const { id, blank } = spec;
+  if (!isFileName(id))
+    throw new BoardError(
+      'board-id',
+      `a board is called ${JSON.stringify(id)}, and its files are named after it: use letters, digits and dashes, and no name Windows keeps for a device, like con or aux`,
+    );
   for (const [side, size] of Object.entries(blank)) {
     if (!(Number.isFinite(size) && size > 0)) {
       throw new BoardError(

@@ -1,19 +1,31 @@
 #!/usr/bin/env node
-import { run } from './run.js';
+import process from 'node:process';
 
-/** A reader that has seen enough, like `head`, closes the pipe: that is no fault. */
-const isClosedPipe = (error: NodeJS.ErrnoException): boolean => error.code === 'EPIPE';
+/** The oldest Node the program runs on, as `engines` in package.json says. */
+const LEAST = [20, 19] as const;
 
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (isClosedPipe(error)) process.exit(0);
-  throw error;
+const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
+if (major < LEAST[0] || (major === LEAST[0] && minor < LEAST[1])) {
+  process.stderr.write(
+    `tenonwright: this is Node ${process.versions.node}; it needs ${LEAST.join('.')} or later: install a newer one from nodejs.org or by your system's packages\n`,
+  );
+  process.exit(2);
+}
+
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
+  // a reader that has seen enough, like `head`, closes the pipe: that is no fault
+  if (code === 'EPIPE') process.exit(0);
+  process.stderr.write(
+    `tenonwright: standard output cannot be written, the system answers ${code}: make room, or send it elsewhere\n`,
+  );
+  process.exit(2);
 });
 
 // progress that nobody reads is no reason to leave the work undone
-process.stderr.on('error', (error: NodeJS.ErrnoException) => {
-  if (!isClosedPipe(error)) throw error;
-});
+process.stderr.on('error', () => {});
 
+// only now: an older Node would stumble over the code itself
+const { run } = await import('./run.js');
 process.exitCode = await run(process.argv.slice(2), {
   out: process.stdout,
   err: process.stderr,

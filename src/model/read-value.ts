@@ -27,7 +27,7 @@ export function readValue(meta: ParameterMeta, raw: unknown, units: Units): Valu
     case 'choice':
       return readChoice(meta, raw, units);
     default:
-      return withinRange(meta, readNumber(meta, raw, units), units);
+      return withinRange(meta, readNumber(meta, raw, units), units, String(raw).trim());
   }
 }
 
@@ -77,12 +77,24 @@ function saying(read: () => number): number {
 }
 
 /** A value printed like a limit is that limit: limits are told rounded, and what is told as allowed must be accepted. */
-function withinRange(meta: ParameterMeta, value: number, units: Units): number {
+function withinRange(meta: ParameterMeta, value: number, units: Units, given: string): number {
   for (const limit of [meta.min!, meta.max!])
     if (printValue(meta, value, units) === printValue(meta, limit, units)) return nearer(meta, value, limit);
   if (value >= meta.min! && value <= meta.max!) return value;
-  const remedy = value < meta.min! ? 'give more' : 'give less';
+  const remedy = `${value < meta.min! ? 'give more' : 'give less'}${otherUnit(meta, units, given)}`;
   throw wrong(`is ${printValue(meta, value, units)}; allowed is ${allowed(meta, units)}: ${remedy}`);
+}
+
+/** A bare number that is a length of the range in other units was most likely meant in them. */
+function otherUnit(meta: ParameterMeta, units: Units, given: string): string {
+  if (meta.kind !== 'length' || !/[\d.]$/.test(given)) return '';
+  const fitting = ['mm', 'cm', 'in']
+    .map((unit) => `${given} ${unit}`)
+    .filter((text) => {
+      const mm = parseLength(text, { units });
+      return mm >= meta.min! && mm <= meta.max!;
+    });
+  return fitting.length === 0 ? '' : `, or did you mean ${fitting.join(' or ')}?`;
 }
 
 const nearer = (meta: ParameterMeta, value: number, limit: number): number =>
@@ -101,7 +113,9 @@ function readChoice(meta: ParameterMeta, raw: unknown, units: Units): Value {
   const plain = word.toLowerCase().replace(/(?<=\d) ?(?:["″]|in|inch)$/, '');
   const found = meta.choices!.find((one) => String(one).toLowerCase() === plain);
   if (found !== undefined) return found;
-  const meant = nearest(word, meta.choices!.map(String));
+  const names = meta.choices!.map(String);
+  const kinds = names.filter((name) => name.toLowerCase().split(/[ -]/).includes(plain));
+  const meant = kinds.length > 0 ? kinds.join(' or ') : nearest(word, names);
   throw wrong(
     `is '${String(raw)}'; allowed is ${allowed(meta, units)}: ${meant === undefined ? 'give one of them' : `did you mean ${meant}?`}`,
   );

@@ -75,7 +75,7 @@ export function requireOutFolder(out: string, name: string): void {
     if (!isFolder(at)) throw notAFolder(at);
     requireReplaceable(folder);
     // rights alone do not tell: tried
-    const trial = sibling(at, name, 'new', process.pid);
+    const trial = sibling(at, name, 'gone', process.pid);
     mkdirSync(trial);
     rmdirSync(trial);
   });

@@ -55,3 +55,16 @@ test('an outline on the border of the blank is accepted', () => {
   const outline = rectangle({ length: 400, width: 120 });
   expect(makeBoard({ id: 'rail', blank, outline }).outline).toBe(outline);
 });
+
+test.each(['con', 'AUX', 'nul.left', 'com1', 'a/b', '.hidden', 'rail.', ''])(
+  'a board called %j is refused: no file can be named after it everywhere',
+  (id) => {
+    expect(() => makeBoard({ id, blank: { length: 10, width: 10, thickness: 10 } })).toThrow(
+      /^a board is called .* like con or aux$/,
+    );
+  },
+);
+
+test.each(['console', 'rail-left', 'com10', 'Füllung 2'])('a board may be called %j', (id) => {
+  expect(makeBoard({ id, blank: { length: 10, width: 10, thickness: 10 } }).id).toBe(id);
+});

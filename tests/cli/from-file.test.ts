@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -44,11 +45,23 @@ test('an empty file changes nothing', async () => {
   expect((await checkFrom('# nothing yet\n')).asked[0]![1].values).toMatchObject({ seatLength: 230 });
 });
 
+/** Nine lists of nine of the one before: 387 million values when they are written out. */
+const ALIASES_OF_ALIASES = `a: &a [1,1,1,1,1,1,1,1,1]\n${[...'bcdefghi']
+  .map((name, i) => `${name}: &${name} [${Array(9).fill(`*${'abcdefgh'[i]}`)}]\n`)
+  .join('')}`;
+
 test.each([
   ['seat-length: 200\n---\nsplay: 3\n', /holds more than one document: leave out the line ---/],
   ['seat-legnth: 200\n', /no parameter 'seat-legnth': did you mean seat-length\?/],
   ['seat-length: 200\nseatLength: 210\n', /seat-length is given twice/],
   ['seat-length: 200\nseat-length: 210\n', /stool\.yaml is not YAML/],
+  ['seat-length: *nowhere\n', /stool\.yaml is not YAML.*nowhere/],
+  [ALIASES_OF_ALIASES, /stool\.yaml is not YAML: .*alias/],
+  [`${'# a line that says nothing\n'.repeat(60_000)}`, /stool\.yaml holds 2 MB; allowed is 1 MB/],
+  [
+    Array.from({ length: 60_000 }, (_, i) => `key-${i}: 1\n`).join(''),
+    /holds 60000 values; allowed is 10000/,
+  ],
   ['seat-length: [200\n', /stool\.yaml is not YAML/],
   ['seat-length:\n', /seat-length is empty/],
   ['seat-length: [200]\n', /seat-length is a list/],
@@ -66,4 +79,13 @@ test('a file that is not there is told by name', async () => {
   const ran = await atDesk(['check', 'small', '--from', 'stol.yaml'], { cwd });
   expect(ran.status).toBe(2);
   expect(ran.err).toMatch(/stol\.yaml cannot be read \(ENOENT\)/);
+});
+
+test('a pipe is not waited for, and a folder is no file', async () => {
+  expect(spawnSync('mkfifo', [join(cwd, 'pipe')]).status).toBe(0);
+  for (const name of ['pipe', '.']) {
+    const ran = await atDesk(['check', 'small', '--from', name], { cwd });
+    expect(ran.status).toBe(2);
+    expect(ran.err).toContain(`${name} is not a regular file: give the path of a YAML file`);
+  }
 });

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, expectTypeOf, test } from 'vitest';
+import { z } from 'zod';
 import { InputError } from '../../src/errors.js';
-import { describeParameters, optionName, parameterValues, readParameters } from '../../src/model/index.js';
+import {
+  choice,
+  describeParameters,
+  optionName,
+  parameterValues,
+  readParameters,
+} from '../../src/model/index.js';
+import { speciesNames } from '../../src/tables/index.js';
 import { smallModel } from './small-model.js';
 
 const refusal = (raw: Record<string, unknown>, units: 'mm' | 'in' = 'mm'): InputError => {
@@ -70,7 +78,7 @@ describe('values are read by the kind of their parameter', () => {
 describe('values that cannot be used are refused', () => {
   test('out of range says name, received, allowed and remedy in the units of the person', () => {
     expect(refusal({ seatLength: 50 }).message).toBe(
-      'seat-length is 50 mm; allowed is 150 mm to 600 mm: give more',
+      'seat-length is 50 mm; allowed is 150 mm to 600 mm: give more, or did you mean 50 cm?',
     );
     expect(refusal({ seatLength: '30"' }, 'in').message).toBe(
       'seat-length is 30"; allowed is 5.9055" to 23.622": give less',
@@ -97,6 +105,30 @@ describe('values that cannot be used are refused', () => {
   ])('%o', (raw) => {
     expect(refusal(raw).code).toBe('parameter-refused');
     expect(refusal(raw).message).toContain(optionName(Object.keys(raw)[0]!));
+  });
+
+  test.each([
+    [9, 'mm', ['9 in']],
+    ['23', 'mm', ['23 cm', '23 in']],
+    [230, 'in', ['230 mm']],
+    // a unit that is written is no slip
+    ['9 mm', 'mm', []],
+    [1, 'mm', []],
+  ] as const)('%j in %s is told in which unit it would do, and does in it', (given, units, hints) => {
+    const { message } = refusal({ seatLength: given }, units);
+    const told = /did you mean (.+)\?$/.exec(message)?.[1]?.split(' or ') ?? [];
+    expect(told).toEqual(hints);
+    for (const hint of told) readParameters(smallModel, { seatLength: hint }, units);
+  });
+
+  test('a kind of wood without its species names every species of the kind', () => {
+    const woods = {
+      name: 'x',
+      parameters: z.object({ wood: choice(speciesNames, { default: 'white ash', help: 'wood' }) }),
+    };
+    expect(() => readParameters(woods, { wood: 'Oak' }, 'mm')).toThrow(
+      /did you mean northern red oak or white oak\?$/,
+    );
   });
 
   test('an unknown name is refused with the nearest known one', () => {

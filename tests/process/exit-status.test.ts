@@ -1,9 +1,11 @@
 // The built program, started as a person starts it.
 
+import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import process from 'node:process';
 import { expect, test } from 'vitest';
-import { filesIn, ownFolder, run, start } from './program.js';
+import { filesIn, ownFolder, PROGRAM, run, start } from './program.js';
 
 const out = ownFolder();
 
@@ -120,4 +122,50 @@ test('progress that nobody reads is no fault, and the work is done', async () =>
   child.stderr!.destroy();
   expect((await ended).status).toBe(0);
   expect(filesIn(path.join(folder, 'frame'))).toContain('summary.json');
+});
+
+test('a full standard output ends with 2 and a sentence, a closed one with 0', async () => {
+  const into = (file: string) =>
+    spawnSync('sh', ['-c', `"$0" "$1" describe stool ${file}`, process.execPath, PROGRAM], {
+      encoding: 'utf8',
+    });
+  const full = into('> /dev/full');
+  expect(full.status).toBe(2);
+  expect(full.stderr).toBe(
+    'tenonwright: standard output cannot be written, the system answers ENOSPC: make room, or send it elsewhere\n',
+  );
+  expect(into('| head -1').stderr).toBe('');
+});
+
+test('an older Node is told plainly before anything else is loaded', () => {
+  const { engines } = JSON.parse(readFileSync(path.resolve(PROGRAM, '../../../../package.json'), 'utf8'));
+  const asOld = (version: string) =>
+    spawnSync(
+      process.execPath,
+      [
+        '--import',
+        `data:text/javascript,Object.defineProperty(process, 'versions', { value: { ...process.versions, node: '${version}' } })`,
+        PROGRAM,
+        'list',
+      ],
+      { encoding: 'utf8' },
+    );
+  const { status, stderr } = asOld('18.20.4');
+  expect(status).toBe(2);
+  expect(stderr).toMatch(/^tenonwright: this is Node 18\.20\.4; it needs 20\.19 or later: install .*\n$/);
+  expect(engines.node).toBe('>=20.19');
+  expect(asOld('20.18.9').status).toBe(2);
+  expect(asOld('20.19.0').status).toBe(0);
+});
+
+test.each([
+  ['--only', 'stl,papers', /'papers', which is no kind of file: choose from/],
+  ['--print-scale', '3', /print/],
+  ['--out', '/proc/none/at/all', /cannot be written/],
+])('%s %s is refused before any work is done', async (option, value, message) => {
+  const { status, err } = await run('make', 'frame', option, value);
+  expect(status).toBe(2);
+  // at once: no step of the work is told before it
+  expect(err).toMatch(/^tenonwright: /);
+  expect(err).toMatch(message);
 });

@@ -92,3 +92,16 @@ test('a make killed at any moment leaves a whole set, old or new, and the next r
   // later ones may come too late on a busy machine
   expect(killed).toEqual(expect.arrayContaining(MOMENTS.slice(0, 4).map(({ when }) => when)));
 }, 300_000);
+
+test.each(['SIGINT', 'SIGTERM'] as const)(
+  '%s while the files are written is obeyed when they are, and nothing hidden is left',
+  async (signal) => {
+    const { child, ended } = start(...NEW);
+    await folderMade(child);
+    child.kill(signal);
+    // it may come too late on a busy machine
+    expect([signal, null]).toContain((await ended).signal);
+    expect(readdirSync(out)).toEqual(['frame']);
+    expect(hashes(set)).toEqual(newSet);
+  },
+);

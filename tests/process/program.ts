@@ -6,7 +6,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { afterAll } from 'vitest';
 
-const PROGRAM = path.resolve(import.meta.dirname, '../../dist/src/cli/bin.js');
+export const PROGRAM = path.resolve(import.meta.dirname, '../../dist/src/cli/bin.js');
 
 /** How a run ended and what it printed. */
 export interface Ended {

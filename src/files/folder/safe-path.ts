@@ -1,7 +1,5 @@
+import { isFileName } from '../../board/index.js';
 import { OutputError } from '../../errors.js';
-
-/** Letters every file system takes; a name begins with a letter or digit, so never with a dot. */
-const NAME = /^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u;
 
 /**
  * Refuses a folder name or a relative path that could leave its folder, or that some file system does not take.
@@ -11,10 +9,10 @@ const NAME = /^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u;
  */
 export function requireSafePath(path: string): void {
   const parts = path.split('/');
-  if (parts.every((part) => NAME.test(part) && !/[ .]$/.test(part))) return;
+  if (parts.every(isFileName)) return;
   throw new OutputError(
     'path-unsafe',
-    `the output path ${JSON.stringify(path)} cannot be written: names may hold letters, digits, blanks, dots, dashes and underscores and begin with a letter or digit, folders are parted by "/": rename it`,
+    `the output path ${JSON.stringify(path)} cannot be written: names may hold letters, digits, blanks, dots, dashes and underscores and begin with a letter or digit, folders are parted by "/", and names of Windows devices, like con or aux, are not taken: rename it`,
   );
 }
 
