@@ -78,6 +78,7 @@ export {
   type JointFreedom,
   type Move,
   moveDirections,
+  moveWords,
   type Order,
   type OrderStep,
   orderOf,

@@ -37,7 +37,7 @@ export function armchair(): Design {
     join(id, `right-${leg}`);
   }
   for (let i = 1; i <= 7; i += 1) {
-    const x = 20 + 70 * i;
+    const x = 25 + 60 * i;
     boards.push(block(`slat-${i}`, [x, 470, 390], [x + 45, 485, 780], 2));
     join(`slat-${i}`, 'top-rail');
     join(`slat-${i}`, 'low-rail');

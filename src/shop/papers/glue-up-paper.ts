@@ -1,7 +1,7 @@
 import type { Design } from '../../assembly/index.js';
-import type { Vec3 } from '../../frame/index.js';
-import { fixed, printAngle } from '../../length/index.js';
+import { fixed } from '../../length/index.js';
 import type { ClampPlan } from '../clamps/index.js';
+import { moveWords } from '../glue-up/index.js';
 import {
   type Block,
   cautions,
@@ -83,7 +83,7 @@ function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
       step.id,
       namesOf(design, step.moving),
       namesOf(design, step.still),
-      directionWords(step.direction),
+      moveWords(step.direction),
       inBoth(step.travel),
       step.freedom === 'free'
         ? 'goes in free'
@@ -101,27 +101,9 @@ function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
     ];
   });
   const stuck = glueUp.conflicts.map(({ boards }) =>
-    paragraph(strong(`${namesOf(design, boards)} cannot be put together in any order: see the findings.`)),
+    paragraph(strong(`No way was found to bring ${namesOf(design, boards)} together: see the findings.`)),
   );
   return [...told, ...stuck];
-}
-
-/** Which way, seen by the person in front of the piece. */
-function directionWords(direction: Vec3): string {
-  const names = [
-    ['to the left', 'to the right'],
-    ['towards you', 'away from you'],
-    ['down', 'up'],
-  ] as const;
-  const parts = direction
-    .map((share, i) => ({ share: Math.abs(share), words: names[i]![share < 0 ? 0 : 1] }))
-    .filter(({ share }) => share > 0.02)
-    .toSorted((a, b) => b.share - a.share);
-  const [main, second] = parts;
-  if (!main) return '';
-  if (!second) return `straight ${main.words}`;
-  const lean = (Math.atan2(second.share, main.share) * 180) / Math.PI;
-  return `${main.words}, ${printAngle(lean)} ${second.words}`;
 }
 
 function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {

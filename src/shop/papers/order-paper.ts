@@ -81,7 +81,7 @@ function stepRow(step: WorkStep, design: Design, marks: ReadonlyMap<string, stri
   );
   return [
     String(step.number),
-    board ? named(board, step, marks) : 'all so far',
+    board ? named(board, step, marks) : step.kind === 'tenons' ? 'tenons' : 'all so far',
     step.what,
     sizes.join('; '),
     board ? step.uses.map((id) => faceWords(board, id)).join(', ') : '',

@@ -1,0 +1,174 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import frameModel from '../../models/frame.js';
+import stoolModel from '../../models/stool.js';
+import type { Design } from '../../src/assembly/index.js';
+import { add, angleDeg, cross, scale, unit, type Vec3 } from '../../src/frame/index.js';
+import { type Model, readParameters } from '../../src/model/index.js';
+import {
+  type BlockTable,
+  builtInShop,
+  clampPlan,
+  diagonalsOf,
+  glueMass,
+  glueUpPaper,
+  moveWords,
+  provedGlueUp,
+} from '../../src/shop/index.js';
+import {
+  type Body,
+  box,
+  gap,
+  type Kernel,
+  type Solids,
+  sharedVolume,
+  solidsOf,
+  startKernel,
+} from '../../src/solid/index.js';
+import { armchair } from './armchair.js';
+import { splayedBase } from './splayed-base.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await startKernel();
+});
+afterAll(() => kernel.dispose());
+
+const built = (model: Model, raw: Readonly<Record<string, string | number>> = {}) =>
+  model.build(readParameters(model, raw, 'mm'));
+
+/** The person stands in front and looks along y with the head up: the right hand is at look × up. */
+const LOOK: Vec3 = [0, 1, 0];
+const UP: Vec3 = [0, 0, 1];
+const RIGHT = cross(LOOK, UP);
+const HANDS: readonly (readonly [RegExp, Vec3])[] = [
+  [/^to the right$/, RIGHT],
+  [/^to the left$/, scale(RIGHT, -1)],
+  [/^away from you$/, LOOK],
+  [/^towards you$/, scale(LOOK, -1)],
+  [/^up$/, UP],
+  [/^down$/, scale(UP, -1)],
+];
+const hand = (words: string): Vec3 => HANDS.find(([said]) => said.test(words))![1];
+
+/** The way a reader goes who is told `to the right, 10.0° down and 2.0° towards you`. */
+function asRead(words: string): Vec3 {
+  if (words.startsWith('straight ')) return hand(words.slice('straight '.length));
+  const [main, leans] = words.split(', ');
+  return unit(
+    leans!.split(' and ').reduce((way, lean) => {
+      const [, degrees, to] = /^([\d.]+)° (.+)$/.exec(lean)!;
+      return add(way, scale(hand(to!), Math.tan((Number(degrees) * Math.PI) / 180)));
+    }, hand(main!)),
+  );
+}
+
+test.each([
+  [[0, 0, -1], 'straight down'],
+  [[-1, 0, 0], 'straight to the left'],
+  [[0, -1, 0], 'straight towards you'],
+  [unit([Math.cos(Math.PI / 18), 0, -Math.sin(Math.PI / 18)]), /^to the right, 10(\.0)?° down$/],
+] as const)('a move along %j is told as %s', (direction, words) => {
+  if (typeof words === 'string') expect(moveWords(direction)).toBe(words);
+  else expect(moveWords(direction)).toMatch(words);
+});
+
+test('whoever goes where any words lead goes the way of the move, to a tenth of a degree and what is not told', () => {
+  const sides = [-1, -0.4, -0.1, 0, 0.05, 0.3, 1];
+  for (const x of sides)
+    for (const y of sides)
+      for (const z of sides) {
+        if (x === 0 && y === 0 && z === 0) continue;
+        const direction = unit([x, y, z]);
+        expect(angleDeg(asRead(moveWords(direction)), direction)).toBeLessThan(0.1);
+      }
+});
+
+/** The rows of a glue-up as a person reads them. */
+function read(solids: Solids) {
+  const { design } = solids;
+  const { glueUp } = provedGlueUp(solids);
+  const shop = builtInShop('mm');
+  const blocks = glueUpPaper({
+    design,
+    glueUp,
+    shop,
+    clamps: clampPlan(design, glueUp, shop.clamps),
+    diagonals: diagonalsOf(design, glueUp),
+    glue: glueMass(design),
+    revision: '0badf00d',
+  });
+  const tables = blocks.filter((block): block is BlockTable => block.kind === 'table');
+  const cells = (head: string) =>
+    tables
+      .filter((table) => table.head[0] === head)
+      .flatMap(({ rows }) => rows.map((row) => row.map(String)));
+  const idOf = (name: string) => design.boards.find(({ board }) => board.name === name)!.board.id;
+  const into = new Map(
+    cells('joint')
+      .filter((row) => row.length === 4)
+      .map(([joint, , board]) => [joint!, idOf(board!)]),
+  );
+  const bodies = (names: string) => {
+    const ids = names.split(' with ').map(idOf);
+    const tenons = design.joints
+      .filter(({ id }) => ids.includes(into.get(id)!))
+      .flatMap((joint) => joint.tenons.map(({ id }) => solids.tenons.get(id)!.body));
+    return [...ids.map((id) => solids.boards.get(id)!.body), ...tenons];
+  };
+  return cells('step').map(([step, bring, to, way, stretch]) => ({
+    step: step!,
+    moving: bodies(bring!),
+    still: bodies(to!),
+    way: asRead(way!),
+    stretch: Number.parseFloat(stretch!),
+  }));
+}
+
+/** What a group shares with another when it is shifted, mm³, and how near it comes. */
+function met(moving: readonly Body[], still: readonly Body[], by: Vec3): { shared: number; apart: number } {
+  let [shared, apart] = [0, Number.POSITIVE_INFINITY];
+  for (const one of moving) {
+    const there = one.translate([...by]);
+    const near = still.filter((other) => {
+      const [a, b] = [box(there), box(other)];
+      return [0, 1, 2].every((i) => a.max[i]! > b.min[i]! - 1 && b.max[i]! > a.min[i]! - 1);
+    });
+    for (const other of near) {
+      shared += sharedVolume(there, other);
+      apart = Math.min(apart, gap(there, other, 1));
+    }
+    there.delete();
+  }
+  return { shared, apart };
+}
+
+const fitted: readonly (readonly [string, () => Design])[] = [
+  ['stool', () => built(stoolModel)],
+  ['stool with two treads', () => built(stoolModel, { treads: 2 })],
+  ['frame', () => built(frameModel)],
+  [
+    'base that leans both ways',
+    () => splayedBase({ rakeDeg: 8, splayDeg: 5, rails: true, into: 25, cheek: 0.075 }),
+  ],
+  ['armchair', armchair],
+];
+
+describe.each(fitted)('the steps of a %s, done as the paper words them', (_, make) => {
+  test('open a gap the other way, slide home without touching wood, and can go no farther', () => {
+    const solids = solidsOf(kernel, make());
+    const rows = read(solids);
+    expect(rows.length).toBe(solids.design.boards.length - 1);
+    for (const { step, moving, still, way, stretch } of rows) {
+      const at = (mm: number) => met(moving, still, scale(way, mm));
+      // drawn back by the last stretch every tenon is out of its mortise, with air before it
+      expect(at(-stretch).shared, step).toBeLessThan(0.01);
+      expect(at(-stretch).apart, step).toBeGreaterThanOrEqual(1);
+      for (const share of [0.75, 0.5, 0.25, 0.05])
+        expect(at(-share * stretch).shared, step).toBeLessThan(0.01);
+      // home, the shoulders touch: a millimetre on, or coming from the other side, wood meets wood
+      expect(at(0).shared, step).toBeLessThan(0.01);
+      expect(at(1).shared, step).toBeGreaterThan(10);
+      expect(at(stretch / 2).shared, step).toBeGreaterThan(100);
+    }
+  });
+});
