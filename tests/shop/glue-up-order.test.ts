@@ -232,6 +232,43 @@ const crossing = (first: ReadonlySet<string>, second: ReadonlySet<string>, entri
       (first.has(owner) && second.has(receiver)) || (second.has(owner) && first.has(receiver)),
   );
 
+/** Boards whose joints all run along x, with many that are in each other's way. */
+const alongX = fc.integer({ min: 4, max: 6 }).chain((count) => {
+  const ids = Array.from({ length: count }, (_, i) => `board-${i + 1}`);
+  const pair = fc.tuple(fc.constantFrom(...ids), fc.constantFrom(...ids));
+  const chain = fc.tuple(...ids.slice(1).map((_, i) => fc.tuple(fc.nat({ max: i }), fc.boolean())));
+  return fc
+    .record({ chain, more: fc.array(pair, { maxLength: 3 }), blocks: fc.array(pair, { maxLength: 10 }) })
+    .map(({ chain, more, blocks }) => {
+      const tree = chain.map(([from, turned], i) =>
+        turned ? ([ids[i + 1]!, ids[from]!] as const) : ([ids[from]!, ids[i + 1]!] as const),
+      );
+      const joined = new Map(
+        [...tree, ...more]
+          .filter(([a, b]) => a !== b)
+          .map(([a, b]) => [[a, b].toSorted().join('/'), entry(a, b, [1, 0, 0], 25, 0.1)]),
+      );
+      const blocked = blocks
+        .filter(([a, b]) => a !== b && !joined.has([a, b].toSorted().join('/')))
+        .map(([moving, still]) => ({ moving, still, direction: [1, 0, 0] as Vec3 }));
+      return { ids, entries: [...joined.values()], blocked };
+    });
+});
+
+test('boards tied only by wood that is in the way are moved as one group where that is what it takes', () => {
+  let [sound, stuck] = [0, 0];
+  fc.assert(
+    fc.property(alongX, ({ ids, entries, blocked }) => {
+      const best = bestOfEveryOrder(ids, entries, blocked);
+      expect(orderOf(ids, entries, blocked).conflict === undefined).toBe(best !== undefined);
+      if (best) sound += 1;
+      else stuck += 1;
+    }),
+    { numRuns: 4000, seed: 19 },
+  );
+  expect(Math.min(sound, stuck)).toBeGreaterThan(300);
+});
+
 test('a shelf that a top would shut out goes in before the top', () => {
   const entries = [entry('top', 'left', [0, 0, -1], 25, 0.1), entry('shelf', 'left', [-1, 0, 0], 25, 0.1)];
   const blocked = [{ moving: 'shelf', still: 'top', direction: [-1, 0, 0] as Vec3 }];

@@ -163,38 +163,22 @@ class Search {
         .map((moving) => ({ ...graph, moving, cost: costOf(graph, moving, last) }));
     });
     const ordered = rated.toSorted((a, b) => compared(a.cost, b.cost));
-    for (const { direction, follows, moving } of ordered) {
-      const found = this.#inTwoPieces(set, moving, follows);
-      if (found) return { direction, moving: found };
-    }
-    // where solids that meet tie boards together that no joint does, larger groups may hold together
+    // joints alone always leave a group off which both sides are in one piece; solids that meet may tie larger ones together
+    const inTwo = ({ moving }: Split) =>
+      moving.size < set.size && this.#inOnePiece(moving) && this.#inOnePiece(without(set, moving));
+    const found = ordered.find(inTwo);
+    if (found) return found;
     for (const { direction, follows } of graphs) {
       for (const board of set) {
-        const moving = travelsWith(board, follows);
-        const found = moving.size < set.size ? this.#inTwoPieces(set, moving, follows) : undefined;
-        if (found) return { direction, moving: found };
+        const split = { direction, moving: travelsWith(board, follows) };
+        if (inTwo(split)) return split;
       }
     }
     return undefined;
   }
 
-  /** A set that travels, or one like it that is in one piece and leaves one piece behind. */
-  #inTwoPieces(
-    set: Boards,
-    moving: Boards,
-    follows: ReadonlyMap<number, readonly number[]>,
-  ): Boards | undefined {
-    const whole = (of: Boards) => piecesOf(of, this.#neighbours).length === 1;
-    const parts = piecesOf(moving, this.#neighbours);
-    for (const part of parts) {
-      const left = piecesOf(without(set, part), this.#neighbours);
-      // one piece of what is left stands, the others go along
-      for (const stays of left) {
-        const goes = without(set, stays);
-        if (whole(goes) && travelsAlone(goes, follows)) return goes;
-      }
-    }
-    return undefined;
+  #inOnePiece(set: Boards): boolean {
+    return piecesOf(set, this.#neighbours).length === 1;
   }
 
   /** Of boards that are stuck as few as are stuck still. */
