@@ -36,8 +36,23 @@ export function travellingGroups(
   return groups;
 }
 
+/** Every set of boards that can travel without the others, up to a number of them: boards with all they take along. */
+export function travellingSets(boards: ReadonlySet<number>, follows: Follows, most: number) {
+  const least = [...boards].map((board) => travelsWith(board, follows));
+  const keyOf = (set: ReadonlySet<number>) => [...set].toSorted((a, b) => a - b).join();
+  const sets = new Map(least.map((set) => [keyOf(set), set]));
+  for (const [, set] of sets) {
+    for (const more of least) {
+      if (sets.size >= most) return [...sets.values()];
+      const both = new Set([...set, ...more]);
+      sets.set(keyOf(both), both);
+    }
+  }
+  return [...sets.values()];
+}
+
 /** A board with everything it takes along, and what that takes along. */
-export function travelsWith(board: number, follows: Follows): ReadonlySet<number> {
+function travelsWith(board: number, follows: Follows): ReadonlySet<number> {
   const found = new Set([board]);
   for (const one of found) for (const next of follows.get(one) ?? []) found.add(next);
   return found;

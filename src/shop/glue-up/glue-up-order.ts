@@ -1,6 +1,6 @@
 import { angleDeg, dot, scale, type Vec3 } from '../../frame/index.js';
 import { PARALLEL_DEG } from '../../tolerances.js';
-import { piecesOf, travellingGroups, travelsAlone, travelsWith } from './blocking-graph.js';
+import { piecesOf, travellingGroups, travellingSets, travelsAlone } from './blocking-graph.js';
 import { type Entry, type Freedom, freedomOf } from './glue-up-entry.js';
 import { type Blocked, joined, type OrderStep } from './glue-up-move.js';
 import { moveDirections } from './move-directions.js';
@@ -20,6 +20,12 @@ export interface Order {
   /** Why there is no order; absent when there is one. */
   readonly conflict?: Conflict;
 }
+
+/** Where solids tie boards together, so many sets that travel are looked at in a direction: every one of up to 12 groups. */
+const MOST_SETS = 4096;
+
+/** So many splits are given up, where solids tie boards together, before a piece is said to be stuck. */
+const MOST_TRIES = 1000;
 
 type Boards = ReadonlySet<number>;
 
@@ -78,6 +84,8 @@ class Search {
   readonly #ways: readonly Way[];
   readonly #neighbours: ReadonlyMap<number, readonly number[]>;
   readonly #number: ReadonlyMap<string, number>;
+  readonly #stuck = new Map<string, Boards>();
+  #tries = 0;
 
   constructor(boards: readonly string[], entries: readonly Entry[], blocked: readonly Blocked[]) {
     const number = new Map(boards.map((id, i) => [id, i]));
@@ -120,40 +128,53 @@ class Search {
   /**
    * Takes boards apart until each lies by itself; steps are told last first.
    *
+   * What joints hold comes apart whichever group is taken off first. Where solids meet too, another group is tried when what
+   * is left by one is stuck.
+   *
    * @returns boards that cannot be taken apart; undefined when all could
    */
   takeApart(set: Boards, most: Freedom, steps: OrderStep[], last?: Vec3): Boards | undefined {
     if (set.size < 2) return undefined;
-    const split = this.#bestSplit(set, most, last);
-    if (!split) return set;
-    const rest = without(set, split.moving);
-    const step = joined(
-      this.#names(split.moving),
-      this.#names(rest),
-      this.#entries.filter((entry) => this.#crosses(entry, split.moving, rest)),
-      this.#blocked,
-      split.direction,
-    );
-    const [moving, still] =
-      step.moving[0] === this.#names(split.moving)[0] ? [split.moving, rest] : [rest, split.moving];
-    steps.push(step);
-    // read backwards: what travels is put together before what it goes to
-    const { direction } = split;
-    return this.takeApart(still, most, steps, direction) ?? this.takeApart(moving, most, steps, direction);
+    const key = `${most} ${[...set].toSorted((a, b) => a - b)}`;
+    const known = this.#stuck.get(key);
+    if (known) return known;
+    let stuck: Boards | undefined;
+    const told = steps.length;
+    for (const split of this.#splits(set, most, last)) {
+      const rest = without(set, split.moving);
+      const step = joined(
+        this.#names(split.moving),
+        this.#names(rest),
+        this.#entries.filter((entry) => this.#crosses(entry, split.moving, rest)),
+        this.#blocked,
+        split.direction,
+      );
+      const [moving, still] =
+        step.moving[0] === this.#names(split.moving)[0] ? [split.moving, rest] : [rest, split.moving];
+      steps.push(step);
+      // read backwards: what travels is put together before what it goes to
+      const { direction } = split;
+      const left =
+        this.takeApart(still, most, steps, direction) ?? this.takeApart(moving, most, steps, direction);
+      if (!left) return undefined;
+      steps.length = told;
+      stuck ??= left;
+      this.#tries += 1;
+      if (this.#tries > MOST_TRIES || !this.#anyBlocked(set)) break;
+    }
+    this.#stuck.set(key, stuck ?? set);
+    return stuck ?? set;
   }
 
-  #bestSplit(set: Boards, most: Freedom, last: Vec3 | undefined): Split | undefined {
-    const inside = this.#ways.map(({ direction, holds }) => ({
-      direction,
-      holds: holds.filter(({ from, to }) => set.has(from) && set.has(to)),
-    }));
-    const graphs = inside.map(({ direction, holds }) => ({
-      direction,
-      holds,
-      follows: followsOf(
-        holds.filter(({ freedom }) => freedom === 'locked' || (freedom === 'sprung' && most === 'free')),
-      ),
-    }));
+  /** The ways to split a set into two pieces, the best first. */
+  *#splits(set: Boards, most: Freedom, last: Vec3 | undefined): Generator<Split> {
+    const graphs = this.#ways.map(({ direction, holds }) => {
+      const inside = holds.filter(({ from, to }) => set.has(from) && set.has(to));
+      const shut = inside.filter(
+        ({ freedom }) => freedom === 'locked' || (freedom === 'sprung' && most === 'free'),
+      );
+      return { direction, holds: inside, follows: followsOf(shut) };
+    });
     const rated = graphs.flatMap((graph) => {
       const groups = travellingGroups([...set], graph.follows);
       if (groups.length < 2) return [];
@@ -162,19 +183,22 @@ class Search {
         .filter((group) => travelsAlone(group, graph.follows))
         .map((moving) => ({ ...graph, moving, cost: costOf(graph, moving, last) }));
     });
-    const ordered = rated.toSorted((a, b) => compared(a.cost, b.cost));
-    // joints alone always leave a group off which both sides are in one piece; solids that meet may tie larger ones together
     const inTwo = ({ moving }: Split) =>
       moving.size < set.size && this.#inOnePiece(moving) && this.#inOnePiece(without(set, moving));
-    const found = ordered.find(inTwo);
-    if (found) return found;
+    for (const split of rated.toSorted((a, b) => compared(a.cost, b.cost))) if (inTwo(split)) yield split;
+    // joints alone always leave such a group; solids that meet may tie larger ones together
+    if (!this.#anyBlocked(set)) return;
     for (const { direction, follows } of graphs) {
-      for (const board of set) {
-        const split = { direction, moving: travelsWith(board, follows) };
-        if (inTwo(split)) return split;
+      for (const moving of travellingSets(set, follows, MOST_SETS)) {
+        if (inTwo({ direction, moving })) yield { direction, moving };
       }
     }
-    return undefined;
+  }
+
+  #anyBlocked(set: Boards): boolean {
+    return this.#blocked.some(({ moving, still }) =>
+      [moving, still].every((id) => set.has(this.#number.get(id)!)),
+    );
   }
 
   #inOnePiece(set: Boards): boolean {
