@@ -1,7 +1,8 @@
 // Packs the compiled program into a few files: half of a short run is spent finding and reading some thousand small ones.
 // Every layer's index and every model stays where it was, and what several of them use is packed once: a model of one's own
 // that imports from dist meets the same classes. Libraries that load files of their own stay outside.
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync } from 'node:fs';
+import process from 'node:process';
 import { build } from 'esbuild';
 
 const layers = readdirSync('src')
@@ -12,7 +13,7 @@ const models = readdirSync('models')
   .filter((name) => name.endsWith('.ts'))
   .map((name) => `models/${name}`);
 
-await build({
+const { metafile } = await build({
   entryPoints: ['src/cli/bin.ts', ...layers, ...models],
   outdir: 'dist',
   outbase: '.',
@@ -30,4 +31,10 @@ await build({
     js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
   },
   logLevel: 'warning',
+  metafile: true,
 });
+
+// chunks of earlier builds stay for a program that runs meanwhile, but are not shipped
+if (process.env.npm_command === 'pack')
+  for (const name of readdirSync('dist/src/packed'))
+    if (!(`dist/src/packed/${name}` in metafile.outputs)) rmSync(`dist/src/packed/${name}`);
