@@ -115,7 +115,14 @@ export {
   withHorn,
 } from './holding/index.js';
 export { type StickMark, type StickMarkKind, type StoryStick, storySticks } from './marks/index.js';
-export { type OrderOfWork, orderOfWork, type WorkKind, type WorkStep } from './order/index.js';
+export {
+  type NotOrdered,
+  type OrderOfWork,
+  orderOfWork,
+  type WholeJob,
+  type WorkKind,
+  type WorkStep,
+} from './order/index.js';
 export {
   type GlueUpPaper,
   glueUpPaper,
@@ -159,6 +166,7 @@ export {
   crosscutLayouts,
   cutList,
   cutsTooShort,
+  cutToFit,
   cutWords,
   type Gathered,
   gathered,

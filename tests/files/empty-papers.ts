@@ -8,7 +8,7 @@ export const emptyPapers = (design: Design): ShopPapers => ({
   holdings: [],
   aids: [],
   cards: [],
-  order: { steps: [], fitAfter: new Map() },
+  order: { steps: [], fitAfter: new Map(), notOrdered: [] },
   sticks: [],
   tenons: [],
   strips: [],

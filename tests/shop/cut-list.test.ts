@@ -8,6 +8,7 @@ import {
   boardMarks,
   type CutListRequest,
   cutList,
+  cutToFit,
   cutWords,
   hardwareList,
   type SetupCard,
@@ -66,8 +67,9 @@ describe('a list worked by hand: two rails 300 × 60 × 20 and a top 500 × 200 
     makeBoard({ id: 'back-rail', blank: { length: 300, width: 60, thickness: 20 } }),
     makeBoard({ id: 'top', blank: { length: 500, width: 200, thickness: 25 } }),
   ];
-  const rows = cutList(
-    request(designOf(boards), { horns: new Map([['back-rail', 50]]), fitAfter: new Map([['top', 7]]) }),
+  const rows = cutToFit(
+    cutList(request(designOf(boards), { horns: new Map([['back-rail', 50]]) })),
+    new Map([['top', 7]]),
   );
   const [bill] = woodBill(rows, [], 0.2);
 
@@ -148,6 +150,7 @@ describe('test blanks', () => {
       cuts: cuts.map((board) => ({ board })),
       nearRail: { distance: 14, wedge: angled ? { aid: 'wedge', angleDeg: 10 } : undefined },
       farRail: undefined,
+      testCut: { sawnFirst: angled ? ['the end'] : [] },
     }) as unknown as SetupCard;
 
   test('serve every set-up of their section: a test cut each and two where a wedge is used, one after the other', () => {

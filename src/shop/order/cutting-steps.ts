@@ -4,20 +4,18 @@ import type { SetupCard } from '../set-up/index.js';
 import { faceWords } from '../words/index.js';
 import type { StepDraft } from './work-step.js';
 
-/** Said of a card whose tools do not reach: it must not read as a set-up like the others. */
-const CANNOT = ', which tells why the tools at hand cannot, and what would cure it';
-
-/** Mortises of a stage, card by card. */
+/** Mortises of a stage, card by card; those nobody can cut are left out. */
 export function mortiseSteps(
   boards: readonly Board[],
   cards: readonly SetupCard[],
   stage: StageName,
+  cannot: (board: string, mortise: string) => boolean,
 ): readonly StepDraft[] {
   return cards
     .filter((card) => card.stage === stage)
     .flatMap((card) =>
       boards.flatMap((board): StepDraft[] => {
-        const cuts = card.cuts.filter((cut) => cut.board === board.id);
+        const cuts = card.cuts.filter((cut) => cut.board === board.id && !cannot(board.id, cut.mortise));
         if (cuts.length === 0) return [];
         const uses = cuts.flatMap((cut) => [
           cut.face,
@@ -37,7 +35,7 @@ export function mortiseSteps(
           {
             board: board.id,
             kind: 'mortise',
-            what: `cut ${cuts.length === 1 ? 'a mortise' : `${cuts.length} mortises`} in the ${[...new Set(cuts.map(({ face }) => faceWords(board, face)))].join(' and the ')} by card ${card.id}${card.broken.length > 0 ? CANNOT : ''}`,
+            what: `cut ${cuts.length === 1 ? 'a mortise' : `${cuts.length} mortises`} in the ${[...new Set(cuts.map(({ face }) => faceWords(board, face)))].join(' and the ')} by card ${card.id}`,
             uses: [...new Set(uses.filter((id) => id !== undefined))],
             makes: [],
             cuts: cuts.map(({ mortise }) => mortise),
@@ -47,27 +45,6 @@ export function mortiseSteps(
         ];
       }),
     );
-}
-
-/** Mortises no card tells how to cut. */
-export function unheldSteps(board: Board, cards: readonly SetupCard[]): readonly StepDraft[] {
-  const held = new Set(
-    cards.flatMap(({ cuts }) => cuts.filter((cut) => cut.board === board.id).map((cut) => cut.mortise)),
-  );
-  const left = board.mortises.filter(({ id }) => !held.has(id));
-  if (left.length === 0) return [];
-  return [
-    {
-      board: board.id,
-      kind: 'mortise',
-      what: 'chop by hand the mortises that have no set-up card',
-      uses: [...new Set(left.map(({ face }) => face))],
-      makes: [],
-      cuts: left.map(({ id }) => id),
-      figures: [],
-      setup: undefined,
-    },
-  ];
 }
 
 /** Holes, then slots, by the template. */

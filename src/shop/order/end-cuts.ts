@@ -1,7 +1,7 @@
 import { type Board, type FaceId, faceFrame, sawAngles } from '../../board/index.js';
 import type { Vec3 } from '../../frame/index.js';
 import { PARALLEL_DEG } from '../../tolerances.js';
-import { boardEnds } from '../boards/index.js';
+import { boardEnds, longSides } from '../boards/index.js';
 import { faceWords } from '../words/index.js';
 import type { StepDraft } from './work-step.js';
 
@@ -9,7 +9,7 @@ import type { StepDraft } from './work-step.js';
 export function endCuts(board: Board, made: readonly FaceId[]): Pick<StepDraft, 'what' | 'uses' | 'figures'> {
   const ends = boardEnds(board);
   return {
-    what: `saw ${made.map((id) => faceWords(board, id)).join(' and ')}, reference edge against the fence; ends ${ends.ends}; stop set to: ${ends.stopTo}`,
+    what: `saw ${made.map((id) => faceWords(board, id)).join(' and ')}, reference edge against the fence${longWords(board, made)}; ends ${ends.ends}; stop set to: ${ends.stopTo}`,
     uses: ['reference-face', 'reference-edge'],
     figures: [
       ...made
@@ -28,6 +28,20 @@ export function endCuts(board: Board, made: readonly FaceId[]): Pick<StepDraft, 
     ],
   };
 }
+
+/** Which side each cut leaves longest: a tilted blade can be set to either. */
+export const longWords = (board: Board, made: readonly FaceId[]): string =>
+  made
+    .map((id) => {
+      const normal = normalOf(board, id);
+      return { id, long: longSides(normal), end: Math.abs(normal[0]) > Math.abs(normal[1]) };
+    })
+    .filter(({ long }) => long.length > 0)
+    .map(
+      ({ id, long, end }) =>
+        `; ${faceWords(board, id)}: ${end ? 'long' : 'wide'} on the ${long.join(' and the ')}`,
+    )
+    .join('');
 
 const normalOf = (board: Board, id: FaceId): Vec3 => faceFrame(board, id)?.z ?? [1, 0, 0];
 

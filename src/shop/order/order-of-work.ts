@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import { type Board, faces } from '../../board/index.js';
-import { boardEnds, boardsToFit, handsOf } from '../boards/index.js';
+import { boardsToFit, handsOf } from '../boards/index.js';
 import {
   type BoardState,
   boardStates,
@@ -10,8 +10,18 @@ import {
   type StageName,
 } from '../holding/index.js';
 import type { SetupCard } from '../set-up/index.js';
-import { boredSteps, mortiseSteps, unheldSteps } from './cutting-steps.js';
+import { boredSteps, mortiseSteps } from './cutting-steps.js';
+import { dryFit } from './dry-fit.js';
 import { type Making, shapingStep } from './shaping-steps.js';
+import {
+  edgeJoint,
+  firstSteps,
+  lastSteps,
+  milledInLength,
+  tenonSteps,
+  testCutStep,
+  type WholeJob,
+} from './whole-job.js';
 import type { StepDraft, WorkStep } from './work-step.js';
 
 /** The whole work, board by board and in one order. */
@@ -19,6 +29,15 @@ export interface OrderOfWork {
   readonly steps: readonly WorkStep[];
   /** Boards cut to fit the work, with the number of the step that must be done first. */
   readonly fitAfter: ReadonlyMap<string, number>;
+  /** Mortises that cannot be cut with what is at hand, and why: no step orders them. */
+  readonly notOrdered: readonly NotOrdered[];
+}
+
+export interface NotOrdered {
+  readonly board: string;
+  readonly mortise: string;
+  /** What forbids it and what would cure it, a sentence each. */
+  readonly because: readonly string[];
 }
 
 /**
@@ -26,12 +45,17 @@ export interface OrderOfWork {
  * mortises that want the whole blank first, then ends, then mortises that want cut ends, then outline, openings and holes.
  * Mortises are cut card by card, all boards of a card one after another. Boards that close a gap between others are made last,
  * after those were fitted together dry, with the tenons made before.
+ *
+ * @param job what else belongs to the job: its steps stand where they are needed
  */
 export function orderOfWork(
   design: Design,
   holdings: readonly Holding[],
   cards: readonly SetupCard[],
+  job: WholeJob = {},
 ): OrderOfWork {
+  const notOrdered = design.boards.flatMap(({ board }) => uncuttable(board, holdings));
+  const before = new Set<string>();
   const hands = handsOf(design);
   const toFit = boardsToFit(design);
   const fitted = design.boards.filter(({ board }) => toFit.has(board.id));
@@ -41,20 +65,15 @@ export function orderOfWork(
       group.map(({ board }) => board),
       holdings,
       cards,
-    );
+      notOrdered,
+    ).flatMap((draft) => withBefore(draft, cards, job, before));
   const drafts: readonly StepDraft[] = [
+    ...firstSteps(design, job),
     ...draftsOf(others),
-    // a dry fit needs the tenons
-    ...(design.joints.length > 0 ? [tenons(design.joints)] : []),
-    ...(fitted.length > 0
-      ? [
-          dryFit(
-            others.map(({ board }) => board),
-            fitted.map(({ board }) => board),
-          ),
-        ]
-      : []),
+    ...tenonSteps(design, job),
+    ...(fitted.length > 0 ? [dryFit(design, others, fitted)] : []),
     ...draftsOf(fitted),
+    ...lastSteps(design, job),
   ];
   const counts = new Map<string, number>();
   const steps = drafts.map((draft, i): WorkStep => {
@@ -69,7 +88,45 @@ export function orderOfWork(
     };
   });
   const after = steps.find(({ kind }) => kind === 'dry fit')?.number ?? 0;
-  return { steps, fitAfter: new Map(fitted.map(({ board }) => [board.id, after])) };
+  return { steps, fitAfter: new Map(fitted.map(({ board }) => [board.id, after])), notOrdered };
+}
+
+/**
+ * A step with what has to be done right before it: a wide blank glued up, the first mortise of a card tried.
+ *
+ * @param before marks and cards of which that is done
+ */
+function withBefore(
+  draft: StepDraft,
+  cards: readonly SetupCard[],
+  job: WholeJob,
+  before: Set<string>,
+): readonly StepDraft[] {
+  if (draft.kind === 'mill' && draft.board !== undefined) {
+    const { board } = draft;
+    const glued = job.gluedUp?.find(({ boards }) => boards.includes(board));
+    const length = job.milledIn?.get(board);
+    const mill = length === undefined ? draft : milledInLength(draft, length);
+    if (!glued || before.has(glued.mark)) return [mill];
+    before.add(glued.mark);
+    return [edgeJoint(glued), mill];
+  }
+  const card = cards.find(({ id }) => id === draft.setup);
+  if (!card || before.has(card.id)) return [draft];
+  before.add(card.id);
+  return [testCutStep(card, job), draft];
+}
+
+/** Mortises of a board that nothing holds, or whose set-up breaks a limit of jig, router or cutter. */
+function uncuttable(board: Board, holdings: readonly Holding[]): readonly NotOrdered[] {
+  return board.mortises.flatMap(({ id }): NotOrdered[] => {
+    const holding = holdings.find((one) => one.board === board.id && one.mortise.id === id);
+    if (holding?.broken.length === 0) return [];
+    const because = holding?.broken.map(({ message, remedy }) => `${message}: ${remedy}`) ?? [
+      'no way was found to hold the board and guide the router: see the findings',
+    ];
+    return [{ board: board.id, mortise: id, because: [...new Set(because)] }];
+  });
 }
 
 /** Steps of some boards: stage by stage, and within a stage the mortises card by card. */
@@ -77,6 +134,7 @@ function inOrder(
   boards: readonly Board[],
   holdings: readonly Holding[],
   cards: readonly SetupCard[],
+  notOrdered: readonly NotOrdered[],
 ): readonly StepDraft[] {
   const makings = boards.map((board): Making => {
     const states = boardStates(board, hornsOf(board.id, holdings));
@@ -88,7 +146,10 @@ function inOrder(
       const at = making.states.findIndex((state) => state.name === name);
       return at < 0 ? [] : [shapingStep(making, at)];
     });
-  const cutting = (stage: StageName) => mortiseSteps(boards, cards, stage);
+  const cutting = (stage: StageName) =>
+    mortiseSteps(boards, cards, stage, (board, mortise) =>
+      notOrdered.some((one) => one.board === board && one.mortise === mortise),
+    );
   return [
     ...shaping('milled blank'),
     ...cutting('milled blank'),
@@ -99,7 +160,6 @@ function inOrder(
     ...shaping('bevels cut'),
     ...shaping('openings cut'),
     ...cutting('outline cut'),
-    ...boards.flatMap((board) => unheldSteps(board, cards)),
     ...boards.flatMap(boredSteps),
     ...boards.map(eased),
   ];
@@ -113,31 +173,5 @@ const eased = (board: Board): StepDraft => ({
   makes: [],
   cuts: [],
   figures: [],
-  setup: undefined,
-});
-
-const tenons = (joints: Design['joints']): StepDraft => ({
-  board: undefined,
-  kind: 'tenons',
-  what: `make the ${joints.reduce((sum, joint) => sum + joint.tenons.length, 0)} tenons by the tenon schedule, from strips tried in a test mortise`,
-  uses: [],
-  makes: [],
-  cuts: [],
-  figures: [],
-  setup: undefined,
-});
-
-const dryFit = (others: readonly Board[], fitted: readonly Board[]): StepDraft => ({
-  board: undefined,
-  kind: 'dry fit',
-  what: `put ${others.map(({ name }) => name).join(', ')} together with their tenons, without glue, and measure the gap for ${fitted.map(({ name }) => name).join(', ')}; cut to what you measure where it differs from the list`,
-  uses: [],
-  makes: [],
-  cuts: [],
-  figures: fitted.map((board) => ({
-    name: `length of ${board.name} by the list, long point to long point`,
-    value: boardEnds(board).longPoint,
-    unit: 'mm',
-  })),
   setup: undefined,
 });

@@ -2,7 +2,7 @@ import type { Board, FaceId } from '../../board/index.js';
 import { sheetNames } from '../../tables/index.js';
 import type { BoardState } from '../holding/index.js';
 import { faceWords } from '../words/index.js';
-import { endCuts, tiltDeg } from './end-cuts.js';
+import { endCuts, longWords, tiltDeg } from './end-cuts.js';
 import type { StepDraft } from './work-step.js';
 
 /** A board on its way through its states. */
@@ -69,7 +69,7 @@ export function shapingStep({ board, states, names }: Making, at: number): StepD
       return {
         ...common,
         kind: 'bevel',
-        what: `saw ${state.cuts.map((id) => `'${id}'`).join(' and ')} between its lines on both faces`,
+        what: `saw ${state.cuts.map((id) => `'${id}'`).join(' and ')} between its lines on both faces${longWords(board, state.cuts)}`,
         uses: ['reference-face'],
         figures: state.cuts.map((id) => ({
           name: `tilt of '${id}'`,

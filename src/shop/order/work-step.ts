@@ -2,7 +2,11 @@ import type { FaceId } from '../../board/index.js';
 import type { Hand } from '../boards/index.js';
 
 export type WorkKind =
+  | 'template'
+  | 'aid'
+  | 'edge joint'
   | 'mill'
+  | 'test cut'
   | 'mortise'
   | 'trim horn'
   | 'cut ends'
@@ -12,8 +16,12 @@ export type WorkKind =
   | 'hole'
   | 'slot'
   | 'ease'
+  | 'strip'
   | 'tenons'
-  | 'dry fit';
+  | 'dry fit'
+  | 'dry assembly'
+  | 'glue-up'
+  | 'finish';
 
 /** One thing done to one board; lengths mm, exact. */
 export interface WorkStep {
@@ -21,7 +29,7 @@ export interface WorkStep {
   readonly id: string;
   /** Its place in the whole order, from 1. */
   readonly number: number;
-  /** Undefined for tenons and for a dry fit, which belong to several. */
+  /** Undefined for what belongs to several or to none, such as a dry fit. */
   readonly board: string | undefined;
   readonly hand: Hand | undefined;
   readonly kind: WorkKind;

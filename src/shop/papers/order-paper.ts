@@ -4,7 +4,17 @@ import { printAngle } from '../../length/index.js';
 import type { Shop } from '../at-hand/index.js';
 import { boardEnds, boardMarks, markWords } from '../boards/index.js';
 import type { OrderOfWork, WorkStep } from '../order/index.js';
-import { type Block, cautions, faceWords, heading, inBoth, paragraph, table } from '../words/index.js';
+import {
+  type Block,
+  cautions,
+  faceWords,
+  heading,
+  inBoth,
+  list,
+  paragraph,
+  strong,
+  table,
+} from '../words/index.js';
 
 /** What the paper of the order of work is made from. */
 export interface OrderPaper {
@@ -23,6 +33,7 @@ export function orderPaper({ design, order, shop, revision }: OrderPaper): reado
       `Revision ${revision}. Shop: ${shop.name}. No step takes away a face that a later one is held by or measured from: keep the order.`,
     ),
     ...boards(design, order, marks),
+    ...notOrdered(design, order, marks),
     heading('Steps'),
     table(
       ['step', 'board', 'do', 'sizes', 'held by and measured from'],
@@ -74,6 +85,35 @@ function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, s
   ];
 }
 
+/** Mortises no step orders, with their reasons: told before anything is cut. */
+function notOrdered(
+  design: Design,
+  { notOrdered: left }: OrderOfWork,
+  marks: ReadonlyMap<string, string>,
+): readonly Block[] {
+  if (left.length === 0) return [];
+  return [
+    paragraph(
+      strong(
+        `${left.length === 1 ? 'A mortise cannot' : `${left.length} mortises cannot`} be cut with what is at hand, and no step below orders ${left.length === 1 ? 'it' : 'them'}. Change the design or the tools before you begin:`,
+      ),
+    ),
+    list(
+      left.map(({ board: id, mortise, because }) => {
+        const board = design.boards.find((placed) => placed.board.id === id)!.board;
+        const number = board.mortises.findIndex((one) => one.id === mortise) + 1;
+        return `${marks.get(id)} ${board.name}, M${number} ${mortise}: ${because.join('; ')}`;
+      }),
+    ),
+  ];
+}
+
+/** In which steps all boards made so far take part. */
+const TOGETHER: readonly WorkStep['kind'][] = ['dry fit', 'dry assembly', 'glue-up', 'finish'];
+
+const belongsTo = ({ kind }: WorkStep): string =>
+  kind === 'tenons' ? 'tenons' : TOGETHER.includes(kind) ? 'all so far' : '';
+
 function stepRow(step: WorkStep, design: Design, marks: ReadonlyMap<string, string>): readonly string[] {
   const board = design.boards.find((placed) => placed.board.id === step.board)?.board;
   const sizes = step.figures.map(
@@ -81,7 +121,7 @@ function stepRow(step: WorkStep, design: Design, marks: ReadonlyMap<string, stri
   );
   return [
     String(step.number),
-    board ? named(board, step, marks) : step.kind === 'tenons' ? 'tenons' : 'all so far',
+    board ? named(board, step, marks) : belongsTo(step),
     step.what,
     sizes.join('; '),
     board ? step.uses.map((id) => faceWords(board, id)).join(', ') : '',

@@ -93,7 +93,7 @@ export function settings(
       : []),
     [
       'test cut',
-      `in its test blank of the cut list, ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
+      `in its test blank of the cut list${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
     ],
     ['pieces needed', card.aids.map(purpose).join(', ')],
   ];

@@ -6,18 +6,20 @@ import type { ClampPlan } from '../clamps/index.js';
 import { type Diagonals, diagonalsOf, type GlueMass, type GlueUp, glueMass } from '../glue-up/index.js';
 import { type Aid, type Holding, hornsOf } from '../holding/index.js';
 import { type StoryStick, storySticks } from '../marks/index.js';
-import { type OrderOfWork, orderOfWork } from '../order/index.js';
+import { type OrderOfWork, orderOfWork, type WholeJob } from '../order/index.js';
 import { type SetupCard, setupCards, type TestBlank, testBlanks } from '../set-up/index.js';
 import {
   type CutRow,
   crosscutLayouts,
   cutList,
+  cutToFit,
   gathered,
   type HardwareRow,
   hardwareList,
   type LumberPlan,
   layoutParts,
   lumberLayouts,
+  type MillingLength,
   type StockLayout,
   sheetLayouts,
   type WoodBill,
@@ -69,7 +71,7 @@ export function shopPapers(request: PapersRequest): ShopPapers {
   const { design } = solids;
   const boards = design.boards.map(({ board }) => board);
   const cards = setupCards({ design, holdings, aids, jig, shop });
-  const order = orderOfWork(design, holdings, cards);
+  const templates = outlineTemplates(boards, shop);
   const tenons = tenonSchedule(design, shop, say);
   const strips = tenonStrips(tenons, shop);
   const blanks = testBlanks(cards, boards, shop);
@@ -78,10 +80,9 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     shop,
     volumes: new Map([...solids.boards.values()].map(({ id, own }) => [id, volume(own)])),
     aids,
-    templates: outlineTemplates(boards, shop),
+    templates,
     testBlanks: blanks,
     strips,
-    fitAfter: order.fitAfter,
     horns: new Map(
       boards.map(({ id }) => [id, hornsOf(id, holdings).reduce((sum, horn) => sum + horn.length, 0)]),
     ),
@@ -99,6 +100,14 @@ export function shopPapers(request: PapersRequest): ShopPapers {
   );
   const parts = bought.parts;
   const lumber = lumberLayouts(parts, shop, say);
+  const order = orderOfWork(design, holdings, cards, {
+    templates,
+    aids,
+    testBlanks: blanks,
+    ...sawnTogether(rows, bought.lengths, lumber.gluedUp),
+    strips,
+    stages: glueUp.stages,
+  });
   return {
     shop,
     revision,
@@ -110,7 +119,7 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     tenons,
     strips,
     testBlanks: blanks,
-    cutList: rows,
+    cutList: cutToFit(rows, order.fitAfter),
     bills: woodBill(rows, bought.lengths),
     hardware: hardwareList(design),
     layouts: [
@@ -123,5 +132,30 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     clamps,
     diagonals: diagonalsOf(design, glueUp),
     glue: glueMass(design),
+  };
+}
+
+/** Which boards are milled in one length, and which boards and lengths are glued up from strips first. */
+function sawnTogether(
+  rows: readonly CutRow[],
+  lengths: readonly MillingLength[],
+  gluedUp: ReadonlyMap<string, number>,
+): Pick<WholeJob, 'gluedUp' | 'milledIn'> {
+  const byMark = new Map(
+    rows.flatMap((row) =>
+      row.kind === 'board' ? row.boards.map((id, i) => [row.marks[i]!, id] as const) : [],
+    ),
+  );
+  const boardsIn = (mark: string): readonly string[] => {
+    const length = lengths.find((one) => one.mark === mark);
+    return (length ? length.pieces.map((piece) => piece.mark) : [mark]).flatMap(
+      (one) => byMark.get(one) ?? [],
+    );
+  };
+  return {
+    gluedUp: [...gluedUp]
+      .map(([mark, strips]) => ({ mark, boards: boardsIn(mark), strips }))
+      .filter(({ boards }) => boards.length > 0),
+    milledIn: new Map(lengths.flatMap(({ mark }) => boardsIn(mark).map((id) => [id, mark] as const))),
   };
 }

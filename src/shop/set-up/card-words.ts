@@ -1,7 +1,8 @@
 import type { Board, FaceId, Mortise } from '../../board/index.js';
-import { type Frame, pointOut, type Vec3 } from '../../frame/index.js';
+import { type Frame, pointOut } from '../../frame/index.js';
 import type { Region } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
+import { sideOfBlank } from '../boards/index.js';
 import { type Holding, THICK_END, type ThickEnd } from '../holding/index.js';
 import { faceWords, inBoth } from '../words/index.js';
 
@@ -29,18 +30,8 @@ export function zeroPoint(
   const out = Math.sign(z[0]);
   const least = Math.min(...corners.map(([x]) => out * x));
   const short = corners.filter(([x]) => out * x < least + 0.001);
-  const beside = besideOf(board, short);
+  const beside = sideOfBlank(board, short);
   return `on the ${words}, at its short point${beside === undefined ? '' : `: the arris with the ${beside}`}`;
-}
-
-/** The face of the blank that all points lie on. */
-function besideOf(board: Board, points: readonly Vec3[]): string | undefined {
-  const { width, thickness } = board.blank;
-  const on = (axis: 1 | 2, at: number) => points.every((point) => Math.abs(point[axis] - at) < 0.001);
-  if (on(2, 0)) return 'reference face';
-  if (on(2, thickness)) return 'opposite face';
-  if (on(1, 0)) return 'reference edge';
-  return on(1, width) ? 'opposite edge' : undefined;
 }
 
 /** Where a wedge's thick end points, to the person who stands with the near rail towards them. */

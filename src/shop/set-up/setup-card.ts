@@ -75,6 +75,8 @@ export interface TestCut {
   readonly nearWall: number | undefined;
   readonly farWall: number | undefined;
   readonly correction: string;
+  /** Faces of the blank that are sawn out of square first, as the work's are where a wedge holds it; empty without a wedge. */
+  readonly sawnFirst: readonly string[];
 }
 
 /** A figure that is checked against the shop: `cutter reaches`, `plunge travel`. */

@@ -2,7 +2,7 @@ import type { Design } from '../../assembly/index.js';
 import { type Board, faces } from '../../board/index.js';
 import { routerSpeedLimit } from '../../tables/index.js';
 import type { JigAtHand, Shop } from '../at-hand/index.js';
-import { type Hand, handsOf } from '../boards/index.js';
+import { type Hand, handsOf, sawnWords } from '../boards/index.js';
 import {
   type Aid,
   type Holding,
@@ -15,6 +15,7 @@ import {
   seenStage,
   stagesOf,
 } from '../holding/index.js';
+import { faceWords } from '../words/index.js';
 import { cardCut } from './card-cut.js';
 import { cardSlot } from './card-slot.js';
 import { cautions, correction, TURNED_CORRECTION, zeroPoint } from './card-words.js';
@@ -117,6 +118,7 @@ function cardOf(
       nearWall: walls[0],
       farWall: walls[1],
       correction: holding.marked ? TURNED_CORRECTION : correction(walls[0], walls[1]),
+      sawnFirst: sawnFirst(first),
     },
     figures: [slot.figure, ...worstFigures(group, request)],
     cuts: group.map((one) => cardCut(one, hands, shop)),
@@ -124,6 +126,19 @@ function cardOf(
     cautions: cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE)),
     broken: group.flatMap(({ holding: one }) => one.broken),
   };
+}
+
+/**
+ * A wedge fits a blank only where it leans as the work does: in the face that is cut into, or in the one the rail bears on. All
+ * boards of a card lean alike, or they would not share its setting.
+ */
+function sawnFirst({ holding, board, near, far }: LaidIn): readonly string[] {
+  const wedged = [near, far].filter((rail) => rail?.wedge);
+  const faces = wedged.length === 0 ? [] : [holding.mortise.face, ...wedged.map((rail) => rail!.face)];
+  return [...new Set(faces)].flatMap((face) => {
+    const sawn = sawnWords(board, face);
+    return sawn === '' ? [] : [`the ${faceWords(board, face)} of the ${board.name}: ${sawn}`];
+  });
 }
 
 const settingOf = (rail: RailBearing | undefined): RailSetting | undefined => {

@@ -15,12 +15,15 @@ export interface TestBlank {
   /** One for each set-up, two where a wedge holds the work at an angle. */
   readonly cuts: number;
   readonly setups: readonly string[];
+  /** What is sawn out of square before the test cut of a set-up that uses a wedge. */
+  readonly sawn: readonly { readonly setup: string; readonly like: readonly string[] }[];
 }
 
 /** A test cut and the length of blank it takes. */
-interface Wanted extends Omit<TestBlank, 'count' | 'cuts' | 'length' | 'setups'> {
+interface Wanted extends Omit<TestBlank, 'count' | 'cuts' | 'length' | 'setups' | 'sawn'> {
   readonly lengths: readonly number[];
   readonly setup: string;
+  readonly like: readonly string[];
 }
 
 /**
@@ -58,6 +61,7 @@ function wantedBy(card: SetupCard, cut: CardCut, { material, blank }: Board): Wa
     thickness,
     lengths: card.nearRail?.wedge || card.farRail?.wedge ? [length, length] : [length],
     setup: card.id,
+    like: card.testCut.sawnFirst,
   };
 }
 
@@ -80,6 +84,7 @@ function blankOf(section: readonly Wanted[], shop: Shop): TestBlank {
     count: rows.length,
     cuts: cuts.length,
     setups: section.map(({ setup }) => setup),
+    sawn: section.filter(({ like }) => like.length > 0).map(({ setup, like }) => ({ setup, like })),
   };
 }
 

@@ -26,8 +26,6 @@ export interface CutListRequest {
   readonly templates?: readonly OutlineTemplate[];
   readonly testBlanks?: readonly TestBlank[];
   readonly strips?: readonly StripPlan[];
-  /** Boards that are cut to fit the work, and the step after which; all others are cut now. */
-  readonly fitAfter?: ReadonlyMap<string, number>;
   /** Length left on a blank beyond its ends until its mortises are cut, by board id, mm. */
   readonly horns?: ReadonlyMap<string, number>;
 }
@@ -86,17 +84,27 @@ export function cutList(request: CutListRequest): readonly CutRow[] {
   ];
 }
 
+/**
+ * The rows once the order of work is known: boards that are cut to fit the work wait for their step, all others are cut now.
+ *
+ * @param fitAfter by board id, the number of the step that must be done first
+ */
+export const cutToFit = (rows: readonly CutRow[], fitAfter: ReadonlyMap<string, number>): readonly CutRow[] =>
+  rows.map((row) => {
+    const steps = row.kind === 'board' ? row.boards.flatMap((id) => fitAfter.get(id) ?? []) : [];
+    return steps.length === 0 ? row : { ...row, cut: { when: 'cut to fit', afterStep: Math.max(...steps) } };
+  });
+
 type Marks = ReadonlyMap<string, string>;
 
 function boardRow(
   { boards, handed, mirrorOf }: BoardKind,
   marks: Marks,
-  { shop, volumes, fitAfter, horns }: CutListRequest,
+  { shop, volumes, horns }: CutListRequest,
 ): CutRow {
   const board = boards[0]!;
   const volume = volumes.get(board.id);
   if (volume === undefined) throw new RangeError(`the volume of board ${board.id} was not measured`);
-  const steps = boards.flatMap(({ id }) => fitAfter?.get(id) ?? []);
   const horn = Math.max(0, ...boards.map(({ id }) => horns?.get(id) ?? 0));
   return {
     ...piece('board', board, volume),
@@ -110,7 +118,6 @@ function boardRow(
     ends: boardEnds(board),
     handed,
     mirrorOf,
-    cut: steps.length > 0 ? { when: 'cut to fit', afterStep: Math.max(...steps) } : { when: 'cut now' },
   };
 }
 
@@ -145,10 +152,15 @@ function templateRow({ id, boards, material, ...size }: OutlineTemplate, marks: 
 }
 
 function testRow(blank: TestBlank, mark: string): CutRow {
-  const { material, length, width, thickness, count, setups } = blank;
+  const { material, length, width, thickness, count, setups, sawn } = blank;
   const finished = { length, width, thickness };
   return {
-    ...plain('test blank', `test blank for ${setups.join(', ')}`, material, finished),
+    ...plain(
+      'test blank',
+      `test blank for ${setups.join(', ')}${sawn.map(({ setup, like }) => `; for ${setup} sawn like ${like.join(' and ')}`).join('')}`,
+      material,
+      finished,
+    ),
     ...scrapOf(SCRAP.blank),
     marks: [mark],
     markWords: mark,

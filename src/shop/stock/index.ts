@@ -1,5 +1,5 @@
 export { crosscutLayouts } from './crosscut-layouts.js';
-export { type CutListRequest, type CutRow, type CutWhen, cutList, cutWords } from './cut-list.js';
+export { type CutListRequest, type CutRow, type CutWhen, cutList, cutToFit, cutWords } from './cut-list.js';
 export type {
   Cut,
   CuttingPlan,

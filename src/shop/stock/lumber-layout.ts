@@ -26,6 +26,8 @@ export interface ToBuy extends WoodVolume {
 export interface LumberPlan {
   readonly layouts: readonly StockLayout[];
   readonly toBuy: readonly ToBuy[];
+  /** Parts wider than the lumber, by their marks, and from how many strips each is glued up. */
+  readonly gluedUp: ReadonlyMap<string, number>;
 }
 
 /**
@@ -42,7 +44,7 @@ export function lumberLayouts(
   waste: number = STOCK_PRACTICE.waste,
 ): LumberPlan {
   const solid = parts.filter(({ material, scrap }) => !scrap && !sheetNames.includes(material));
-  if (shop.lumber.length === 0) return { layouts: [], toBuy: buying(solid, waste) };
+  if (shop.lumber.length === 0) return { layouts: [], toBuy: buying(solid, waste), gluedUp: new Map() };
   const thicknesses = [...new Set(shop.lumber.map(({ thickness }) => thickness))].toSorted((a, b) => a - b);
   const on = (part: LayoutPart) => thicknesses.find((one) => one >= part.thickness - SAME_POINT);
   const thick = solid.filter((part) => on(part) === undefined);
@@ -56,7 +58,15 @@ export function lumberLayouts(
       takeOff(left, layouts.at(-1)!, thickness);
     }
   }
-  return { layouts, toBuy: buying(thick, waste) };
+  const laid = layouts.flatMap((layout) => layout.parts);
+  const stripsOfPart = solid.map(
+    ({ mark }) => [mark, laid.filter((part) => part.mark.startsWith(`${mark}/`)).length] as const,
+  );
+  return {
+    layouts,
+    toBuy: buying(thick, waste),
+    gluedUp: new Map(stripsOfPart.filter(([, count]) => count > 0)),
+  };
 }
 
 function layoutOf(

@@ -1,0 +1,130 @@
+import type { Design } from '../../assembly/index.js';
+import type { Aid } from '../holding/index.js';
+import type { SetupCard, TestBlank } from '../set-up/index.js';
+import type { StepDraft } from './work-step.js';
+
+/** What belongs to a job beside cutting its boards; what is left out has no step. */
+export interface WholeJob {
+  readonly templates?: readonly { readonly id: string; readonly boards: readonly string[] }[];
+  readonly aids?: readonly Pick<Aid, 'board' | 'count'>[];
+  /** In the order of the cut list, where they are called X1, X2 …. */
+  readonly testBlanks?: readonly Pick<TestBlank, 'setups'>[];
+  /** What is wider than the lumber and so is glued up first: one board, or a length that several are milled in. */
+  readonly gluedUp?: readonly GluedUp[];
+  /** Boards too short to be milled by themselves, by their ids, with the mark of the length they are milled in. */
+  readonly milledIn?: ReadonlyMap<string, string>;
+  readonly strips?: readonly { readonly marks: readonly string[] }[];
+  readonly stages?: readonly { readonly number: number; readonly joints: number }[];
+}
+
+export interface GluedUp {
+  /** Mark of the board or the length. */
+  readonly mark: string;
+  readonly boards: readonly string[];
+  readonly strips: number;
+}
+
+/** A step that belongs to no single board, or to one without cutting it. */
+const step = (kind: StepDraft['kind'], what: string, more: Partial<StepDraft> = {}): StepDraft => ({
+  board: undefined,
+  kind,
+  what,
+  uses: [],
+  makes: [],
+  cuts: [],
+  figures: [],
+  setup: undefined,
+  ...more,
+});
+
+/** What is made before the first board: templates, and the pieces that hold, guide and clamp. */
+export function firstSteps(
+  { boards }: Design,
+  { templates = [], aids = [] }: WholeJob,
+): readonly StepDraft[] {
+  const named = (id: string) => boards.find(({ board }) => board.id === id)?.board.name ?? id;
+  const made = aids.map(({ board, count }) => (count === 1 ? board.id : `${count} × ${board.id}`));
+  return [
+    ...(templates.length > 0
+      ? [
+          step(
+            'template',
+            `make the outline templates, and measure them before any board is cut to them: ${templates.map(({ id, boards: serves }) => `${id} for the ${serves.map(named).join(' and ')}`).join('; ')}`,
+          ),
+        ]
+      : []),
+    ...(made.length > 0
+      ? [step('aid', `make what holds, guides and clamps the work, by the cut list: ${made.join(', ')}`)]
+      : []),
+  ];
+}
+
+/** What is wider than the lumber becomes a blank before it is milled. */
+export const edgeJoint = ({ mark, boards, strips }: GluedUp): StepDraft =>
+  step(
+    'edge joint',
+    `joint the edges of the ${strips} strips of ${mark} and glue them up into one blank, clamped flat; mill it when the glue has cured`,
+    boards.length === 1 ? { board: boards[0] } : {},
+  );
+
+/** A short board is planed and ripped in a length that the machines take. */
+export const milledInLength = (draft: StepDraft, mark: string): StepDraft => ({
+  ...draft,
+  what: `${draft.what}; plane and rip it as part of length ${mark}, and crosscut it off last`,
+});
+
+/** The test cut of a card, before its first mortise. */
+export function testCutStep({ id, testCut }: SetupCard, { testBlanks = [] }: WholeJob): StepDraft {
+  const at = testBlanks.findIndex(({ setups }) => setups.includes(id));
+  const blank = at < 0 ? 'a piece of waste as thick as the work' : `test blank X${at + 1}`;
+  const sawn = testCut.sawnFirst.length > 0 ? ', its faces sawn as the card says' : '';
+  return step(
+    'test cut',
+    `set up by card ${id}, make its test cut in ${blank}${sawn}, measure it and put the set-up right before you cut into the work`,
+    { setup: id },
+  );
+}
+
+/** A dry fit needs the tenons, and the tenons need the slots the cutter really cuts. */
+export function tenonSteps({ joints }: Design, { strips = [] }: WholeJob): readonly StepDraft[] {
+  const count = joints.reduce((sum, joint) => sum + joint.tenons.length, 0);
+  if (count === 0) return [];
+  const marks = [...new Set(strips.flatMap((plan) => plan.marks))];
+  return [
+    ...(marks.length > 0
+      ? [
+          step(
+            'strip',
+            `mill the strips for ${count === 1 ? 'the tenon' : 'the tenons'} ${marks.join(', ')}, try their test pieces in a mortise, then round the edges and groove the cheeks while they are whole`,
+          ),
+        ]
+      : []),
+    step(
+      'tenons',
+      count === 1
+        ? 'make the tenon by the tenon schedule, from a strip tried in a test mortise'
+        : `make the ${count} tenons by the tenon schedule, from strips tried in a test mortise`,
+    ),
+  ];
+}
+
+/** After the last board: all together dry, glue, finish. */
+export function lastSteps({ joints }: Design, { stages = [] }: WholeJob): readonly StepDraft[] {
+  if (joints.length === 0 || stages.length === 0) return [];
+  return [
+    step(
+      'dry assembly',
+      'put the whole together dry with every clamp and pad in its place, and measure the diagonals, as the glue-up paper tells',
+    ),
+    ...stages.map(({ number, joints: glued }) =>
+      step(
+        'glue-up',
+        `glue up stage ${number}, ${glued === 1 ? 'one joint' : `${glued} joints`}, as the glue-up paper tells; leave it in the clamps as long as the glue asks`,
+      ),
+    ),
+    step(
+      'finish',
+      'take off dried glue and pencil marks, wait some days until the joints are dry, then sand them flush, and put the finish on',
+    ),
+  ];
+}
