@@ -49,6 +49,9 @@ export const CLOSED_SIDE = 1e-5;
 /** In a view, lines nearer than this are one line, and ends nearer than this meet. */
 export const SAME_LINE = 0.01;
 
+/** Hardware nearer to a board than this bears on it and holds it: its stacks are drawn to the exact size, mm. */
+export const BEARS_ON = 0.1;
+
 /** The last of a way to a seat that is not proved by itself: within it lies the seat, where the overlap check looks. */
 export const PATH_END = 0.01;
 

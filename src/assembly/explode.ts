@@ -1,5 +1,6 @@
-import { add, scale, subtract, type Vec3 } from '../frame/index.js';
-import type { Design } from './design.js';
+import { add, dot, pointOut, scale, subtract, type Vec3 } from '../frame/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import type { Design, PlacedBoard } from './design.js';
 
 /** Air left beyond a drawn-out tenon, mm; for looking only. */
 const AIR = 25;
@@ -11,8 +12,8 @@ const SWEEPS = 200;
  * How far each piece is moved for the exploded view, mm, assembly frame.
  *
  * Boards move apart along their joints' axes: each joint wishes its boards a tenon's length and some air apart, and the
- * wishes round a closed ring are balanced by least squares. A tenon rests half way between its boards. What the design
- * itself says about a piece goes first.
+ * wishes round a closed ring are balanced by least squares. A tenon rests half way between its boards. Boards joined to
+ * nothing of the first piece fly off it, square to their wide face. What the design itself says about a piece goes first.
  */
 export function exploded(design: Design): ReadonlyMap<string, Vec3> {
   const still: Vec3 = [0, 0, 0];
@@ -25,16 +26,16 @@ export function exploded(design: Design): ReadonlyMap<string, Vec3> {
       Math.max(...joint.tenons.map((tenon) => tenon.length)) + AIR,
     ),
   }));
-  const byBoard = new Map<string, { other: string; apart: Vec3 }[]>();
+  const byBoard = new Map(design.boards.map(({ board }): [string, Wish[]] => [board.id, []]));
   for (const { a, b, apart } of wishes) {
-    byBoard.set(a, [...(byBoard.get(a) ?? []), { other: b, apart: scale(apart, -1) }]);
-    byBoard.set(b, [...(byBoard.get(b) ?? []), { other: a, apart }]);
+    byBoard.get(a)!.push({ other: b, apart: scale(apart, -1) });
+    byBoard.get(b)!.push({ other: a, apart });
   }
   const root = design.boards[0]?.board.id;
   for (let sweep = 0; sweep < SWEEPS && wishes.length > 0; sweep += 1) {
     let largest = 0;
     for (const [id, sides] of byBoard) {
-      if (id === root) continue;
+      if (id === root || sides.length === 0) continue;
       const sum = sides.reduce((total, side) => add(total, add(shifts.get(side.other)!, side.apart)), still);
       const next = scale(sum, 1 / sides.length);
       largest = Math.max(largest, ...subtract(next, shifts.get(id)!).map(Math.abs));
@@ -42,6 +43,7 @@ export function exploded(design: Design): ReadonlyMap<string, Vec3> {
     }
     if (largest < 0.1) break;
   }
+  for (const [id, away] of flights(design, byBoard)) shifts.set(id, add(shifts.get(id)!, away));
   for (const joint of design.joints) {
     const middle = scale(add(shifts.get(joint.a)!, shifts.get(joint.b)!), 1 / 2);
     for (const tenon of joint.tenons) shifts.set(tenon.id, middle);
@@ -50,3 +52,41 @@ export function exploded(design: Design): ReadonlyMap<string, Vec3> {
   for (const [id, shift] of Object.entries(design.explode ?? {})) shifts.set(id, shift);
   return shifts;
 }
+
+/** Where a board wishes to be: so far from another. */
+interface Wish {
+  readonly other: string;
+  readonly apart: Vec3;
+}
+
+/**
+ * How far the boards fly that no joint leads to from the first board: each piece of them as a whole, square to the wide face
+ * of its first board, away from the middle of the rest.
+ */
+function flights(design: Design, byBoard: ReadonlyMap<string, readonly Wish[]>): ReadonlyMap<string, Vec3> {
+  const found = new Map<string, Vec3>();
+  const reached = new Set<string>();
+  const centre = mean(design.boards.map(middleOf));
+  for (const first of design.boards) {
+    if (reached.has(first.board.id)) continue;
+    const piece = new Set([first.board.id]);
+    for (const id of piece) for (const { other } of byBoard.get(id)!) piece.add(other);
+    const isMain = reached.size === 0;
+    for (const id of piece) reached.add(id);
+    if (isMain) continue;
+    const { z } = first.place;
+    const side = dot(subtract(middleOf(first), centre), z) < -SAME_POINT ? -1 : 1;
+    const away = scale(z, side * (first.board.blank.thickness + AIR));
+    for (const id of piece) found.set(id, away);
+  }
+  return found;
+}
+
+const middleOf = ({ board: { blank }, place }: PlacedBoard): Vec3 =>
+  pointOut(place, [blank.length / 2, blank.width / 2, blank.thickness / 2]);
+
+const mean = (points: readonly Vec3[]): Vec3 =>
+  scale(
+    points.reduce<Vec3>((sum, point) => add(sum, point), [0, 0, 0]),
+    1 / points.length,
+  );

@@ -14,6 +14,7 @@ import { grooves } from './grooves.js';
 import { heldMortises } from './holding.js';
 import { inLine } from './in-line.js';
 import { layoutNotes } from './layout-notes.js';
+import { looseBoards } from './loose-boards.js';
 import { engagements, keepApart, reaches } from './mechanism.js';
 import { mitredEnds } from './mitred-ends.js';
 import { overlap } from './overlap.js';
@@ -39,6 +40,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'end insets', check: endInset },
   { name: 'tenon thickness', check: tenonThickness },
   { name: 'overlaps', check: overlap },
+  { name: 'boards held', check: looseBoards },
   { name: 'order of glue-up', check: assemblyPath },
   { name: 'bridges', check: bridges },
   { name: 'clearances', check: keepApart },

@@ -88,13 +88,39 @@ describe('the exploded view', () => {
     expect(at(shifts, 'c')[0]).toBeCloseTo((4 / 3) * APART, 0);
   });
 
-  test('puts pieces where the design says, and leaves pieces without joints at rest', () => {
+  test('puts pieces where the design says', () => {
     const shifts = exploded(
-      design([block('a', [0, 0, 0]), block('b', [100, 0, 0]), block('lid', [0, 0, 500])], ['ab'], {
-        explode: { b: [0, 0, 300] },
-      }),
+      design([block('a', [0, 0, 0]), block('b', [100, 0, 0])], ['ab'], { explode: { b: [0, 0, 300] } }),
     );
     expect(at(shifts, 'b')).toEqual([0, 0, 300]);
-    expect(at(shifts, 'lid')).toEqual([0, 0, 0]);
+  });
+
+  test('lets boards without joints fly off the rest, square to their wide face: a lid up, a floor down', () => {
+    const flat: Vec3 = [200, 60, 10];
+    const shifts = exploded(
+      design(
+        [
+          block('a', [0, 0, 0]),
+          block('b', [100, 0, 0]),
+          block('lid', [0, 0, 60], flat),
+          block('floor', [0, 0, -10], flat),
+        ],
+        ['ab'],
+      ),
+    );
+    expect(at(shifts, 'lid')).toEqual([0, 0, 10 + AIR]);
+    expect(at(shifts, 'floor')).toEqual([0, 0, -10 - AIR]);
+  });
+
+  test('moves a second piece, joined in itself, off as a whole, its own joints drawn apart', () => {
+    const shifts = exploded(
+      design(
+        [block('a', [0, 0, 0]), block('b', [100, 0, 0]), block('c', [0, 0, 200]), block('d', [100, 0, 200])],
+        ['ab', 'cd'],
+      ),
+    );
+    expect(at(shifts, 'c')[2]).toBe(60 + AIR);
+    expect(at(shifts, 'd')[2]).toBe(60 + AIR);
+    expect(length(subtract(at(shifts, 'd'), at(shifts, 'c')))).toBeCloseTo(APART, 0);
   });
 });
