@@ -38,6 +38,18 @@ export const shortBy = ({ thickness }: Tenon, mitre: MitredEnd | undefined): num
 export const meanLength = (tenon: Tenon): number =>
   tenon.length - (shortBy(tenon, tenon.mitreA) + shortBy(tenon, tenon.mitreB)) / 2;
 
+/**
+ * The shape of a tenon's ends as words of a file name: empty for square ones, `mitred-45`, `mitred-45-45`, and
+ * `mitred-45-45-slanted` where the long points lie on opposite cheeks. Turned over or end for end it is the same.
+ */
+export function endsShape({ mitreA, mitreB }: Tenon): string {
+  const ends = [mitreA, mitreB].filter((end) => end !== undefined);
+  if (ends.length === 0) return '';
+  const angles = ends.map(({ angleDeg }) => Math.round(angleDeg * 10) / 10).toSorted((p, q) => p - q);
+  const slanted = mitreA && mitreB && mitreA.long !== mitreB.long;
+  return ['mitred', ...angles, ...(slanted ? ['slanted'] : [])].join('-');
+}
+
 /** What a joint gave up for something that was in its way in one of its boards. */
 export interface GaveWay {
   readonly board: string;

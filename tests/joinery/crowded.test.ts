@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../src/assembly/index.js';
-import { withGroove } from '../../src/board/index.js';
+import { makeBoard, withGroove } from '../../src/board/index.js';
 import { failed } from '../../src/checks/index.js';
-import { dot, subtract } from '../../src/frame/index.js';
-import { type Joint, meanLength, PRACTICE } from '../../src/joinery/index.js';
+import { stlFiles } from '../../src/files/solids/solid-files.js';
+import { dot, frame, frameIn, frameOut, subtract, unit, type Vec3, WORLD } from '../../src/frame/index.js';
+import { endsShape, type Joint, meanLength, PRACTICE } from '../../src/joinery/index.js';
+import { speaker } from '../../src/length/index.js';
+import { polygon } from '../../src/profile/index.js';
+import { builtInShop, tenonSchedule } from '../../src/shop/index.js';
 import { boardBody, gap, volume } from '../../src/solid/index.js';
 import { findings, onSolids } from '../checks/sample-design.js';
+import { carded } from '../shop/made.js';
 import { across, arched, design, lying, shelves, standing, table } from './crowded-designs.js';
 import { refusal } from './on-the-bench.js';
 
@@ -325,4 +330,99 @@ test('a seat ends where a groove begins', async () => {
   const { at, length } = of.boards[0]!.board.mortises[0]!;
   expect(at.origin[0] - length / 2).toBeGreaterThanOrEqual(170 + 12.7 - 1e-6);
   expect(await errors(of)).toEqual([]);
+});
+
+test('a leg that leans alike both ways has a rhombus for a seat: its mortises run along its own width, in every corner', () => {
+  const seat = lying('seat', [400, 300, 30], [0, 0, 400]);
+  for (const [ty, tz] of [
+    [0.2, 0.2],
+    [0.2, -0.2],
+    [-0.2, 0.2],
+  ] as const) {
+    for (const turn of [0.1, 0.6, 1.1, 2]) {
+      const normal = unit([1, ty, tz]);
+      const leg = makeBoard({
+        id: 'leg',
+        blank: { length: 420, width: 60, thickness: 60 },
+        bevels: [{ id: 'top', point: [400, 30, 30], normal }],
+      });
+      const onSeat = frame([200, 150, 400], [0, 0, 1], [Math.cos(turn), Math.sin(turn), 0]);
+      const place = frameOut(onSeat, frameIn(frame([400, 30, 30], normal, [0, 1, 0]), WORLD));
+      const joint = (options: object) =>
+        design([seat, { board: leg, place }], [{ a: 'seat', b: 'leg', options }]).joints[0]!;
+      const along = ({ seat: { x } }: Joint, way: Vec3) => Math.abs(dot(x, unit([way[0], way[1], 0])));
+      expect(along(joint({}), place.y)).toBeGreaterThan(0.99);
+      expect(along(joint({ along: 'seat' }), [1, 0, 0])).toBeCloseTo(1, 9);
+    }
+  }
+});
+
+test('boards that also touch at the cheeks of a notch are joined at its floor, and the cheeks are told of', async () => {
+  const notched = makeBoard({
+    id: 'side',
+    blank: { length: 300, width: 320, thickness: 25 },
+    outline: polygon([
+      { x: 0, y: 0 },
+      { x: 300, y: 0 },
+      { x: 300, y: 320 },
+      { x: 0, y: 320 },
+      { x: 0, y: 200 },
+      { x: 30, y: 200 },
+      { x: 30, y: 120 },
+      { x: 0, y: 120 },
+    ]),
+  });
+  const rail = {
+    board: makeBoard({ id: 'rail', blank: { length: 400, width: 80, thickness: 30 } }),
+    // its grain runs away, through the notch
+    place: frame([-120, -150, 0], [0, 0, 1], [0, 1, 0]),
+  };
+  const of = design(
+    [{ board: notched, place: frame([0, 0, 0], [0, -1, 0], [0, 0, 1]) }, rail],
+    [{ a: 'side', b: 'rail' }],
+  );
+  expect(of.joints.map(({ id }) => id)).toEqual(['side/rail']);
+  expect(Math.abs(of.joints[0]!.seat.z[2])).toBeCloseTo(1, 9);
+  const told = (await findings(of)).filter(({ code }) => code === 'patch-without-tenon');
+  expect(told.map(({ measured }) => measured.toFixed(3))).toEqual(['750.000', '750.000']);
+  expect(told[0]!.message).toContain('it faces another way than the largest patch');
+});
+
+test('papers tell of mitred tenons: a kind of their own, which end, which way round, and the card warns of the break-through', () => {
+  const { cards, design: of } = carded(table());
+  const kinds = tenonSchedule(of, builtInShop('mm'), speaker('mm'));
+  expect(kinds.map(({ count }) => count)).toEqual([8]);
+  const [{ mitres, mitreNotes, length, edges }] = kinds as [(typeof kinds)[0]];
+  expect(mitres[0]).toMatchObject({ board: 'front-left-leg', meets: 'left-apron/front-left-leg' });
+  // the other apron's side of the leg: its end there is the short point
+  expect(mitreNotes[0]).toContain('short point towards left-apron');
+  expect(mitreNotes).toHaveLength(8);
+  const [tenon] = of.joints[0]!.tenons;
+  // cheeks: two, the one shorter by the thickness at 45°
+  const { thickness, width } = tenon!;
+  expect(edges.find(({ style }) => style === 'round')!.cheekAreaMm2).toBeCloseTo(
+    (width - thickness) * (length + length - thickness),
+    6,
+  );
+  const warned = cards.filter(({ cautions }) => cautions.some((text) => text.includes('open into others')));
+  const inLegs = cards.filter(({ cuts }) => cuts.some(({ board }) => board.endsWith('leg')));
+  expect(warned.map(({ id }) => id)).toEqual(inLegs.map(({ id }) => id));
+  // square ends are another kind
+  const square = tenonSchedule(table({ setback: 0 }), builtInShop('mm'), speaker('mm'));
+  expect(square.every(({ mitreNotes: none }) => none.length === 0)).toBe(true);
+});
+
+test('a mitred tenon has a solid file of its own, as much wood as its mean length', async () => {
+  const of = table();
+  await onSolids(of, (solids) => {
+    const tenons = stlFiles(solids, [], 'binary').filter(({ path }) => path.startsWith('stl/tenon-'));
+    expect(tenons.map(({ path }) => path)).toEqual(['stl/tenon-5.8x53.5x46.89-mitred-45.mm.stl']);
+  });
+  expect(endsShape(of.joints[0]!.tenons[0]!)).toBe('mitred-45');
+  const both = { ...of.joints[0]!.tenons[0]! };
+  const end = both.mitreB!;
+  expect(endsShape({ ...both, mitreA: end })).toBe('mitred-45-45');
+  expect(endsShape({ ...both, mitreA: { ...end, long: end.long === 1 ? -1 : 1 } })).toBe(
+    'mitred-45-45-slanted',
+  );
 });

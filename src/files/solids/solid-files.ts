@@ -1,5 +1,5 @@
 import { exploded } from '../../assembly/index.js';
-import type { Tenon } from '../../joinery/index.js';
+import { endsShape, type Tenon } from '../../joinery/index.js';
 import { trimmed } from '../../length/index.js';
 import type { Aid } from '../../shop/index.js';
 import {
@@ -17,9 +17,14 @@ import { stl } from './stl.js';
 /** A board's own file, lying on its reference face. */
 export const boardStlPath = (board: string): string => `stl/${board}.mm.stl`;
 
-/** Tenons of one size share a file. */
+/** Tenons of one size with ends cut alike share a file. */
 export const tenonKind = (tenon: Tenon): string =>
-  `tenon-${[tenon.thickness, tenon.width, tenon.length].map((size) => trimmed(size, 2)).join('x')}`;
+  [
+    `tenon-${[tenon.thickness, tenon.width, tenon.length].map((size) => trimmed(size, 2)).join('x')}`,
+    endsShape(tenon),
+  ]
+    .filter((part) => part !== '')
+    .join('-');
 
 /** Every solid as STL: each board in its own frame, each kind of tenon, each piece made to hold the work, the assembly, and the assembly drawn apart. */
 export function stlFiles(

@@ -21,6 +21,7 @@ import { cardSlot } from './card-slot.js';
 import { cautions, correction, TURNED_CORRECTION, zeroPoint } from './card-words.js';
 import { feedWords } from './feed.js';
 import { type FigureRequest, slidingOutlines } from './figure-request.js';
+import { opensInto } from './opens-into.js';
 import { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 import type { RailSetting, SetupCard } from './setup-card.js';
 import { worstFigures } from './worst-figures.js';
@@ -123,7 +124,10 @@ function cardOf(
     figures: [slot.figure, ...worstFigures(group, request)],
     cuts: group.map((one) => cardCut(one, hands, shop)),
     aids: [...new Set(used)],
-    cautions: cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE)),
+    cautions: [
+      ...cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE)),
+      ...opensInto(group, request.design),
+    ],
     broken: group.flatMap(({ holding: one }) => one.broken),
   };
 }

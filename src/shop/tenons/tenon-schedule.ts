@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import type { Board, Mortise } from '../../board/index.js';
-import { type Joint, meanLength, type Tenon } from '../../joinery/index.js';
+import { endsShape, type Joint, meanLength, type Tenon } from '../../joinery/index.js';
 import type { Say } from '../../length/index.js';
 import { speciesNames } from '../../tables/index.js';
 import { COPLANAR, SAME_POINT } from '../../tolerances.js';
@@ -126,19 +126,15 @@ const sizes = ({ joint, tenon, mortises }: Placed): readonly number[] => [
   tenon.thickness,
   tenon.width,
   tenon.length,
-  ...mitreAngles(tenon),
   joint.cutter,
   mortises[0].length,
 ];
-
-/** 0 for a square end; turned end for end a tenon is the same piece of wood. */
-const mitreAngles = ({ mitreA, mitreB }: Tenon): readonly number[] =>
-  [mitreA?.angleDeg ?? 0, mitreB?.angleDeg ?? 0].toSorted((p, q) => p - q);
 
 const oneSize = (one: Placed, other: Placed): boolean => {
   const others = sizes(other);
   return (
     one.material === other.material &&
+    endsShape(one.tenon) === endsShape(other.tenon) &&
     sizes(one).every((size, i) => Math.abs(size - others[i]!) < COPLANAR) &&
     grainsOf(one).join() === grainsOf(other).join()
   );
