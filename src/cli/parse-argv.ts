@@ -3,6 +3,7 @@ import type { Units } from '../length/index.js';
 import { describeParameters, didYouMean, type Model, type ParameterRow } from '../model/index.js';
 import { loadModel } from '../node/index.js';
 import type { Command } from './command.js';
+import { ASKS_WORDS, completionScript, wordsFor } from './completion.js';
 import { type KnownOptions, plainArgv, positionals } from './plain-argv.js';
 import { PROGRAM, toldText } from './program.js';
 import { modelsOf, type Surroundings } from './surroundings.js';
@@ -30,6 +31,9 @@ export async function parseArgv(
   version: string,
   around: Surroundings,
 ): Promise<Asked> {
+  if (argv[0] === ASKS_WORDS)
+    return { text: (await wordsFor(argv.slice(2), commands, around)).map((word) => `${word}\n`).join('') };
+  if (argv[0] === 'completion' && argv.length === 1) return { text: `${await completionScript()}\n` };
   if (argv[0] === 'help') return parseArgv([...argv.slice(1), '--help'], commands, version, around);
   const everyOption = knownOptions(commands.flatMap((command) => describeParameters(command, 'mm')));
   const [commandName, subject, ...more] = positionals(argv, everyOption);

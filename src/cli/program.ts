@@ -48,7 +48,7 @@ const program = (empty: Argv, { commands, version, around }: ProgramText) =>
     )
     .usage('$0 <command> [options]')
     .epilogue(
-      `${PROGRAM} make <model> --help lists the model's parameters. Lengths: 230, 23cm, 9in, '9-1/16"'; angles: 10, 10deg.`,
+      `${PROGRAM} make <model> --help lists the model's parameters. Lengths: 230, 23cm, 9in, '9-1/16"'; angles: 10, 10deg. ${PROGRAM} completion prints a script that completes words in bash and zsh.`,
     )
     .parserConfiguration({
       'camel-case-expansion': false,

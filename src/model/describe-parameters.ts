@@ -14,6 +14,8 @@ export interface ParameterRow {
   /** The value, or how it is worked out. */
   readonly default: string;
   readonly range: string;
+  /** The words of a choice; none for another kind. */
+  readonly choices: readonly string[];
   readonly help: string;
 }
 
@@ -31,6 +33,7 @@ export const describeParameters = (model: Pick<Model, 'parameters'>, units: Unit
     kind: meta.kind,
     default: meta.default === undefined ? derivedText(meta, units) : printValue(meta, meta.default, units),
     range: allowed(meta, units),
+    choices: (meta.choices ?? []).map(String),
     help: meta.help,
   }));
 

@@ -171,6 +171,7 @@ test('a description says option, default or how it is worked out, range and help
     kind: 'length',
     default: '230 mm',
     range: '150 mm to 600 mm',
+    choices: [],
     help: 'length of the seat',
   });
   expect(rows.at(-1)!.default).toBe('a quarter of the seat length');
