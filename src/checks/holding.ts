@@ -1,48 +1,24 @@
-import { mouthOf } from '../board/index.js';
-import { type BrokenLimit, unheld } from '../shop/index.js';
+import { type BrokenLimit, uncutMortises } from '../shop/index.js';
 import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 import type { Held } from './set-up-on-solids.js';
 
 /** Mortises no way at hand can cut, with the limit each breaks, and those held a longer way because of a limit of the jig. */
 export const heldMortises = (bench: Bench, held: Held): readonly Finding[] => [
-  ...mouthless(bench, held),
-  ...uncut(held),
+  ...uncut(bench, held),
   ...longerWay(held),
 ];
 
-const mouthless = ({ solids, say }: Bench, held: Held): readonly Finding[] =>
-  unheld(solids.design, held.holdings).map(({ board, mortise }) => ({
-    code: 'mortise-without-mouth',
-    level: 'warning',
-    subjects: [board, mortise.id],
-    measured: 0,
-    limit: mortise.length,
-    unit: 'mm',
-    message: mortise.faceNormal
-      ? `mortise ${mortise.id} in ${board} leans ${say.angle(mouthOf(mortise).leanDeg)} from its face, and no face square to its axis is there before that face is cut: a router stands square to its cutter`
-      : `mortise ${mortise.id} in ${board} has no flat face round its mouth at any stage: neither a jig nor a router can stand on it`,
-    remedy: mortise.faceNormal
-      ? "turn the joint's axis square to the face, or clamp the board under a ramp of that angle"
-      : 'move it onto a flat face, or cut it by hand',
-    basis: MEASURED,
-  }));
-
-const uncut = (held: Held): readonly Finding[] =>
-  held.holdings.flatMap((holding) =>
-    holding.broken.map(
-      (limit): Finding => ({
-        code: `cannot-be-cut-${limit.code}`,
-        level: 'warning',
-        subjects: [holding.board, holding.mortise.id],
-        measured: limit.measured,
-        limit: limit.limit,
-        unit: 'mm',
-        message: `mortise ${holding.mortise.id} in ${holding.board} cannot be cut with the router and jig at hand: ${limit.message}`,
-        remedy: limit.remedy,
-        basis: BASIS[limit.code] ?? MEASURED,
-      }),
-    ),
+const uncut = ({ solids, say }: Bench, held: Held): readonly Finding[] =>
+  uncutMortises(solids.design, held.holdings, say).map(
+    ({ board, mortise, code, ...limit }): Finding => ({
+      ...limit,
+      code,
+      level: 'error',
+      subjects: [board, mortise.id],
+      unit: 'mm',
+      basis: BASIS[code.replace('cannot-be-cut-', '')] ?? MEASURED,
+    }),
   );
 
 /** Limits that are rules of thumb; all others are measured on jig, router or board. */

@@ -110,6 +110,8 @@ export {
   type SupportUse,
   seenStage,
   stagesOf,
+  type Uncut,
+  uncutMortises,
   unheld,
   type WedgeUse,
   withHorn,

@@ -84,7 +84,7 @@ test('a mortise along the grain is cut from the square blank and comes out as th
 
 test('a mortise beside a riser is told with the limit it breaks and what would cure it', () => {
   const { bench, held } = onBench(stoolOf({ treads: 2 }));
-  const told = heldMortises(bench, held).filter(({ level }) => level === 'warning');
+  const told = heldMortises(bench, held).filter(({ level }) => level === 'error');
   expect(codes(told)).toEqual(['cannot-be-cut-plate-meets-work']);
   expect(told.map(({ subjects }) => subjects[1])).toEqual([
     'lower-tread/left-side/2',

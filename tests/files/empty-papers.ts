@@ -8,6 +8,7 @@ export const emptyPapers = (design: Design): ShopPapers => ({
   holdings: [],
   aids: [],
   cards: [],
+  uncut: [],
   order: { steps: [], fitAfter: new Map(), notOrdered: [] },
   sticks: [],
   tenons: [],

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { markdown, marksSvg } from '../../src/files/index.js';
 import { speaker } from '../../src/length/index.js';
 import {
+  builtInShop,
   type GlueUpPaper,
   glueUpPaper,
   inBoth,
@@ -96,15 +97,16 @@ describe('set-up cards on paper', () => {
     }
   });
 
-  test('a set-up that the jig cannot cut says so before anything else', () => {
-    const { cards, setup } = papersOf('stool', { treads: 2 });
-    const impossible = cards.filter(({ broken }) => broken.length > 0);
-    expect(impossible.length).toBeGreaterThan(0);
-    for (const { id, broken } of impossible) {
-      const card = setup.slice(setup.indexOf(`## ${id}:`));
-      expect(card.indexOf('cannot cut its mortises')).toBeLessThan(card.indexOf('| set |'));
-      expect(card).toContain(broken[0]!.message);
-    }
+  test('a mortise that the tools at hand cannot cut stands before all cards with its cure, and on none of them', () => {
+    const shop = builtInShop('mm');
+    const work = carded(made('frame'), { ...shop, router: { ...shop.router, plungeTravel: 20 } });
+    expect(work.uncut).toHaveLength(8);
+    const text = markdown(setupPaper({ ...work, sticks: [], revision: '0' }));
+    expect(text).toContain('## Mortises that cannot be cut');
+    expect(text).toContain('cannot be cut with the router and jig at hand: the router must plunge');
+    expect(text).toContain('shallower');
+    expect(text).not.toContain('| set | to |');
+    expect(text).not.toContain('There is no mortise to cut');
   });
 });
 

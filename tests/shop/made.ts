@@ -10,6 +10,7 @@ import {
   type SetupCard,
   type Shop,
   setupCards,
+  uncutMortises,
 } from '../../src/shop/index.js';
 
 const MODELS: Readonly<Record<string, Model>> = { stool, frame, jig } as never;
@@ -28,5 +29,6 @@ export function carded(design: Design, shop: Shop = builtInShop('mm')) {
   const hand = jigAtHand(made('jig'));
   const { holdings, aids } = holdingsOf(design, hand, shop);
   const cards: readonly SetupCard[] = setupCards({ design, holdings, aids, jig: hand, shop });
-  return { design, holdings, aids, cards, shop, jig: hand };
+  const uncut = uncutMortises(design, holdings);
+  return { design, holdings, aids, cards, uncut, shop, jig: hand };
 }

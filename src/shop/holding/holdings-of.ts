@@ -84,16 +84,3 @@ function refusedBefore(best: Way, ways: readonly Way[]): readonly Refusal[] {
     .filter((way, i) => simpler.findIndex((one) => one.rank === way.rank) === i)
     .map(({ way, wedged, work, broken }) => ({ way, wedged, stage: work.stage.name, broken }));
 }
-
-/** The mortises of a design that no stage shows a mouth for: their face is not flat, or not wide enough. */
-export function unheld(
-  design: Design,
-  held: readonly Holding[],
-): readonly { board: string; mortise: Mortise }[] {
-  const known = new Set(held.map((one) => `${one.board} ${one.mortise.id}`));
-  return design.boards.flatMap(({ board }) =>
-    board.mortises
-      .filter((mortise) => !known.has(`${board.id} ${mortise.id}`))
-      .map((mortise) => ({ board: board.id, mortise })),
-  );
-}

@@ -13,12 +13,13 @@ export type {
   SupportUse,
   WedgeUse,
 } from './holding.js';
-export { type Holdings, holdingsOf, unheld } from './holdings-of.js';
+export { type Holdings, holdingsOf } from './holdings-of.js';
 export { type Horn, hornsOf } from './horns.js';
 export { type LaidIn, laidIn, sameSetting } from './laid-in.js';
 export { hornedMouth, type LineMark, type LineMarks } from './line-marks.js';
 export { type MarkedLines, markedOut } from './measured.js';
 export { withHorn } from './resting.js';
 export { stagesOf } from './stages.js';
+export { type Uncut, uncutMortises, unheld } from './uncut.js';
 export { THICK_END } from './wedge.js';
 export { type SeenFace, type SeenStage, seenStage, type Work } from './work-at-stage.js';

@@ -4,18 +4,17 @@ import type { SetupCard } from '../set-up/index.js';
 import { faceWords } from '../words/index.js';
 import type { StepDraft } from './work-step.js';
 
-/** Mortises of a stage, card by card; those nobody can cut are left out. */
+/** Mortises of a stage, card by card; those nobody can cut are on no card. */
 export function mortiseSteps(
   boards: readonly Board[],
   cards: readonly SetupCard[],
   stage: StageName,
-  cannot: (board: string, mortise: string) => boolean,
 ): readonly StepDraft[] {
   return cards
     .filter((card) => card.stage === stage)
     .flatMap((card) =>
       boards.flatMap((board): StepDraft[] => {
-        const cuts = card.cuts.filter((cut) => cut.board === board.id && !cannot(board.id, cut.mortise));
+        const cuts = card.cuts.filter((cut) => cut.board === board.id);
         if (cuts.length === 0) return [];
         const uses = cuts.flatMap((cut) => [
           cut.face,

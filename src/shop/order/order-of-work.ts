@@ -8,6 +8,7 @@ import {
   type Holding,
   hornsOf,
   type StageName,
+  uncutMortises,
 } from '../holding/index.js';
 import type { SetupCard } from '../set-up/index.js';
 import { boredSteps, mortiseSteps } from './cutting-steps.js';
@@ -54,7 +55,7 @@ export function orderOfWork(
   cards: readonly SetupCard[],
   job: WholeJob = {},
 ): OrderOfWork {
-  const notOrdered = design.boards.flatMap(({ board }) => uncuttable(board, holdings));
+  const notOrdered = uncuttable(design, holdings);
   const before = new Set<string>();
   const hands = handsOf(design);
   const toFit = boardsToFit(design);
@@ -65,7 +66,6 @@ export function orderOfWork(
       group.map(({ board }) => board),
       holdings,
       cards,
-      notOrdered,
     ).flatMap((draft) => withBefore(draft, cards, job, before));
   const drafts: readonly StepDraft[] = [
     ...firstSteps(design, job),
@@ -117,16 +117,15 @@ function withBefore(
   return [testCutStep(card, job), draft];
 }
 
-/** Mortises of a board that nothing holds, or whose set-up breaks a limit of jig, router or cutter. */
-function uncuttable(board: Board, holdings: readonly Holding[]): readonly NotOrdered[] {
-  return board.mortises.flatMap(({ id }): NotOrdered[] => {
-    const holding = holdings.find((one) => one.board === board.id && one.mortise.id === id);
-    if (holding?.broken.length === 0) return [];
-    const because = holding?.broken.map(({ message, remedy }) => `${message}: ${remedy}`) ?? [
-      'no way was found to hold the board and guide the router: see the findings',
-    ];
-    return [{ board: board.id, mortise: id, because: [...new Set(because)] }];
-  });
+/** Mortises that cannot be cut with what is at hand, each with all its reasons. */
+function uncuttable(design: Design, holdings: readonly Holding[]): readonly NotOrdered[] {
+  const found = new Map<string, NotOrdered>();
+  for (const { board, mortise, why, remedy } of uncutMortises(design, holdings)) {
+    const key = `${board} ${mortise.id}`;
+    const because = [...new Set([...(found.get(key)?.because ?? []), `${why}: ${remedy}`])];
+    found.set(key, { board, mortise: mortise.id, because });
+  }
+  return [...found.values()];
 }
 
 /** Steps of some boards: stage by stage, and within a stage the mortises card by card. */
@@ -134,7 +133,6 @@ function inOrder(
   boards: readonly Board[],
   holdings: readonly Holding[],
   cards: readonly SetupCard[],
-  notOrdered: readonly NotOrdered[],
 ): readonly StepDraft[] {
   const makings = boards.map((board): Making => {
     const states = boardStates(board, hornsOf(board.id, holdings));
@@ -146,10 +144,7 @@ function inOrder(
       const at = making.states.findIndex((state) => state.name === name);
       return at < 0 ? [] : [shapingStep(making, at)];
     });
-  const cutting = (stage: StageName) =>
-    mortiseSteps(boards, cards, stage, (board, mortise) =>
-      notOrdered.some((one) => one.board === board && one.mortise === mortise),
-    );
+  const cutting = (stage: StageName) => mortiseSteps(boards, cards, stage);
   return [
     ...shaping('milled blank'),
     ...cutting('milled blank'),

@@ -2,7 +2,7 @@ import type { Design } from '../../assembly/index.js';
 import { fixed } from '../../length/index.js';
 import type { Shop } from '../at-hand/index.js';
 import { boardMarks } from '../boards/index.js';
-import type { Aid } from '../holding/index.js';
+import type { Aid, Uncut } from '../holding/index.js';
 import type { StoryStick } from '../marks/index.js';
 import type { SetupCard } from '../set-up/index.js';
 import {
@@ -25,6 +25,7 @@ import { hasRails, settings } from './setup-settings.js';
 export interface SetupPaper {
   readonly design: Design;
   readonly cards: readonly SetupCard[];
+  readonly uncut: readonly Uncut[];
   readonly sticks: readonly StoryStick[];
   readonly aids: readonly Aid[];
   readonly shop: Shop;
@@ -40,8 +41,11 @@ export function setupPaper(paper: SetupPaper): readonly Block[] {
     paragraph(
       `Revision ${revision}. Shop: ${shop.name}. Lengths in mm and in inches to the nearest 1/64; what a 1/64 leaves over is told in mm when it is more than 0.1 mm.`,
     ),
+    ...cannotBeCut(paper.uncut),
     ...(cards.length === 0
-      ? [paragraph('There is no mortise to cut.')]
+      ? paper.uncut.length === 0
+        ? [paragraph('There is no mortise to cut.')]
+        : []
       : [...overview(paper), ...before(shared)]),
     ...cards.flatMap((card) => cardBlocks(card, shared, paper)),
     ...chains(paper.sticks),
@@ -63,7 +67,7 @@ function overview({ cards, design }: SetupPaper): readonly Block[] {
     table(
       ['card', 'when', 'held by', 'cutter', 'mortise', 'boards', 'mortises'],
       cards.map((card) => [
-        card.broken.length > 0 ? `${card.id} (cannot be cut so)` : card.id,
+        card.id,
         WHEN[card.stage],
         card.way,
         inBoth(card.cutter),
@@ -99,7 +103,6 @@ function cardBlocks(
   return [
     NEW_PAGE,
     heading(`${card.id}: ${card.way}, ${WHEN[card.stage]}`),
-    ...broken(card),
     figure({ of: 'card', card: card.id }),
     ...card.cuts
       .filter(({ marked }) => marked)
@@ -131,11 +134,16 @@ function cardBlocks(
   ];
 }
 
-/** What the jig, router or cutter cannot do, once each. */
-const broken = ({ broken: limits }: SetupCard): readonly Block[] =>
-  limits.length === 0
+/** What no card tells how to cut, and what would cure it. */
+const cannotBeCut = (uncut: readonly Uncut[]): readonly Block[] =>
+  uncut.length === 0
     ? []
     : [
-        paragraph(strong('This set-up cannot cut its mortises:')),
-        list([...new Set(limits.map(({ message, remedy }) => `${message}: ${remedy}`))]),
+        heading('Mortises that cannot be cut'),
+        paragraph(
+          strong(
+            'No card and no step cuts these. Cure them first: the parts do not go together without them.',
+          ),
+        ),
+        list(uncut.map(({ message, remedy }) => `${message}: ${remedy}`)),
       ];

@@ -4,7 +4,7 @@ import type { JigAtHand, Shop } from '../at-hand/index.js';
 import { outlineTemplates } from '../boards/index.js';
 import type { ClampPlan } from '../clamps/index.js';
 import { type Diagonals, diagonalsOf, type GlueMass, type GlueUp, glueMass } from '../glue-up/index.js';
-import { type Aid, type Holding, hornsOf } from '../holding/index.js';
+import { type Aid, type Holding, hornsOf, type Uncut, uncutMortises } from '../holding/index.js';
 import { type StoryStick, storySticks } from '../marks/index.js';
 import { type OrderOfWork, orderOfWork, type WholeJob } from '../order/index.js';
 import { type SetupCard, setupCards, type TestBlank, testBlanks } from '../set-up/index.js';
@@ -35,6 +35,8 @@ export interface ShopPapers {
   /** Pieces made to hold, guide and clamp the work. */
   readonly aids: readonly Aid[];
   readonly cards: readonly SetupCard[];
+  /** Mortises that no card and no step tells how to cut, and why. */
+  readonly uncut: readonly Uncut[];
   readonly order: OrderOfWork;
   readonly sticks: readonly StoryStick[];
   readonly tenons: readonly TenonKind[];
@@ -114,6 +116,7 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     holdings,
     aids,
     cards,
+    uncut: uncutMortises(design, holdings, say),
     order,
     sticks: storySticks(design, cards),
     tenons,

@@ -2,7 +2,7 @@ import type { FaceId } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import type { Region } from '../../profile/index.js';
 import type { Verdict } from '../at-hand/index.js';
-import type { BrokenLimit, LineMarks, StageName, WedgeUse } from '../holding/index.js';
+import type { LineMarks, StageName, WedgeUse } from '../holding/index.js';
 
 /**
  * One set-up of router and jig, and every mortise cut with it. Lengths mm, exact; papers round.
@@ -47,7 +47,6 @@ export interface SetupCard {
   readonly cuts: readonly CardCut[];
   readonly aids: readonly string[];
   readonly cautions: readonly string[];
-  readonly broken: readonly BrokenLimit[];
 }
 
 /** From the cutter's centre to the rail's inner face. */

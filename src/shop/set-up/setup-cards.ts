@@ -41,7 +41,10 @@ const SHORT_PIECE = 300;
 
 const STAGES: readonly StageName[] = ['milled blank', 'ends cut', 'outline cut'];
 
-/** One card for every set-up, in the order they are cut, with every mortise of every board that is cut with it. */
+/**
+ * One card for every set-up, in the order they are cut, with every mortise of every board that is cut with it. A mortise that
+ * the tools at hand cannot cut is on none.
+ */
 export function setupCards(request: CardRequest): readonly SetupCard[] {
   const hands = handsOf(request.design);
   const stages = new Map<string, SeenStage>();
@@ -55,6 +58,7 @@ export function setupCards(request: CardRequest): readonly SetupCard[] {
     return known;
   };
   const seen = request.holdings
+    .filter(({ broken }) => broken.length === 0)
     .map((holding) => laidIn(holding, request, stageOf))
     .filter((one) => one !== undefined);
   const groups: LaidIn[][] = [];
@@ -128,7 +132,6 @@ function cardOf(
       ...cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE)),
       ...opensInto(group, request.design),
     ],
-    broken: group.flatMap(({ holding: one }) => one.broken),
   };
 }
 
