@@ -115,3 +115,46 @@ export function mitredFrame(of: MitredFrame = {}): Design {
     })),
   });
 }
+
+/** A ring of equal rails, as many as it has sides, mitred at half the angle between two of them. mm. */
+export interface MitredRing {
+  readonly sides: number;
+  /** Long point to long point. */
+  readonly side: number;
+  readonly railWidth: number;
+  readonly thickness: number;
+  readonly options?: JoinOptions;
+}
+
+export function mitredRing({ sides, side, railWidth, thickness, options = {} }: MitredRing): Design {
+  const turn = (2 * Math.PI) / sides;
+  const radius = side / 2 / Math.sin(turn / 2);
+  const lost = railWidth * Math.tan(turn / 2);
+  const boards = Array.from({ length: sides }, (_, i): PlacedBoard => {
+    const at = (n: number): Vec3 => [radius * Math.cos(n * turn), radius * Math.sin(n * turn), 0];
+    const [from, to] = [at(i), at(i + 1)];
+    const along: Vec3 = [(to[0] - from[0]) / side, (to[1] - from[1]) / side, 0];
+    const board = makeBoard({
+      id: `rail-${i + 1}`,
+      blank: { length: side, width: railWidth, thickness },
+      outline: polygon([
+        { x: 0, y: 0 },
+        { x: side, y: 0 },
+        { x: side - lost, y: railWidth },
+        { x: lost, y: railWidth },
+      ]),
+    });
+    return { board, place: frame(from, [0, 0, 1], along) };
+  });
+  return assemble({
+    name: 'ring',
+    title: 'Ring',
+    cutter: options.cutter ?? 8,
+    boards,
+    joints: boards.map(({ board }, i) => ({
+      a: board.id,
+      b: boards[(i + 1) % sides]!.board.id,
+      options: { cutter: 8, tenons: 1, ...options },
+    })),
+  });
+}

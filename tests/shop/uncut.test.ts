@@ -49,7 +49,7 @@ test('a mortise that leans from its face, with no face square to it, is cut by n
       title: 'Along',
       cutter: 8,
       boards: bare,
-      joints: [{ a: 'stretcher', b: 'left-side', options: { cutter: 8, axis, depths: { stretcher: 25 } } }],
+      joints: [{ a: 'stretcher', b: 'left-side', options: { cutter: 8, axis, depths: { stretcher: 12 } } }],
     });
   const design = joined('along a');
   const { cards, holdings, uncut } = carded(design);
