@@ -13,11 +13,12 @@ import {
   outsideIn,
   outsideOf,
   parted,
-  sharedVolume,
+  shared,
   solidsOf,
   standingIn,
   stockBody,
 } from '../solid/index.js';
+import { COPLANAR } from '../tolerances.js';
 
 /** A piece of a set-up, with the room it takes known before its body is made; moved without being made again. */
 export interface Piece {
@@ -51,7 +52,7 @@ export const standingPiece = (kernel: Kernel, name: string, own: Body, place: Fr
 /** A piece moved on. */
 export const pushed = (piece: Piece, by: Vec3): Piece => ({ ...piece, shift: add(piece.shift, by) });
 
-/** Volume two pieces share, mm³; pieces parted by their boxes or by a plane never reach the kernel. */
+/** Volume two pieces share, mm³, where it is more than a film; pieces parted by their boxes or by a plane never reach the kernel. */
 export function sharedBy(one: Piece, other: Piece): number {
   const apart = [0, 1, 2].some(
     (i) =>
@@ -59,7 +60,11 @@ export function sharedBy(one: Piece, other: Piece): number {
       other.box.min[i]! + other.shift[i]! > one.box.max[i]! + one.shift[i]! - TOUCHING,
   );
   if (apart || parted(one.outside(), other.outside(), subtract(one.shift, other.shift))) return 0;
-  return withBoth(one, other, sharedVolume);
+  return withBoth(one, other, (a, b) => {
+    const { volume, thickness } = shared(a, b);
+    // long faces that bear on each other share a film: the last digits of an angle, over their length
+    return thickness < COPLANAR ? 0 : volume;
+  });
 }
 
 /** The gap between two pieces, looked for no farther than `reach`, mm. */

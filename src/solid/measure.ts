@@ -63,6 +63,14 @@ export function sharedVolume(a: Body, b: Body): number {
   return size;
 }
 
+/** What two bodies share: its volume, mm³, and its mean thickness as a film between two faces, mm; 0 when they are apart. */
+export function shared(a: Body, b: Body): { readonly volume: number; readonly thickness: number } {
+  const common = a.intersect(b);
+  const [volume, surface] = [common.volume(), common.surfaceArea()];
+  common.delete();
+  return { volume, thickness: surface === 0 ? 0 : (2 * volume) / surface };
+}
+
 /** The box round what two bodies share. */
 export function sharedBox(a: Body, b: Body): Box {
   const shared = a.intersect(b);

@@ -13,8 +13,8 @@ import { angled, builtAngled } from './random-joints.js';
 import { SEED, seed } from './seed.js';
 
 /** Designs with joints at angles, and stools and frames, that are taken to the shop. */
-const ANGLED = 90;
-const MODELS = 25;
+const ANGLED = 40;
+const MODELS = 12;
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -75,7 +75,7 @@ test(`for all turned, mitred and compound-lean joints every mortise is held, car
   );
   expect(met.refused / ANGLED).toBeLessThan(0.2);
   expect(met.marked).toBeGreaterThan(20);
-  expect(met.wedged).toBeGreaterThan(20);
+  expect(met.wedged).toBeGreaterThan(10);
 });
 
 test(`for all stools and frames every mortise is held, carded, and cut on the solids as its card says (seed ${SEED})`, async () => {
