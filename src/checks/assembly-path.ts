@@ -8,7 +8,8 @@ export const assemblyPath = (bench: Bench): readonly Finding[] => {
   return [...stuck(bench, proved), ...proved.glueUp.steps.flatMap((step) => sprung(bench, step))];
 };
 
-function stuck({ say }: Bench, { glueUp, inTheWay }: ProvedGlueUp): Finding[] {
+/** Boards that no order of moves brings together. */
+export function stuck({ say }: Pick<Bench, 'say'>, { glueUp, inTheWay }: ProvedGlueUp): Finding[] {
   return glueUp.conflicts.map(({ boards, joints, excess, directions }): Finding => {
     const met = inTheWay.filter(({ boards: pair }) => pair.every((id) => boards.includes(id)));
     const pairs = [...new Set(met.map(({ pieces }) => pieces.toSorted().join(' and ')))];

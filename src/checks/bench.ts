@@ -1,11 +1,19 @@
+import type { PlacedBoard } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
 import type { ProvedGlueUp } from '../shop/index.js';
-import type { Solids, TenonMeasure } from '../solid/index.js';
+import type { Solids, TenonFigures, TenonMeasure } from '../solid/index.js';
 import type { Finding } from './finding.js';
 import type { Held } from './set-up-on-solids.js';
 
+/** The figures of joints, measured or worked out from data, in the person's voice. */
+export interface FigureBench {
+  readonly tenons: readonly TenonFigures[];
+  readonly solids: { readonly boards: ReadonlyMap<string, PlacedBoard> };
+  readonly say: Say;
+}
+
 /** What every check works on: the solids, what was measured on them once, and the person's voice. */
-export interface Bench {
+export interface Bench extends FigureBench {
   readonly solids: Solids;
   readonly tenons: readonly TenonMeasure[];
   readonly say: Say;

@@ -1,9 +1,9 @@
 import { IN_LINE_DEG, IN_LINE_MM } from '../tolerances.js';
-import { type Bench, MEASURED } from './bench.js';
+import { type FigureBench, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** The two mortises of a joint have one axis and run the same way. */
-export const inLine = (bench: Bench): readonly Finding[] =>
+export const inLine = (bench: FigureBench): readonly Finding[] =>
   bench.tenons.flatMap((t): Finding[] => {
     const { say } = bench;
     // a cavity that runs into another or out of the wood has no axis of its own: the walls say what is wrong

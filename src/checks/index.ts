@@ -3,6 +3,15 @@ export { dryRun } from './dry-run.js';
 export type { Finding, Level } from './finding.js';
 export { heldMortises } from './holding.js';
 export { located } from './located.js';
-export { type BenchInShop, benchInShop, benchOf, CHECKS, failed, runChecks } from './run-checks.js';
+export { type QuickVerdict, quickVerdict } from './quick-verdict.js';
+export {
+  type BenchInShop,
+  benchInShop,
+  benchOf,
+  CHECKS,
+  failed,
+  runChecks,
+  worstFirst,
+} from './run-checks.js';
 export type { Held } from './set-up-on-solids.js';
 export { type Sweep, sweptBound } from './swept-bound.js';

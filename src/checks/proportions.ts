@@ -1,6 +1,6 @@
 import { PRACTICE, tenonShare } from '../joinery/index.js';
-import type { TenonMeasure } from '../solid/index.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { TenonFigures } from '../solid/index.js';
+import { COMMON_PRACTICE, type FigureBench, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Rounding of a figure that was sized to its limit, mm. */
@@ -16,7 +16,7 @@ const MITRED_SHARE = 2 / 3;
 const WIDE_FACES: ReadonlySet<string> = new Set(['reference-face', 'opposite-face']);
 
 /** A mortise enters a wide face no deeper than half the board. */
-export const mortiseDepth = (bench: Bench): readonly Finding[] =>
+export const mortiseDepth = (bench: FigureBench): readonly Finding[] =>
   bench.tenons.flatMap((t) =>
     t.mortises.flatMap((m): Finding[] => {
       const mitred = (m.board === t.joint.a ? t.tenon.mitreA : t.tenon.mitreB) !== undefined;
@@ -40,7 +40,7 @@ export const mortiseDepth = (bench: Bench): readonly Finding[] =>
   );
 
 /** Wood stays between a mortise's ends and the edge of the board, and the next mortise: as much as its joint was asked to keep. */
-export const endInset = (bench: Bench): readonly Finding[] =>
+export const endInset = (bench: FigureBench): readonly Finding[] =>
   bench.tenons.flatMap((t) =>
     t.mortises.flatMap((m) => [
       ...short(bench, t, m.board, {
@@ -68,7 +68,7 @@ interface Kept {
   readonly to: string;
 }
 
-function short({ say }: Bench, t: TenonMeasure, board: string, kept: Kept): Finding[] {
+function short({ say }: FigureBench, t: TenonFigures, board: string, kept: Kept): Finding[] {
   const { code, wood, limit, usual, to } = kept;
   if (wood >= limit - ROUNDING) return [];
   const asked = limit === usual ? 'usual' : 'asked';
@@ -88,7 +88,7 @@ function short({ say }: Bench, t: TenonMeasure, board: string, kept: Kept): Find
 }
 
 /** A tenon is near one third of the thinner board. */
-export const tenonThickness = (bench: Bench): readonly Finding[] =>
+export const tenonThickness = (bench: FigureBench): readonly Finding[] =>
   bench.tenons.flatMap((t): Finding[] => {
     const thinner = Math.min(
       ...[t.joint.a, t.joint.b].map((id) => bench.solids.boards.get(id)!.board.blank.thickness),

@@ -75,13 +75,17 @@ export function benchInShop(bench: Bench, shop: Shop, jigDesign: Design): BenchI
 }
 
 /** Runs every check; errors first, then warnings, then notes, each kind in the order of the checks. */
-export function runChecks(bench: Bench, progress?: (name: string) => void): readonly Finding[] {
-  const found = CHECKS.flatMap(({ name, check }) => {
-    progress?.(name);
-    return check(bench);
-  });
-  return found.toSorted((a, b) => ORDER[a.level] - ORDER[b.level]);
-}
+export const runChecks = (bench: Bench, progress?: (name: string) => void): readonly Finding[] =>
+  worstFirst(
+    CHECKS.flatMap(({ name, check }) => {
+      progress?.(name);
+      return check(bench);
+    }),
+  );
+
+/** Errors, then warnings, then notes; each as they came. */
+export const worstFirst = (found: readonly Finding[]): readonly Finding[] =>
+  found.toSorted((a, b) => ORDER[a.level] - ORDER[b.level]);
 
 /** True when cutting files must be held back. */
 export const failed = (findings: readonly Finding[]): boolean =>

@@ -1,6 +1,6 @@
-import type { MortiseMeasure, TenonMeasure } from '../solid/index.js';
+import type { MortiseFigures, TenonFigures } from '../solid/index.js';
 import { CLEARANCE_SLACK } from '../tolerances.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, type FigureBench, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 
 /**
@@ -16,7 +16,7 @@ const LEAST_EDGE = 0.5;
 const ROUNDING = 0.002;
 
 /** A tenon clears the bottoms and cheeks of both its mortises by the fit asked for, and is narrower than they are long. */
-export const tenonFit = (bench: Bench): readonly Finding[] =>
+export const tenonFit = (bench: FigureBench): readonly Finding[] =>
   bench.tenons.flatMap((tenon) => [
     ...bottoms(bench, tenon),
     ...tenon.mortises.flatMap((mortise) => [
@@ -25,7 +25,7 @@ export const tenonFit = (bench: Bench): readonly Finding[] =>
     ]),
   ]);
 
-function bottoms(bench: Bench, t: TenonMeasure): Finding[] {
+function bottoms(bench: FigureBench, t: TenonFigures): Finding[] {
   const { say } = bench;
   const [a, b] = t.mortises;
   const short = t.mortises.filter((m) => m.bottomClearance < t.joint.fit.end - CLEARANCE_SLACK);
@@ -48,7 +48,7 @@ function bottoms(bench: Bench, t: TenonMeasure): Finding[] {
   ];
 }
 
-function cheeks(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
+function cheeks(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Finding[] {
   const { say } = bench;
   const asked = t.joint.fit.cheek;
   const shared = { subjects: [t.tenon.id, m.board], measured: m.cheekClearance, unit: 'mm' as const };
@@ -79,7 +79,7 @@ function cheeks(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
   ];
 }
 
-function narrower(bench: Bench, t: TenonMeasure, m: MortiseMeasure): Finding[] {
+function narrower(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Finding[] {
   const { say } = bench;
   const spare = m.length - t.width;
   if (spare >= LEAST_EDGE - ROUNDING) return [];

@@ -1,5 +1,5 @@
 import { PRACTICE } from '../joinery/index.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, type FigureBench, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Below this a wall gives way under the cutter or the clamp, mm. Common practice, no source. */
@@ -9,7 +9,7 @@ const BREAKS = 3;
 const ROUNDING = 0.02;
 
 /** The wood round each mortise: nothing breaks through, no mortise meets another, no wall is too thin. */
-export const walls = (bench: Bench): readonly Finding[] =>
+export const walls = (bench: FigureBench): readonly Finding[] =>
   bench.tenons.flatMap((t) =>
     t.mortises.flatMap((m): Finding[] => {
       const { say } = bench;

@@ -15,8 +15,8 @@ const END_REACH = 60;
 /** A look past a mortise's end starts this far inside the wood, mm. */
 const PAST_WALL = 0.01;
 
-/** What was found of one mortise, on the solids; mm. */
-export interface MortiseMeasure {
+/** The figures of one mortise; mm. */
+export interface MortiseFigures {
   readonly board: string;
   readonly mortise: Mortise;
   readonly width: number;
@@ -36,21 +36,30 @@ export interface MortiseMeasure {
   readonly webWood: number;
   /** The board's extent along the mortise's axis. */
   readonly boardDepth: number;
+}
+
+/** What was found of one mortise, on the solids. */
+export interface MortiseMeasure extends MortiseFigures {
   /** Its air, from just below the mouth down. */
   readonly cavity: Cavity;
 }
 
-/** What was found of one tenon and its two mortises. */
-export interface TenonMeasure {
+/** The figures of one tenon and its two mortises. */
+export interface TenonFigures {
   readonly joint: Joint;
   readonly tenon: Tenon;
   readonly thickness: number;
   readonly width: number;
   readonly length: number;
-  readonly mortises: readonly [a: MortiseMeasure, b: MortiseMeasure];
+  readonly mortises: readonly [a: MortiseFigures, b: MortiseFigures];
   /** How far apart the two mortises' axes pass at the seat, mm, and their angle in tilt or turn, degrees. */
   readonly offLine: number;
   readonly offLineDeg: number;
+}
+
+/** The same, measured on the solids. */
+export interface TenonMeasure extends TenonFigures {
+  readonly mortises: readonly [a: MortiseMeasure, b: MortiseMeasure];
 }
 
 /** Measures every joint on the solids, by ways that do not use the sizes the mortises were cut with. */

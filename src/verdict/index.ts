@@ -1,2 +1,2 @@
 export { type Cure, cureOfRefusal, curesOf } from './cures.js';
-export { type Question, type Values, type Verdict, verdictOf } from './verdict.js';
+export { latestVerdict, type Question, type Values, type Verdict, verdictOf } from './verdict.js';

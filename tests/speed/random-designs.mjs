@@ -6,12 +6,12 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
 /** Packs the generators, which are TypeScript, and loads them. */
-async function loaded() {
+async function loaded(file) {
   const folder = mkdtempSync(join(tmpdir(), 'tenonwright-designs-'));
   const outfile = join(folder, 'designs.mjs');
   try {
     await build({
-      entryPoints: [fileURLToPath(new URL('../properties/sampled-designs.ts', import.meta.url))],
+      entryPoints: [fileURLToPath(new URL(`../properties/${file}`, import.meta.url))],
       outfile,
       bundle: true,
       format: 'esm',
@@ -27,5 +27,10 @@ async function loaded() {
 
 /** @returns designs one by one, each with the values it was made from; without a design when the model refused them */
 export async function randomDesigns(count, seed) {
-  return (await loaded()).sampledDesigns(count, seed);
+  return (await loaded('sampled-designs.ts')).sampledDesigns(count, seed);
+}
+
+/** The same, most of them with one fault in their data. */
+export async function spoiltDesigns(count, seed) {
+  return (await loaded('spoilt-designs.ts')).spoiltDesigns(count, seed);
 }

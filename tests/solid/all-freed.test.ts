@@ -1,0 +1,96 @@
+import { beforeAll, expect, test } from 'vitest';
+import frameModel from '../../models/frame.js';
+import jigModel from '../../models/jig.js';
+import stool from '../../models/stool.js';
+import type { Design } from '../../src/assembly/index.js';
+import { benchInShop, benchOf, runChecks } from '../../src/checks/index.js';
+import { speaker } from '../../src/length/index.js';
+import { readParameters } from '../../src/model/index.js';
+import { builtInShop } from '../../src/shop/index.js';
+import { gate, meshOf, solidsOf, startKernel } from '../../src/solid/index.js';
+import { sample, withMortises } from '../checks/sample-design.js';
+
+interface Handle {
+  isDeleted(): boolean;
+}
+
+/** Every body and cross-section the kernel handed out. */
+const handedOut = new Set<Handle>();
+/** The last function that handed one out, for the message. */
+const by = new Map<Handle, string>();
+
+beforeAll(async () => {
+  const kernel = await startKernel();
+  const { Manifold, CrossSection } = kernel.wasm;
+  const kinds = [Manifold, CrossSection];
+  const note = (name: string, result: unknown): void => {
+    for (const one of Array.isArray(result) ? result : [result]) {
+      if (kinds.some((kind) => one instanceof kind)) {
+        handedOut.add(one as Handle);
+        by.set(one as Handle, name);
+      }
+    }
+  };
+  const watch = (owner: object): void => {
+    for (const name of Object.getOwnPropertyNames(owner)) {
+      const own = Object.getOwnPropertyDescriptor(owner, name);
+      if (name === 'constructor' || typeof own?.value !== 'function' || !own.writable) continue;
+      const was = own.value as (...args: unknown[]) => unknown;
+      Object.defineProperty(owner, name, {
+        ...own,
+        value: new Proxy(was, {
+          apply(target, self, args) {
+            const result = Reflect.apply(target, self, args);
+            note(name, result);
+            return result;
+          },
+          construct(target, args, newTarget) {
+            const result = Reflect.construct(target, args, newTarget) as object;
+            note(`new ${name}`, result);
+            return result;
+          },
+        }),
+      });
+    }
+  };
+  const cube = Manifold.cube([1, 1, 1]);
+  const cut = cube.slice(0);
+  for (const of of [cube, cut]) watch(Object.getPrototypeOf(of) as object);
+  for (const kind of kinds) watch(kind);
+  watch(kernel.wasm);
+  cube.delete();
+  cut.delete();
+  kernel.dispose();
+});
+
+test('the count sees what is left behind', async () => {
+  const kernel = await startKernel();
+  handedOut.clear();
+  const left = kernel.wasm.Manifold.cube([1, 2, 3]).translate([1, 0, 0]);
+  expect([...handedOut].filter((one) => !one.isDeleted())).toHaveLength(2);
+  left.delete();
+  expect([...handedOut].filter((one) => !one.isDeleted())).toHaveLength(1);
+  kernel.dispose();
+});
+
+const broken = withMortises(sample(), 'shelf', (mortise) => ({ ...mortise, depth: mortise.depth + 40 }));
+
+test.each<[what: string, design: Design]>([
+  ['a stool', stool.build(readParameters(stool, {}, 'mm'))],
+  ['a stool with two treads', stool.build(readParameters(stool, { treads: 2 }, 'mm'))],
+  ['a frame', frameModel.build(readParameters(frameModel, {}, 'mm'))],
+  ['a jig', jigModel.build(readParameters(jigModel, {}, 'mm'))],
+  ['a joint whose mortise breaks through', broken],
+])('after the verdict on %s nothing the kernel made is left', async (_, design) => {
+  const jig = jigModel.build(readParameters(jigModel, {}, 'mm'));
+  handedOut.clear();
+  const kernel = await startKernel();
+  const solids = solidsOf(kernel, design);
+  gate(solids);
+  runChecks(benchInShop(benchOf(solids, speaker('mm')), builtInShop('mm'), jig));
+  for (const { own } of solids.boards.values()) meshOf(own);
+  expect(handedOut.size).toBeGreaterThan(20);
+  kernel.dispose();
+  const left = [...handedOut].filter((one) => !one.isDeleted()).map((one) => by.get(one));
+  expect(left).toEqual([]);
+});
