@@ -1,6 +1,6 @@
 import type { PlacedBoard } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
-import type { ProvedGlueUp } from '../shop/index.js';
+import type { ClampPlan, ProvedGlueUp } from '../shop/index.js';
 import type { Solids, TenonFigures, TenonMeasure } from '../solid/index.js';
 import type { Finding } from './finding.js';
 import type { Held } from './set-up-on-solids.js';
@@ -23,6 +23,8 @@ export interface Bench extends FigureBench {
   readonly held?: Held;
   /** The order of glue-up when it is worked out already. */
   readonly glueUp?: ProvedGlueUp;
+  /** The clamps of every stage, judged by those of the shop. */
+  readonly clamps?: ClampPlan;
 }
 
 /** A check looks at the bench and says what it found; nothing found is an empty list. */

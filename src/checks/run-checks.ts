@@ -1,11 +1,12 @@
 import type { Design } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
-import { holdingsOf, jigAtHand, provedGlueUp, type Shop } from '../shop/index.js';
+import { clampPlan, holdingsOf, jigAtHand, provedGlueUp, type Shop } from '../shop/index.js';
 import { measureJoints, type Solids } from '../solid/index.js';
 import { assemblyPath } from './assembly-path.js';
 import type { Bench, Check } from './bench.js';
 import { bridges } from './bridges.js';
 import { captives } from './captives.js';
+import { clampsAtHand } from './clamps.js';
 import { cuttersAtHand } from './cutters-at-hand.js';
 import { dryRun } from './dry-run.js';
 import { fastenings } from './fastenings.js';
@@ -42,6 +43,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'overlaps', check: overlap },
   { name: 'boards held', check: looseBoards },
   { name: 'order of glue-up', check: assemblyPath },
+  { name: 'clamps at hand', check: clampsAtHand },
   { name: 'bridges', check: bridges },
   { name: 'clearances', check: keepApart },
   { name: 'ranges', check: reaches },
@@ -65,13 +67,14 @@ export const benchOf = (solids: Solids, say: Say, bush?: number): Bench => ({
   ...(bush === undefined ? {} : { bush }),
 });
 
-export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp'>>;
+export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp' | 'clamps'>>;
 
 /** The bench with the shop at hand: how each mortise is held, and the order of glue-up, each worked out once. */
 export function benchInShop(bench: Bench, shop: Shop, jigDesign: Design): BenchInShop {
   const jig = jigAtHand(jigDesign);
   const held = { ...holdingsOf(bench.solids.design, jig, shop, bench.say), jig, shop };
-  return { ...bench, held, glueUp: provedGlueUp(bench.solids, shop.glue) };
+  const glueUp = provedGlueUp(bench.solids, shop.glue);
+  return { ...bench, held, glueUp, clamps: clampPlan(bench.solids.design, glueUp.glueUp, shop.clamps) };
 }
 
 /** Runs every check; errors first, then warnings, then notes, each kind in the order of the checks. */

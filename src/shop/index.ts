@@ -49,6 +49,7 @@ export {
   type ClampPad,
   type ClampPlan,
   clampPlan,
+  clampsChosen,
   jawsOutOfParallel,
   type OffcutWedge,
   offcutWedges,

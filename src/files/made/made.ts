@@ -9,7 +9,7 @@ import {
 import { type Say, speaker } from '../../length/index.js';
 import { type ParameterValue, parameterValues } from '../../model/index.js';
 import { once } from '../../once.js';
-import { type Aid, clampPlan, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
+import { type Aid, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
 import { gate, type Solids, solidsOf, startKernel } from '../../solid/index.js';
 import { curesOf } from '../../verdict/index.js';
 import type { DesignRequest } from './request.js';
@@ -84,16 +84,15 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
         return cure ? { ...finding, cure: cure.typed } : finding;
       });
     };
-    const clamps = once(() => clampPlan(design, bench().glueUp.glueUp, shop.clamps));
-    const aids = once(() => [...bench().held.aids, ...clamps().pads]);
+    const aids = once(() => [...bench().held.aids, ...bench().clamps.pads]);
     const papers = once(() => {
-      const { held, glueUp } = bench();
+      const { held, glueUp, clamps } = bench();
       return shopPapers({
         ...held,
         solids,
         say,
         glueUp: glueUp.glueUp,
-        clamps: clamps(),
+        clamps,
         aids: aids(),
         revision,
       });

@@ -47,7 +47,7 @@ export function builtInShop(units: Units): Shop {
     shortest: { planer: size(300, 12), saw: size(300, 12) },
     clamps: [
       { opening: size(300, 12), throat: size(80, 3), count: 6 },
-      { opening: size(600, 24), throat: size(80, 3), count: 4 },
+      { opening: size(600, 24), throat: size(95, 3.75), count: 4 },
     ],
     paper: inches ? 'Letter' : 'A4',
     glue: { openMinutes: 10, clampMinutes: 45, leastCelsius: 10 },

@@ -77,7 +77,7 @@ export function bearingOn(
 }
 
 /** Whether a point lies in a region: an odd number of its borders lie to the right of it. */
-const holds = (region: Region, x: number, y: number): boolean =>
+export const holds = (region: Region, x: number, y: number): boolean =>
   region
     .flatMap((loop) =>
       loop.map(([ax, ay], i) => {

@@ -6,9 +6,10 @@ import { entriesOf, type GlueUp } from '../glue-up/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 import { bearingOn, type ClampBearing, type StandingFaces, standingFaces } from './clamp-bearing.js';
 import { type ClampLine, clampLines, middleOf } from './clamp-lines.js';
-import { openingVerdicts } from './clamp-openings.js';
 import { type PadUse, padId, padUse } from './clamp-pad.js';
 import { type ClampPad, padsOf } from './clamp-pads.js';
+import { throatOf } from './clamp-throat.js';
+import { type ClampChoice, clampsChosen } from './clamps-chosen.js';
 
 /** One clamp of a stage. mm, degrees, assembly frame. */
 export interface Clamp {
@@ -24,8 +25,11 @@ export interface Clamp {
   readonly ends: readonly [ClampEnd, ClampEnd];
   /** Jaw to jaw: the outside size and both pads. */
   readonly opening: number;
-  /** Whether a clamp at hand opens that far, none used twice in a stage. */
+  /** From its bar to the line it squeezes along, at least. */
+  readonly throat: number;
+  /** Whether a clamp at hand does that, none used twice in a stage, and what is wanting when none does. */
   readonly verdict: Verdict;
+  readonly wants?: ClampChoice['wants'];
 }
 
 export interface ClampEnd extends ClampBearing {
@@ -56,7 +60,7 @@ export interface ClampPlan {
  * The clamps of every stage: along each board that carries tenons, from joint to joint where it has one at either end, else
  * along its grain; one where it is narrow, two where it is wide, evenly about the joint's middle.
  *
- * @param atHand the shop's clamps; none makes every opening `not verified`
+ * @param atHand the shop's clamps; none makes every verdict `not verified`
  */
 export function clampPlan(design: Design, up: GlueUp, atHand: readonly ClampAtHand[] = []): ClampPlan {
   const standing = standingFaces(design.boards);
@@ -65,41 +69,50 @@ export function clampPlan(design: Design, up: GlueUp, atHand: readonly ClampAtHa
   const offsets: ClampOffset[] = [];
   const unclamped: { stage: number; joint: string }[] = [];
   const glued = new Set<string>();
+  // each board's group as it stands so far
+  const together = new Map(
+    design.boards.map(({ board }): [string, readonly string[]] => [board.id, [board.id]]),
+  );
   for (const { number: stage } of up.stages) {
-    const closed = up.steps.filter((step) => step.stage === stage).flatMap(({ joints }) => joints);
+    const steps = up.steps.filter((step) => step.stage === stage);
+    for (const { moving, still } of steps) {
+      const group = [...moving, ...still];
+      for (const id of group) together.set(id, group);
+    }
+    const closed = steps.flatMap(({ joints }) => joints);
     const now = entries.filter(({ joint }) => closed.some((one) => one.joint === joint.id));
-    const drafts: Omit<Clamp, 'id' | 'verdict'>[] = [];
+    const drafts: Draft[] = [];
     for (const lines of clampLines(design, entries, now, glued)) {
-      const set = clampsOf(standing, lines, stage);
+      const set = clampsOf(standing, lines, stage, together.get(lines.rail)!);
       if (set.length === 0) unclamped.push(...lines.joints.map(({ id }) => ({ stage, joint: id })));
       else offsets.push(...lines.joints.map((joint) => offsetOf(joint, set, stage)));
       drafts.push(...set);
     }
     for (const { joint } of closed) glued.add(joint);
-    const verdicts = openingVerdicts(
-      drafts.map(({ opening }) => opening),
-      atHand,
-    );
+    const chosen = clampsChosen(drafts, atHand);
     drafts.forEach((clamp, i) => {
-      clamps.push({ id: `C${clamps.length + 1}`, ...clamp, verdict: verdicts[i]! });
+      clamps.push({ id: `C${clamps.length + 1}`, ...clamp, ...chosen[i]! });
     });
   }
   return { clamps, pads: padsOf(design, clamps), offsets, unclamped };
 }
+
+type Draft = Omit<Clamp, 'id' | 'verdict' | 'wants'>;
 
 /** One or two clamps on a line, moved evenly apart until both jaws bear on flat wood. */
 function clampsOf(
   standing: StandingFaces,
   line: ClampLine,
   stage: number,
-): readonly Omit<Clamp, 'id' | 'verdict'>[] {
+  boards: readonly string[],
+): readonly Draft[] {
   const along = line.joints[0]!.seat.x;
   const spread = line.width <= PRACTICE.oneClampUpTo ? [0] : apart(line.width);
-  let best: { set: Omit<Clamp, 'id' | 'verdict'>[]; under: number } | undefined;
+  let best: { set: Draft[]; under: number } | undefined;
   for (const off of spread) {
     const places = off === 0 ? [0] : [-off, off];
     const set = places.flatMap((shift) => {
-      const clamp = clampAt(standing, line, add(line.through, scale(along, shift)), stage);
+      const clamp = clampAt(standing, line, add(line.through, scale(along, shift)), stage, boards);
       return clamp ? [clamp] : [];
     });
     if (set.length < places.length) continue;
@@ -126,7 +139,8 @@ function clampAt(
   { rail, joints, direction, bears }: ClampLine,
   through: Vec3,
   stage: number,
-): Omit<Clamp, 'id' | 'verdict'> | undefined {
+  boards: readonly string[],
+): Draft | undefined {
   const ends = [direction, scale(direction, -1)].map((outwards, i): ClampEnd | undefined => {
     const bearing = bearingOn(standing, bears[i]!, through, outwards);
     if (!bearing) return undefined;
@@ -149,11 +163,12 @@ function clampAt(
     direction,
     ends: [one, other],
     opening,
+    throat: throatOf(standing, boards, through, direction, [one, other]),
   };
 }
 
 /** The clamps of one joint pull like one on the mean of their lines: how far does it pass from the joint's middle? */
-function offsetOf(joint: Joint, set: readonly Omit<Clamp, 'id' | 'verdict'>[], stage: number): ClampOffset {
+function offsetOf(joint: Joint, set: readonly Draft[], stage: number): ClampOffset {
   const middle = middleOf(joint);
   const misses = set.map(({ through, direction }) => {
     const from = subtract(through, middle);

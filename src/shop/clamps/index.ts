@@ -9,4 +9,5 @@ export {
   clampPlan,
   jawsOutOfParallel,
 } from './clamps.js';
+export { type ClampChoice, type ClampNeed, clampsChosen } from './clamps-chosen.js';
 export { type OffcutWedge, offcutWedges } from './offcut-wedges.js';

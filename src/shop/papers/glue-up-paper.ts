@@ -106,14 +106,18 @@ function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
   return [...told, ...stuck];
 }
 
+/** What is wanting when no clamp at hand is left for a place. */
+const WANTS = { opening: 'none opens so far', throat: 'none reaches in so far', count: 'too few' } as const;
+
 function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   const rows = clamps.clamps.map((clamp) => [
     clamp.id,
     String(clamp.stage),
     clamp.ends.map((end) => `${nameOf(design, end.board)}, ${faceOf(design, end)}`).join(' to '),
     inBoth(clamp.opening),
+    inBoth(clamp.throat),
     clamp.ends.map(({ pad }) => pad.aid).join(', '),
-    clamp.verdict,
+    clamp.wants ? `${clamp.verdict}: ${WANTS[clamp.wants]}` : clamp.verdict,
   ]);
   const loose = clamps.unclamped.map(
     ({ stage, joint }) =>
@@ -132,7 +136,12 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   return [
     heading('Clamps'),
     ...(rows.length > 0
-      ? [table(['clamp', 'stage', 'jaws on', 'opening with pads', 'pads', 'at hand'], rows)]
+      ? [
+          table(
+            ['clamp', 'stage', 'jaws on', 'opening with pads', 'throat at least', 'pads', 'at hand'],
+            rows,
+          ),
+        ]
       : []),
     ...(items.length > 0 ? [list(items)] : []),
   ];

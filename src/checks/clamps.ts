@@ -1,0 +1,60 @@
+import type { Clamp } from '../shop/index.js';
+import type { Bench } from './bench.js';
+import type { Finding } from './finding.js';
+
+/** Steps that clamps are bought in, mm. */
+const STEP = 10;
+
+const upTo = (mm: number): number => Math.ceil(mm / STEP - 1e-9) * STEP;
+
+const CODES = {
+  opening: 'clamp-too-short',
+  throat: 'clamp-throat-too-short',
+  count: 'clamps-too-few',
+} as const;
+
+/** Every clamp of every stage is at hand: it opens so far, reaches in so far, and there are enough at once. */
+export function clampsAtHand({ clamps, held, say }: Bench): readonly Finding[] {
+  if (!clamps || !held) return [];
+  const failed = clamps.clamps.filter(({ verdict }) => verdict === 'failed');
+  const kindOf = ({ stage, wants }: Clamp) => `${stage} ${wants}`;
+  return [...new Set(failed.map(kindOf))].map((kind): Finding => {
+    const mine = failed.filter((clamp) => kindOf(clamp) === kind);
+    const { stage, wants = 'count' } = mine[0]!;
+    const opening = Math.max(...mine.map((clamp) => clamp.opening));
+    const throat = Math.max(...mine.map((clamp) => clamp.throat));
+    const { clamps: owned, name } = held.shop;
+    const longest = Math.max(...owned.map((clamp) => clamp.opening));
+    const reach = Math.max(
+      ...owned.filter((clamp) => clamp.opening >= opening).map((clamp) => clamp.throat),
+      0,
+    );
+    const needed = clamps.clamps.filter((clamp) => clamp.stage === stage).length;
+    const ids = mine.map(({ id }) => id).join(', ');
+    const many = mine.length > 1;
+    // figures that would print alike are printed finer
+    const told = (mm: number, other: number) =>
+      say.length(mm) === say.length(other) ? say.fine(mm) : say.length(mm);
+    const why = {
+      opening: `must open ${told(opening, longest)}; the longest in ${name} opens ${told(longest, opening)}`,
+      throat: `must reach in ${told(throat, reach)} from the bar and open ${say.length(opening)}; the deepest of those that open so far reaches ${told(reach, throat)}`,
+      count: `${many ? 'are' : 'is'} wanted as well: the stage takes ${needed} clamps at once, and those in ${name} that would do are in use`,
+    }[wants];
+    const figures = {
+      opening: [longest, opening],
+      throat: [reach, throat],
+      count: [needed - mine.length, needed],
+    }[wants];
+    return {
+      code: CODES[wants],
+      level: 'warning',
+      subjects: mine.map(({ id }) => id),
+      measured: figures[0]!,
+      limit: figures[1]!,
+      unit: wants === 'count' ? '' : 'mm',
+      message: `stage ${stage} of the glue-up: clamp${many ? 's' : ''} ${ids} ${why}`,
+      remedy: `borrow or buy ${mine.length} that open${many ? '' : 's'} ${say.length(upTo(opening))} with a throat of ${say.length(upTo(throat))}, and add them to clamps in the shop file; or hold the joint with a strap`,
+      basis: 'the clamps the shop file names',
+    };
+  });
+}

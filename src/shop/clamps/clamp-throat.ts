@@ -1,0 +1,43 @@
+import { cross, dot, frame, pointIn, pointOut, type Vec2, type Vec3 } from '../../frame/index.js';
+import { distanceToSegment, loopArea, type Region, segment, unite } from '../../profile/index.js';
+import { SAME_POINT } from '../../tolerances.js';
+import { type ClampBearing, holds, type StandingFaces } from './clamp-bearing.js';
+
+/**
+ * How far a clamp must reach in from its bar: from the line it squeezes along to the nearest place where the bar passes beside
+ * all wood between the jaws.
+ *
+ * The boards are seen along the line; the bar lies outside the outline of what stands between the jaws, and cannot be threaded
+ * through an opening.
+ *
+ * @param boards that stand together when the clamp is put on
+ * @returns mm; 0 when the line itself runs outside
+ */
+export function throatOf(
+  standing: StandingFaces,
+  boards: readonly string[],
+  through: Vec3,
+  direction: Vec3,
+  ends: readonly [ClampBearing, ClampBearing],
+): number {
+  const side: Vec3 = Math.abs(direction[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0];
+  const seen = frame(through, direction, cross(side, direction));
+  const [far, near] = ends.map(({ at }) => pointIn(seen, at)[2]);
+  const silhouettes = boards.flatMap((id) => {
+    const faces = standing.get(id)!.map((face) => ({
+      faces: dot(face.frame.z, direction) > SAME_POINT,
+      loops: face.region.map((loop) => loop.map(([x, y]) => pointIn(seen, pointOut(face.frame, [x, y, 0])))),
+    }));
+    const along = faces.flatMap(({ loops }) => loops.flat().map(([, , z]) => z));
+    // what lies beyond a jaw is not in the bar's way
+    if (Math.min(...along) >= far! - SAME_POINT || Math.max(...along) <= near! + SAME_POINT) return [];
+    return faces
+      .filter((face) => face.faces)
+      .map(({ loops }): Region => loops.map((loop) => loop.map(([x, y]): Vec2 => [x, y])));
+  });
+  const round = unite(...silhouettes).filter((loop) => loopArea(loop) > 0 && holds([loop], 0, 0));
+  const sides = round.flatMap((loop) =>
+    loop.map((from, i) => segment(from, loop[(i + 1) % loop.length]!, 0)),
+  );
+  return sides.length === 0 ? 0 : Math.min(...sides.map((one) => distanceToSegment(one, [0, 0])));
+}
