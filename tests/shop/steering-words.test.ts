@@ -1,6 +1,14 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { cross, dot, pointOut, scale, subtract, unit, type Vec3 } from '../../src/frame/index.js';
-import { builtInShop, type CardCut, type SetupCard, setupPaper, wordsOf } from '../../src/shop/index.js';
+import { speaker } from '../../src/length/index.js';
+import {
+  builtInShop,
+  type CardCut,
+  type SetupCard,
+  setupPaper,
+  tenonSchedule,
+  wordsOf,
+} from '../../src/shop/index.js';
 import { feedWords } from '../../src/shop/set-up/feed.js';
 import { boardBody, type Kernel, startKernel, stockBody } from '../../src/solid/index.js';
 import { planeOf } from './card-reader.js';
@@ -274,4 +282,60 @@ describe('every pass can be set', () => {
   test('the plunges are told pass by pass', () => {
     for (const one of CARDS) expect(settingsOf(one).get('plunges')).toMatch(/for each pass/);
   });
+});
+
+test('the short-piece caution stands on every card that cuts a piece shorter than the saw may be given, and on no other', () => {
+  const seen = new Set<boolean>();
+  for (const saw of [100, 200, 211, 300, 421, undefined]) {
+    const { saw: _, ...shortest } = builtInShop('mm').shortest;
+    const work = carded(made('stool'), {
+      ...builtInShop('mm'),
+      shortest: saw === undefined ? shortest : { ...shortest, saw },
+    });
+    for (const { cuts, cautions } of work.cards) {
+      const lengths = cuts.map(
+        ({ board: id }) => work.design.boards.find(({ board }) => board.id === id)!.board.blank.length,
+      );
+      // where the shop file says nothing 300 mm are taken: common practice, no source
+      const isShort = Math.min(...lengths) < (saw ?? 300);
+      seen.add(isShort);
+      expect(cautions.some((text) => text.startsWith('Short piece: clamp it'))).toBe(isShort);
+    }
+  }
+  expect(seen.size).toBe(2);
+});
+
+test('the guide board lies beyond the mortise, its edge where the card measures it', () => {
+  let guides = 0;
+  for (const { work, card } of told('guide board')) {
+    for (const cut of card.cuts) {
+      if (!cut.across || cut.guideEdge === undefined) continue;
+      guides += 1;
+      const { board } = work.design.boards.find((placed) => placed.board.id === cut.board)!;
+      const { guide, mortise } = work.holdings.find(
+        (one) => one.board === cut.board && one.mortise.id === cut.mortise,
+      )!;
+      const from = planeOf(board, cut.across.from);
+      const inwards = (p: Vec3) => dot(subtract(from.point, p), from.normal) + cut.across!.horn;
+      // the guide as it is put on the board: its working edge, and its middle on the side away from the cutter
+      const edge = guide!.place.origin;
+      const { width } = work.aids.find((aid) => aid.board.id === guide!.aid)!.board.blank;
+      const middle = pointOut(guide!.place, [0, width / 2, 0]);
+      expect(inwards(edge)).toBeCloseTo(cut.guideEdge, 6);
+      expect(Math.abs(inwards(edge) - cut.across.centre)).toBeCloseTo(card.guideOffset!, 6);
+      const away = inwards(mortise.at.origin);
+      expect(Math.sign(inwards(middle) - inwards(edge))).toBe(Math.sign(inwards(edge) - away));
+    }
+  }
+  expect(guides).toBeGreaterThan(5);
+});
+
+test('a tenon that is too thick is the one that wants a mallet, one that is too thin drops out', () => {
+  const say = speaker('mm');
+  for (const work of DESIGNS) {
+    for (const { fit } of tenonSchedule(work.design, work.shop, say)) {
+      expect(fit.go).toMatch(/by hand pressure alone, and does not fall out/);
+      expect(fit.noGo).toMatch(/^needs a mallet \(too thick.*drops out \(too thin/);
+    }
+  }
 });
