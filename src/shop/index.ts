@@ -35,6 +35,7 @@ export {
   type EndsWord,
   type Hand,
   handsOf,
+  longSides,
   markWords,
   type OutlineTemplate,
   outlineTemplates,

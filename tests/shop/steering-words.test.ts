@@ -10,6 +10,7 @@ import {
   wordsOf,
 } from '../../src/shop/index.js';
 import { feedWords } from '../../src/shop/set-up/feed.js';
+import { edgeGuideFor } from '../../src/shop/set-up/guide-figures.js';
 import { boardBody, type Kernel, startKernel, stockBody } from '../../src/solid/index.js';
 import { planeOf } from './card-reader.js';
 import { carded, made } from './made.js';
@@ -131,6 +132,29 @@ describe('the feed closes what guides the router', () => {
     const bare = carded(made('stool'), { ...shop, router });
     expect(bare.cards.flatMap(({ cuts }) => cuts.filter(({ edgeGuide }) => edgeGuide))).toEqual([]);
   });
+});
+
+test('beyond an end that still has its horn the fence is set by as much farther, or not offered', () => {
+  const side = [
+    [-60, -20],
+    [60, -20],
+    [60, 0],
+    [-60, 0],
+  ] as const;
+  const laid = {
+    holding: { way: 'guide board' },
+    work: {
+      mortise: { length: 90 },
+      faces: [{ id: 'reference-end', normal: [0, -1, 0], offset: 41.5, fromTheSide: [side] }],
+    },
+  } as unknown as Parameters<typeof edgeGuideFor>[0];
+  const shop = (guideReach: number) => ({
+    ...builtInShop('mm'),
+    router: { ...builtInShop('mm').router, guideReach },
+  });
+  expect(edgeGuideFor(laid, shop(100), () => 0)?.distance).toBe(41.5);
+  expect(edgeGuideFor(laid, shop(100), () => 30)?.distance).toBe(71.5);
+  expect(edgeGuideFor(laid, shop(60), () => 30)).toBeUndefined();
 });
 
 const hornOf = (work: ReturnType<typeof carded>, board: string, end: string): number =>

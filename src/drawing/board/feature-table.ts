@@ -1,4 +1,5 @@
 import type { Board, Groove } from '../../board/index.js';
+import { longSides } from '../../shop/index.js';
 import { type DrawingUnits, dimensionRows, STEP } from '../sheet/index.js';
 import { bevelAngle } from '../template/index.js';
 import { markedFeatures } from './board-features.js';
@@ -26,13 +27,12 @@ export function featureTable(board: Board, units: DrawingUnits): readonly (reado
       const [a, b] = stops.map((stop) => stop.value);
       const place = a === undefined ? '' : b === undefined ? say(a) : `${say(a)} / ${say(b)}`;
       const along = stops[0]?.axis === 0;
-      const longer = of.normal[2] > 0 ? 'reference' : 'opposite';
       return [
         mark,
         `bevel ${of.id}`,
         `${Math.round(angle * 100) / 100}°${from === 'off square' ? '' : ` ${from}`}`,
         '',
-        angle > 0.01 ? `${longer} face longer` : 'square',
+        angle > 0.01 ? `${longSides(of.normal)[0]} longer` : 'square',
         along ? place : '',
         along ? '' : place,
         '',

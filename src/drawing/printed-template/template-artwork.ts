@@ -22,7 +22,7 @@ export interface TemplateArtwork {
   readonly keys: readonly KeyDimension[];
   readonly places: readonly TemplatePlace[];
   /** Each mark with what it means. */
-  readonly rows: readonly string[];
+  readonly rows: readonly { readonly mark: string; readonly meaning: string }[];
   /** How far the line to cut stands inside the part, mm; 0 for a bearing. */
   readonly standOff: number;
   readonly hasDownhill: boolean;
@@ -89,7 +89,7 @@ export function templateArtwork(board: Board, options: ArtworkOptions): Template
     avoid: seamKeepOffs(board),
     keys,
     places,
-    rows: features.map(({ row }) => row),
+    rows: features.map(({ mark, row }) => ({ mark, meaning: row })),
     standOff: standOff(options),
     hasDownhill: downhill.length > 0,
   };

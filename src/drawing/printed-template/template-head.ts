@@ -69,12 +69,7 @@ export function templateHead(
       : [
           table(
             ['mark', 'meaning'],
-            [
-              ...rows.map((row) => {
-                const at = row.indexOf(': ');
-                return [row.slice(0, at), row.slice(at + 2)];
-              }),
-            ],
+            rows.map(({ mark, meaning }) => [mark, meaning]),
           ),
         ]),
   ];

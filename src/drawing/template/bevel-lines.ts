@@ -1,6 +1,7 @@
 import type { Bevel, Board } from '../../board/index.js';
 import { dot, type Vec2 } from '../../frame/index.js';
 import { trimmed } from '../../length/index.js';
+import { longSides } from '../../shop/index.js';
 import { PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
 import { bevelAngle } from './bevel-angle.js';
 import type { Feature } from './feature.js';
@@ -14,13 +15,14 @@ export function bevelFeature(mark: string, bevel: Bevel, board: Board): Feature 
   const { deg, from: base } = bevelAngle(bevel);
   const angle = `${trimmed(deg, 2)}°`;
   if (90 - offSquareDeg < PARALLEL_DEG) {
-    return { entities: [], row: `${mark}: bevel ${bevel.id} lies flat to the faces and has no line here` };
+    return { entities: [], mark, row: `bevel ${bevel.id} lies flat to the faces and has no line here` };
   }
   if (offSquareDeg < PARALLEL_DEG) {
     const cut = linesAt(bevel, board, 0);
     return {
       entities: labelled(cut, mark, 0),
-      row: `${mark}: cut ${bevel.id}, square to the faces`,
+      mark,
+      row: `cut ${bevel.id}, square to the faces`,
     };
   }
   const onReference = linesAt(bevel, board, 0);
@@ -32,7 +34,8 @@ export function bevelFeature(mark: string, bevel: Bevel, board: Board): Feature 
       ...labelled(onReference, `${mark} reference face ${angle}`, outward),
       ...labelled(onOpposite, `${mark} opposite face ${angle}`, -outward),
     ],
-    row: `${mark}: bevel ${bevel.id}, ${angle} ${base}, ${reach(onReference, onOpposite)}, the wood is longer on the ${bevel.normal[2] > 0 ? 'reference' : 'opposite'} face`,
+    mark,
+    row: `bevel ${bevel.id}, ${angle} ${base}, ${reach(onReference, onOpposite)}, the wood is longer on the ${longSides(bevel.normal)[0]}`,
   };
 }
 

@@ -36,7 +36,8 @@ export function mortiseInEdge(mark: string, mortise: Mortise, units: Units): Fea
   const { at, width, length, depth, face, joint } = mortise;
   return {
     entities: edgeMarks(mark, at, extentAlongEdge(mortise), depth),
-    row: `${mark}: mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into ${enters(face)}, its length ${lies(at)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face, joint ${joint}`,
+    mark,
+    row: `mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into ${enters(face)}, its length ${lies(at)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face, joint ${joint}`,
   };
 }
 

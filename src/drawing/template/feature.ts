@@ -5,7 +5,8 @@ import type { Entity } from './template.js';
 /** What a template shows of one mortise, hole, slot or bevel. */
 export interface Feature {
   readonly entities: readonly Entity[];
-  /** The row below the part: which mark, what it is, how deep, into which face. */
+  readonly mark: string;
+  /** The row below the part, beside its mark: what it is, how deep, into which face. */
   readonly row: string;
 }
 

@@ -19,14 +19,15 @@ export function grooveFeature(
   const place = groove.rebate
     ? `along the ${faceName(groove.from)}`
     : `near wall ${size(off, units)} from the ${faceName(groove.from)}`;
-  const row = `${mark}: ${kind} ${size(width, units)} wide, ${size(depth, units)} deep, into ${enters(face)}, ${place}, ${runs(groove, units)}, cut along a fence`;
-  if (!entersWideFace(face)) return { entities: edgeMarks(mark, at, length, depth), row };
+  const row = `${kind} ${size(width, units)} wide, ${size(depth, units)} deep, into ${enters(face)}, ${place}, ${runs(groove, units)}, cut along a fence`;
+  if (!entersWideFace(face)) return { entities: edgeMarks(mark, at, length, depth), mark, row };
   const middle: Vec2 = [at.origin[0], at.origin[1]];
   return {
     entities: [
       closed('POCKET', clockwise(transform2d(grooveOutline(groove, width), inBoard(groove)))),
       words(from(middle, inPlane(at.x), 0, LETTER / 2), labelOf(mark, face)),
     ],
+    mark,
     row,
   };
 }

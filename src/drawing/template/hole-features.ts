@@ -20,7 +20,8 @@ export function drilledHole(mark: string, hole: Hole, units: Units): Feature {
       line('MARK', [centre[0], centre[1] - reach], [centre[0], centre[1] + reach]),
       words([centre[0] + reach * 0.75, centre[1] + LETTER / 2], labelOf(mark, face)),
     ],
-    row: `${mark}: hole ${size(diameter, units)}, ${into}, from the ${faceName(face)}${widened(hole, units)}, centre ${spot(...centre, units)}`,
+    mark,
+    row: `hole ${size(diameter, units)}, ${into}, from the ${faceName(face)}${widened(hole, units)}, centre ${spot(...centre, units)}`,
   };
 }
 
@@ -31,7 +32,8 @@ export function holeInEdge(mark: string, hole: Hole, depthSeen: number, units: U
   const into = depth === 'through' ? 'through' : `${size(depth, units)} deep`;
   return {
     entities: edgeMarks(mark, at, diameter, deep),
-    row: `${mark}: hole ${size(diameter, units)}, ${into}, into ${enters(face)}${widened(hole, units)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face`,
+    mark,
+    row: `hole ${size(diameter, units)}, ${into}, into ${enters(face)}${widened(hole, units)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face`,
   };
 }
 

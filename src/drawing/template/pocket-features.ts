@@ -21,7 +21,8 @@ export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower
       ...layoutLines(centre, along, length, width + 2 * off),
       words(from(centre, along, length / 2 + off + OVERRUN + LETTER / 2, -LETTER / 2), labelOf(mark, face)),
     ],
-    row: `${mark}: mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into the ${faceName(face)}, centre ${spot(...centre, units)}${ownCutter(follower, width, units)}, joint ${joint}`,
+    mark,
+    row: `mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into the ${faceName(face)}, centre ${spot(...centre, units)}${ownCutter(follower, width, units)}, joint ${joint}`,
   };
 }
 
@@ -41,7 +42,8 @@ export function slotWindow(mark: string, slot: Slot, follower: Follower, units: 
       ...layoutLines(middle, along, slot.length, width + 2 * off),
       words(from(middle, along, OVERRUN, LETTER / 2), through ? mark : labelOf(mark, face)),
     ],
-    row: `${mark}: slot ${size(width, units)} x ${size(slot.length, units)}, ${through ? 'through the board' : `${size(depth, units)} deep, into the ${faceName(face)}`}${openAt === undefined ? '' : ', one end open'}, middle ${spot(...middle, units)}${ownCutter(follower, width, units)}`,
+    mark,
+    row: `slot ${size(width, units)} x ${size(slot.length, units)}, ${through ? 'through the board' : `${size(depth, units)} deep, into the ${faceName(face)}`}${openAt === undefined ? '' : ', one end open'}, middle ${spot(...middle, units)}${ownCutter(follower, width, units)}`,
   };
 }
 
@@ -51,7 +53,8 @@ export function slotInEdge(mark: string, slot: Slot, depthSeen: number, units: U
   const into = depth === 'through' ? 'through' : `${size(depth, units)} deep`;
   return {
     entities: edgeMarks(mark, at, extentAlongEdge(slot), depth === 'through' ? depthSeen : depth),
-    row: `${mark}: slot ${size(width, units)} x ${size(slot.length, units)} ${into}, into ${enters(face)}, its length ${lies(at)}, middle ${spot(at.origin[0], at.origin[1], units)}`,
+    mark,
+    row: `slot ${size(width, units)} x ${size(slot.length, units)} ${into}, into ${enters(face)}, its length ${lies(at)}, middle ${spot(at.origin[0], at.origin[1], units)}`,
   };
 }
 

@@ -41,7 +41,7 @@ export function templateOf(board: Board, options: TemplateOptions): Template {
       ...referenceMarks(board),
       ...captions(
         board,
-        features.map((feature) => feature.row),
+        features.map(({ mark, row }) => `${mark}: ${row}`),
         options,
       ),
     ],
