@@ -8,7 +8,7 @@ import { endsShape, type Joint, meanLength, PRACTICE } from '../../src/joinery/i
 import { speaker } from '../../src/length/index.js';
 import { polygon } from '../../src/profile/index.js';
 import { builtInShop, tenonSchedule } from '../../src/shop/index.js';
-import { boardBody, gap, volume } from '../../src/solid/index.js';
+import { boardBody, box, doubleMesh, gap, volume } from '../../src/solid/index.js';
 import { findings, onSolids } from '../checks/sample-design.js';
 import { carded } from '../shop/made.js';
 import { across, arched, design, lying, shelves, standing, table } from './crowded-designs.js';
@@ -70,6 +70,35 @@ describe('two aprons that meet in a leg', () => {
         expect(volume(body) / (section * meanLength(tenon))).toBeCloseTo(1, 3);
       }
     });
+  });
+
+  test('are told with the short point on the side of the board they meet, as their solids have it', async () => {
+    const of = table();
+    const kinds = tenonSchedule(of, builtInShop('mm'), speaker('mm'));
+    const notes = kinds.flatMap(({ mitreNotes }) => mitreNotes);
+    await onSolids(of, ({ boards, tenons: made }) => {
+      for (const { id, a, tenons } of of.joints) {
+        const note = notes.find((one) => one.startsWith(`joint ${id}:`))!;
+        const [, into, towards] = /end in (\S+) mitred .* short point towards (\S+);/.exec(note)!;
+        const { place } = tenons[0]!;
+        const corners = doubleMesh(made.get(`${id}/1`)!.body).corners;
+        const points = Array.from(
+          { length: corners.length / 3 },
+          (_, i) =>
+            frameIn(place, { ...place, origin: [corners[3 * i]!, corners[3 * i + 1]!, corners[3 * i + 2]!] })
+              .origin,
+        );
+        // how far the tenon reaches into that board on each of its cheeks
+        const sense = into === a ? -1 : 1;
+        const reach = (side: 1 | -1) =>
+          Math.max(...points.filter((p) => p[1] * side > 0.1).map((p) => sense * p[2]));
+        const middle = box(boards.get(towards!)!.body);
+        const centre: Vec3 = [0, 1, 2].map((i) => (middle.min[i]! + middle.max[i]!) / 2) as unknown as Vec3;
+        const side = dot(subtract(centre, place.origin), place.y) > 0 ? 1 : -1;
+        expect(reach(side), note).toBeLessThan(reach(side === 1 ? -1 : 1) - 1);
+      }
+    });
+    expect(notes).toHaveLength(of.joints.length);
   });
 
   test('a mitre gains what a magazine says or more: 15–20 % of length against tenons that keep a wall between', () => {

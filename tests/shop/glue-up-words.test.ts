@@ -90,6 +90,7 @@ function read(solids: Solids) {
   const shop = builtInShop('mm');
   const blocks = glueUpPaper({
     design,
+    tenons: [],
     glueUp,
     shop,
     clamps: clampPlan(design, glueUp, shop.clamps),

@@ -19,7 +19,7 @@ import type { ShopPapers } from './shop-papers.js';
 /** What the paper of the glue-up is made from. */
 export type GlueUpPaper = Pick<
   ShopPapers,
-  'glueUp' | 'clamps' | 'diagonals' | 'glue' | 'shop' | 'revision'
+  'tenons' | 'glueUp' | 'clamps' | 'diagonals' | 'glue' | 'shop' | 'revision'
 > & {
   readonly design: Design;
 };
@@ -56,19 +56,21 @@ const nameOf = (design: Design, id: string): string =>
 const namesOf = (design: Design, ids: readonly string[]): string =>
   ids.map((id) => nameOf(design, id)).join(' with ');
 
-function seatings({ design, glueUp }: GlueUpPaper): readonly Block[] {
+function seatings({ design, glueUp, tenons }: GlueUpPaper): readonly Block[] {
   const rows = glueUp.seatings.map(({ joint, tenons, board, standsOut }) => [
     joint,
     String(tenons.length),
     nameOf(design, board),
     inBoth(standsOut),
   ]);
+  const mitred = tenons.flatMap(({ mark, mitreNotes }) => mitreNotes.map((note) => `${mark}, ${note}`));
   return [
     heading('First: tenons into one board'),
     paragraph(
       "Glue each tenon into the board named, where its mortise is in end grain or an edge, then treat it as that board's own. Measure what stands out before the glue grabs.",
     ),
     table(['joint', 'tenons', 'into', 'each stands out'], rows),
+    ...(mitred.length > 0 ? [paragraph('Seat these the right way round:'), list(mitred)] : []),
   ];
 }
 
