@@ -145,6 +145,7 @@ function skewedStep(degrees: number): { solids: Solids; up: GlueUp; step: GlueSt
     freedom: move.freedom,
     shift: 0,
     forceN: 0,
+    panels: [],
     stage: 1,
   };
   return { solids: solidsOf(kernel, design), up: glueUp(design), step };

@@ -5,6 +5,7 @@ import type { Joint } from '../../joinery/index.js';
 import { species, speciesNames } from '../../tables/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
+import { freedomInGroove, type InGroove } from './panel-entries.js';
 
 /** A joint as it is closed: its tenons stand glued in one board, the owner, and enter the other. */
 export interface Entry {
@@ -18,6 +19,8 @@ export interface Entry {
   readonly engaged: number;
   /** For each of the two boards: how it bends when it is pushed aside. */
   readonly springs: readonly Spring[];
+  /** Of a panel in a groove, which has no tenons and no glue. */
+  readonly inGroove?: InGroove;
 }
 
 /** A board as a cantilever, fixed at its nearest other joint. */
@@ -95,6 +98,7 @@ function grainOf(mortise: Mortise): number {
  * @param travel of the owner against the receiver, unit, assembly frame
  */
 export function freedomOf(entry: Entry, travel: Vec3): JointFreedom {
+  if (entry.inGroove) return freedomInGroove({ ...entry, inGroove: entry.inGroove }, travel);
   const { joint, engaged } = entry;
   const { place } = joint.tenons[0]!;
   const forward = dot(travel, entry.axis);

@@ -3,6 +3,7 @@ import { PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 import { type Entry, type Freedom, freedomOf, type JointFreedom } from './glue-up-entry.js';
 import { distinct } from './move-directions.js';
+import { wayInGroove } from './panel-entries.js';
 
 /** Two boards that meet before their joints do when one travels towards the other. */
 export interface Blocked {
@@ -93,7 +94,11 @@ function moveAlong(first: ReadonlySet<string>, crossing: readonly Entry[], direc
     'free',
   );
   const longest = Math.max(
-    ...crossing.map((entry, i) => entry.engaged / Math.cos((entries[i]!.leanDeg * Math.PI) / 180)),
+    ...crossing.map((entry, i) =>
+      entry.inGroove
+        ? wayInGroove({ ...entry, inGroove: entry.inGroove }, direction)
+        : entry.engaged / Math.cos((entries[i]!.leanDeg * Math.PI) / 180),
+    ),
   );
   return {
     direction,

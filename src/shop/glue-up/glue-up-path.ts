@@ -13,7 +13,7 @@ import {
   type TenonSolid,
   wayLeftAtTouch,
 } from '../../solid/index.js';
-import { OVERLAP_MM3, PATH_END } from '../../tolerances.js';
+import { COPLANAR, OVERLAP_MM3, PATH_END } from '../../tolerances.js';
 import type { GlueStep, GlueUp } from './glue-up.js';
 
 /** Two pieces that meet before a step is closed. */
@@ -141,6 +141,12 @@ function boardBlock(
   from: Vec3,
 ): PathBlock[] {
   if (!meet(swept(box(moving.body), from), box(still.body))) return [];
+  const held = solids.design.captives?.some(({ panel, grooves }) =>
+    grooves.some(
+      ({ board }) => [moving.id, still.id].includes(board) && [moving.id, still.id].includes(panel),
+    ),
+  );
+  if (held) return slidingBlock(solids, step, moving, still, from);
   // the stock holds the finished board and has far fewer facets: when it passes, so does the board
   const seen = moving.stock.transform(matrix(frameIn(still.place, moving.place)));
   const passes = wayLeftAtTouch(seen, still.stock, directionIn(still.place, from), PATH_END) === 0;
@@ -162,6 +168,52 @@ function boardBlock(
       shared,
     },
   ];
+}
+
+/** A panel on its way in its groove touches all along: what its convex layers pass is cut with the board. */
+function slidingBlock(
+  solids: Solids,
+  step: GlueStep,
+  moving: BoardSolid,
+  still: BoardSolid,
+  from: Vec3,
+): PathBlock[] {
+  const isPanel = solids.design.captives!.some(({ panel }) => panel === moving.id);
+  // seen from the panel the board travels the other way
+  const [panel, board, start] = isPanel ? [moving, still, from] : [still, moving, scale(from, -1)];
+  const shared = layersOf(solids, panel).reduce((most, layer) => {
+    const path = convexSweep(solids.kernel, layer, start, [0, 0, 0]);
+    const met = sharedVolume(path, board.body);
+    path.delete();
+    return Math.max(most, met);
+  }, 0);
+  if (shared <= OVERLAP_MM3 || overlapSeated(moving.body, still.body)) return [];
+  return [
+    {
+      step: step.id,
+      pieces: [moving.id, still.id],
+      boards: [moving.id, still.id],
+      direction: step.direction,
+      left: step.travel,
+      shared,
+    },
+  ];
+}
+
+/** A board cut through its thickness at the floor of every groove: each layer as good as convex. Assembly frame. */
+function layersOf({ kernel }: Solids, { board, place, own }: BoardSolid): readonly Body[] {
+  const { thickness } = board.blank;
+  const floors = board.grooves.flatMap(({ at, depth }) =>
+    Math.abs(at.z[2]) > 0.9 ? [at.origin[2] - at.z[2] * depth] : [],
+  );
+  const levels = [0, ...new Set(floors.toSorted((a, b) => a - b)), thickness];
+  return levels.slice(1).map((top, i) => {
+    // a cut in the floor's own plane leaves a sliver of it
+    const above = own.trimByPlane([0, 0, 1], levels[i]! + COPLANAR);
+    const layer = above.trimByPlane([0, 0, -1], COPLANAR - top);
+    above.delete();
+    return kernel.keep(layer.transform(matrix(place)));
+  });
 }
 
 /** No longer than half the least cheek clearance of the design, and no finer than a hundredth. */

@@ -6,6 +6,7 @@ import { type Entry, entriesOf, type Freedom, type JointFreedom } from './glue-u
 import type { Blocked, OrderStep } from './glue-up-move.js';
 import { type Conflict, orderOf } from './glue-up-order.js';
 import { type GlueStage, glueStages } from './glue-up-stages.js';
+import { panelEntries } from './panel-entries.js';
 
 /** Two groups of boards brought together. mm, assembly frame. */
 export interface GlueStep {
@@ -19,6 +20,8 @@ export interface GlueStep {
   /** From where all tenons are outside to the seat. */
   readonly travel: number;
   readonly joints: readonly JointFreedom[];
+  /** Panels that go into grooves in this step, without glue. */
+  readonly panels: readonly string[];
   /** Of the worst joint. */
   readonly freedom: Freedom;
   readonly shift: number;
@@ -58,24 +61,36 @@ export interface GlueUp {
  * @param blocked boards known to meet on the way: found on the solids
  */
 export function glueUp(design: Design, glue?: GlueAtHand, blocked: readonly Blocked[] = []): GlueUp {
-  const entries = entriesOf(design);
+  const glued = entriesOf(design);
+  const entries = [...glued, ...panelEntries(design)];
   const groups = connectedBoards(design);
   const orders = groups
     .filter((boards) => boards.length > 1)
     .map((boards) => orderOf(boards, entries, blocked));
-  const order = orders.flatMap(({ steps }) => steps);
+  const isJoint = (id: string) => glued.some(({ joint }) => joint.id === id);
+  // a panel in its groove is no joint: nobody glues it
+  const order = orders
+    .flatMap(({ steps }) => steps)
+    .map(({ move, ...step }) => ({
+      ...step,
+      move: { ...move, entries: move.entries.filter(({ joint }) => isJoint(joint)) },
+    }));
   const stages = glueStages(order, glue);
   const stageOf = new Map(stages.flatMap(({ steps }, i) => steps.map((id) => [id, i] as const)));
   return {
-    seatings: entries.map(seatingOf),
-    steps: order.map((step, i) => stepOf(step, i, stageOf.get(`G${i + 1}`)!)),
+    seatings: glued.map(seatingOf),
+    steps: order.map((step, i) => stepOf(design, step, i, stageOf.get(`G${i + 1}`)!)),
     stages,
-    conflicts: orders.flatMap(({ conflict }) => (conflict ? [conflict] : [])),
+    conflicts: orders.flatMap(({ conflict }) =>
+      conflict ? [{ ...conflict, joints: conflict.joints.filter(isJoint) }] : [],
+    ),
     loose: groups.filter((boards) => boards.length === 1).flat(),
   };
 }
 
-function stepOf({ moving, still, move }: OrderStep, index: number, stage: number): GlueStep {
+function stepOf(design: Design, { moving, still, move }: OrderStep, index: number, stage: number): GlueStep {
+  const parted = (one: string, other: string) =>
+    (moving.includes(one) && still.includes(other)) || (moving.includes(other) && still.includes(one));
   return {
     id: `G${index + 1}`,
     moving,
@@ -83,9 +98,12 @@ function stepOf({ moving, still, move }: OrderStep, index: number, stage: number
     direction: move.direction,
     travel: move.distance,
     joints: move.entries,
+    panels: (design.captives ?? [])
+      .filter(({ panel, grooves }) => grooves.some(({ board }) => parted(panel, board)))
+      .map(({ panel }) => panel),
     freedom: move.freedom,
-    shift: Math.max(...move.entries.map(({ shift }) => shift)),
-    forceN: Math.max(...move.entries.map(({ forceN }) => forceN ?? 0)),
+    shift: Math.max(0, ...move.entries.map(({ shift }) => shift)),
+    forceN: Math.max(0, ...move.entries.map(({ forceN }) => forceN ?? 0)),
     stage: stage + 1,
   };
 }
@@ -101,12 +119,15 @@ function seatingOf({ joint, owner, receiver }: Entry): TenonSeating {
   };
 }
 
-/** Boards held together by joints, in the order of the design. */
+/** Boards held together by joints, and panels with what holds them, in the order of the design. */
 function connectedBoards(design: Design): readonly (readonly string[])[] {
   const ids = design.boards.map(({ board }) => board.id);
   const at = new Map(ids.map((id, i) => [id, i]));
   const neighbours = new Map(ids.map((_, i): [number, number[]] => [i, []]));
-  for (const { a, b } of design.joints) {
+  const held = (design.captives ?? []).flatMap(({ panel, grooves }) =>
+    grooves.map(({ board }) => ({ a: panel, b: board })),
+  );
+  for (const { a, b } of [...design.joints, ...held]) {
     neighbours.get(at.get(a)!)!.push(at.get(b)!);
     neighbours.get(at.get(b)!)!.push(at.get(a)!);
   }
