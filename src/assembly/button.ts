@@ -48,7 +48,7 @@ export function buttonPieces(
       { outline: across(gap, gap + BODY.length), bores, from: -below, to: -DRAW },
     ],
     place: seat,
-    bought: false,
+    bought: true,
   };
   return { hardware: [button, screwPiece(id, screwAt, foot, screw)], screwAt };
 }

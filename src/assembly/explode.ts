@@ -5,6 +5,9 @@ import type { Design, PlacedBoard } from './design.js';
 /** Air left beyond a drawn-out tenon, mm; for looking only. */
 const AIR = 25;
 
+/** How far what is fastened without glue is lifted off, mm; for looking only. */
+const FASTENED = 120;
+
 /** Sweeps over the joints; each halves the error of a short chain, and a picture needs no more. */
 const SWEEPS = 200;
 
@@ -12,8 +15,9 @@ const SWEEPS = 200;
  * How far each piece is moved for the exploded view, mm, assembly frame.
  *
  * Boards move apart along their joints' axes: each joint wishes its boards a tenon's length and some air apart, and the
- * wishes round a closed ring are balanced by least squares. A tenon rests half way between its boards. Boards joined to
- * nothing of the first piece fly off it, square to their wide face. What the design itself says about a piece goes first.
+ * wishes round a closed ring are balanced by least squares. A tenon rests half way between its boards, and so do the pieces
+ * of a fastening; a panel stands in the middle of what holds it. Boards joined to nothing of the first piece fly off it,
+ * square to their wide face. What the design itself says about a piece goes first.
  */
 export function exploded(design: Design): ReadonlyMap<string, Vec3> {
   const still: Vec3 = [0, 0, 0];
@@ -26,6 +30,12 @@ export function exploded(design: Design): ReadonlyMap<string, Vec3> {
       Math.max(...joint.tenons.map((tenon) => tenon.length)) + AIR,
     ),
   }));
+  const held = (design.fastenings ?? []).map(({ held: b, to: a, at }) => ({
+    a,
+    b,
+    apart: scale(at.z, FASTENED),
+  }));
+  wishes.push(...held);
   const byBoard = new Map(design.boards.map(({ board }): [string, Wish[]] => [board.id, []]));
   for (const { a, b, apart } of wishes) {
     byBoard.get(a)!.push({ other: b, apart: scale(apart, -1) });
@@ -49,6 +59,21 @@ export function exploded(design: Design): ReadonlyMap<string, Vec3> {
     for (const tenon of joint.tenons) shifts.set(tenon.id, middle);
   }
   for (const piece of design.hardware) shifts.set(piece.id, still);
+  // a panel stands amid what holds it, drawn out of each groove as far as its frame is apart
+  for (const { panel, grooves } of design.captives ?? []) {
+    const around = grooves.map(({ board }) => shifts.get(board)!);
+    shifts.set(
+      panel,
+      scale(
+        around.reduce((sum, shift) => add(sum, shift), still),
+        1 / around.length,
+      ),
+    );
+  }
+  for (const { held: id, to, screw, with: others } of design.fastenings ?? []) {
+    const middle = scale(add(shifts.get(id)!, shifts.get(to)!), 1 / 2);
+    for (const piece of [screw.id, ...others]) shifts.set(piece, middle);
+  }
   for (const [id, shift] of Object.entries(design.explode ?? {})) shifts.set(id, shift);
   return shifts;
 }

@@ -8,6 +8,7 @@ export const emptyPapers = (design: Design): ShopPapers => ({
   holdings: [],
   aids: [],
   cards: [],
+  grooves: [],
   uncut: [],
   order: { steps: [], fitAfter: new Map(), notOrdered: [] },
   sticks: [],

@@ -22,6 +22,7 @@ export interface PapersSummary {
   }[];
   readonly holdings: readonly object[];
   readonly cards: ShopPapers['cards'];
+  readonly grooveCards: ShopPapers['grooves'];
   readonly steps: ShopPapers['order']['steps'];
   readonly storySticks: ShopPapers['sticks'];
   readonly tenons: ShopPapers['tenons'];
@@ -53,6 +54,7 @@ export function papersSummary(papers: ShopPapers, aidFiles: ReadonlyMap<string, 
     })),
     holdings: papers.holdings.map(({ mortise, ...holding }) => ({ mortise: mortise.id, ...holding })),
     cards: papers.cards,
+    grooveCards: papers.grooves,
     steps: papers.order.steps,
     storySticks: papers.sticks,
     tenons: papers.tenons,

@@ -1,5 +1,5 @@
 import type { Design } from '../../assembly/index.js';
-import type { Vec3 } from '../../frame/index.js';
+import { scale, type Vec3 } from '../../frame/index.js';
 import type { GlueAtHand } from '../at-hand/index.js';
 import { piecesOf } from './blocking-graph.js';
 import { type Entry, entriesOf, type Freedom, type JointFreedom } from './glue-up-entry.js';
@@ -42,6 +42,18 @@ export interface TenonSeating {
   readonly standsOut: number;
 }
 
+/** A board fastened without glue, last of all. */
+export interface Fixing {
+  /** `F1`, `F2` …. */
+  readonly id: string;
+  readonly held: string;
+  readonly to: readonly string[];
+  /** Ids of its fastenings. */
+  readonly fastenings: readonly string[];
+  /** Travel of the held board to its seat, unit, assembly frame. */
+  readonly direction: Vec3;
+}
+
 /** The glue-up of a design. */
 export interface GlueUp {
   readonly seatings: readonly TenonSeating[];
@@ -49,7 +61,9 @@ export interface GlueUp {
   readonly stages: readonly GlueStage[];
   /** Boards that cannot be brought together; empty when everything can. */
   readonly conflicts: readonly Conflict[];
-  /** Boards that are joined to nothing. */
+  /** What is put on after the glue has set, and held without glue; in the order of the design. */
+  readonly fixings: readonly Fixing[];
+  /** Boards that are joined to nothing and held by nothing. */
   readonly loose: readonly string[];
 }
 
@@ -77,6 +91,8 @@ export function glueUp(design: Design, glue?: GlueAtHand, blocked: readonly Bloc
     }));
   const stages = glueStages(order, glue);
   const stageOf = new Map(stages.flatMap(({ steps }, i) => steps.map((id) => [id, i] as const)));
+  const fixings = fixingsOf(design);
+  const held = new Set(fixings.flatMap((one) => [one.held, ...one.to]));
   return {
     seatings: glued.map(seatingOf),
     steps: order.map((step, i) => stepOf(design, step, i, stageOf.get(`G${i + 1}`)!)),
@@ -84,8 +100,22 @@ export function glueUp(design: Design, glue?: GlueAtHand, blocked: readonly Bloc
     conflicts: orders.flatMap(({ conflict }) =>
       conflict ? [{ ...conflict, joints: conflict.joints.filter(isJoint) }] : [],
     ),
-    loose: groups.filter((boards) => boards.length === 1).flat(),
+    fixings,
+    loose: groups.filter((boards) => boards.length === 1 && !held.has(boards[0]!)).flat(),
   };
+}
+
+function fixingsOf({ fastenings = [] }: Design): readonly Fixing[] {
+  return [...new Set(fastenings.map(({ held }) => held))].map((held, i): Fixing => {
+    const own = fastenings.filter((one) => one.held === held);
+    return {
+      id: `F${i + 1}`,
+      held,
+      to: [...new Set(own.map(({ to }) => to))],
+      fastenings: own.map(({ id }) => id),
+      direction: scale(own[0]!.at.z, -1),
+    };
+  });
 }
 
 function stepOf(design: Design, { moving, still, move }: OrderStep, index: number, stage: number): GlueStep {

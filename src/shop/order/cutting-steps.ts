@@ -1,6 +1,6 @@
 import type { Board, FaceId } from '../../board/index.js';
 import type { StageName } from '../holding/index.js';
-import type { SetupCard } from '../set-up/index.js';
+import type { GrooveCard, SetupCard } from '../set-up/index.js';
 import { faceWords } from '../words/index.js';
 import type { StepDraft } from './work-step.js';
 
@@ -44,6 +44,28 @@ export function mortiseSteps(
         ];
       }),
     );
+}
+
+/** Grooves card by card; a rail of the jig bears on whole edges, so they come after the mortises. */
+export function grooveSteps(boards: readonly Board[], cards: readonly GrooveCard[]): readonly StepDraft[] {
+  return cards.flatMap((card) =>
+    boards.flatMap((board): StepDraft[] => {
+      const cuts = card.cuts.filter((cut) => cut.board === board.id);
+      if (cuts.length === 0) return [];
+      return [
+        {
+          board: board.id,
+          kind: 'groove',
+          what: `rout ${cuts.length === 1 ? `the ${card.kind}` : `${cuts.length} ${card.kind}s`} along the fence in the ${[...new Set(cuts.map(({ face }) => faceWords(board, face)))].join(' and the ')} by card ${card.id}`,
+          uses: [...new Set(cuts.flatMap(({ face, from }) => [face, from]))],
+          makes: [],
+          cuts: cuts.map(({ groove }) => groove),
+          figures: [],
+          setup: card.id,
+        },
+      ];
+    }),
+  );
 }
 
 /** Holes, then slots, by the template. */

@@ -10,8 +10,8 @@ import {
   type StageName,
   uncutMortises,
 } from '../holding/index.js';
-import type { SetupCard } from '../set-up/index.js';
-import { boredSteps, mortiseSteps } from './cutting-steps.js';
+import type { GrooveCard, SetupCard } from '../set-up/index.js';
+import { boredSteps, grooveSteps, mortiseSteps } from './cutting-steps.js';
 import { dryFit } from './dry-fit.js';
 import { type Making, shapingStep } from './shaping-steps.js';
 import {
@@ -43,7 +43,7 @@ export interface NotOrdered {
 
 /**
  * Steps from milled boards to finished ones, so that no step takes away a face that a later one is held by or measured from:
- * mortises that want the whole blank first, then ends, then mortises that want cut ends, then outline, openings and holes.
+ * mortises that want the whole blank first, then ends, then mortises that want cut ends, then outline, openings, grooves and holes.
  * Mortises are cut card by card, all boards of a card one after another. Boards that close a gap between others are made last,
  * after those were fitted together dry, with the tenons made before.
  *
@@ -66,6 +66,7 @@ export function orderOfWork(
       group.map(({ board }) => board),
       holdings,
       cards,
+      job.grooves ?? [],
     ).flatMap((draft) => withBefore(draft, cards, job, before));
   const drafts: readonly StepDraft[] = [
     ...firstSteps(design, job),
@@ -133,6 +134,7 @@ function inOrder(
   boards: readonly Board[],
   holdings: readonly Holding[],
   cards: readonly SetupCard[],
+  grooves: readonly GrooveCard[],
 ): readonly StepDraft[] {
   const makings = boards.map((board): Making => {
     const states = boardStates(board, hornsOf(board.id, holdings));
@@ -155,6 +157,7 @@ function inOrder(
     ...shaping('bevels cut'),
     ...shaping('openings cut'),
     ...cutting('outline cut'),
+    ...grooveSteps(boards, grooves),
     ...boards.flatMap(boredSteps),
     ...boards.map(eased),
   ];

@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import type { Aid } from '../holding/index.js';
-import type { SetupCard, TestBlank } from '../set-up/index.js';
+import type { GrooveCard, SetupCard, TestBlank } from '../set-up/index.js';
 import type { StepDraft } from './work-step.js';
 
 /** What belongs to a job beside cutting its boards; what is left out has no step. */
@@ -15,6 +15,9 @@ export interface WholeJob {
   readonly milledIn?: ReadonlyMap<string, string>;
   readonly strips?: readonly { readonly marks: readonly string[] }[];
   readonly stages?: readonly { readonly number: number; readonly joints: number }[];
+  readonly grooves?: readonly GrooveCard[];
+  /** What is put on last, without glue. */
+  readonly fixings?: readonly { readonly held: string; readonly to: readonly string[] }[];
 }
 
 export interface GluedUp {
@@ -108,23 +111,37 @@ export function tenonSteps({ joints }: Design, { strips = [] }: WholeJob): reado
   ];
 }
 
-/** After the last board: all together dry, glue, finish. */
-export function lastSteps({ joints }: Design, { stages = [] }: WholeJob): readonly StepDraft[] {
-  if (joints.length === 0 || stages.length === 0) return [];
+/** After the last board: all together dry, glue, finish, and last what is held without glue. */
+export function lastSteps(
+  { joints, boards }: Design,
+  { stages = [], fixings = [] }: WholeJob,
+): readonly StepDraft[] {
+  const named = (id: string) => boards.find(({ board }) => board.id === id)?.board.name ?? id;
+  const glued = joints.length > 0 && stages.length > 0;
   return [
-    step(
-      'dry assembly',
-      'put the whole together dry with every clamp and pad in its place, and measure the diagonals, as the glue-up paper tells',
-    ),
-    ...stages.map(({ number, joints: glued }) =>
+    ...(glued
+      ? [
+          step(
+            'dry assembly',
+            'put the whole together dry with every clamp and pad in its place, and measure the diagonals, as the glue-up paper tells',
+          ),
+          ...stages.map(({ number, joints: closed }) =>
+            step(
+              'glue-up',
+              `glue up stage ${number}, ${closed === 1 ? 'one joint' : `${closed} joints`}, as the glue-up paper tells; leave it in the clamps as long as the glue asks`,
+            ),
+          ),
+          step(
+            'finish',
+            'take off dried glue and pencil marks, wait some days until the joints are dry, then sand them flush, and put the finish on',
+          ),
+        ]
+      : []),
+    ...fixings.map(({ held, to }) =>
       step(
-        'glue-up',
-        `glue up stage ${number}, ${glued === 1 ? 'one joint' : `${glued} joints`}, as the glue-up paper tells; leave it in the clamps as long as the glue asks`,
+        'fix',
+        `fix the ${named(held)} last, not glued, to the ${to.map(named).join(', ')}, as the glue-up paper tells`,
       ),
-    ),
-    step(
-      'finish',
-      'take off dried glue and pencil marks, wait some days until the joints are dry, then sand them flush, and put the finish on',
     ),
   ];
 }

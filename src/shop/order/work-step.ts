@@ -15,13 +15,15 @@ export type WorkKind =
   | 'opening'
   | 'hole'
   | 'slot'
+  | 'groove'
   | 'ease'
   | 'strip'
   | 'tenons'
   | 'dry fit'
   | 'dry assembly'
   | 'glue-up'
-  | 'finish';
+  | 'finish'
+  | 'fix';
 
 /** One thing done to one board; lengths mm, exact. */
 export interface WorkStep {
@@ -42,7 +44,7 @@ export interface WorkStep {
   /** Ids of what is cut: mortises, holes, slots, openings, bevels. */
   readonly cuts: readonly string[];
   readonly figures: readonly { readonly name: string; readonly value: number; readonly unit: 'mm' | 'deg' }[];
-  /** The set-up card, for a mortise. */
+  /** The set-up card, for a mortise or a groove. */
   readonly setup: string | undefined;
 }
 

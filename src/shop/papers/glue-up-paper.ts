@@ -39,6 +39,7 @@ export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
     ...head,
     ...seatings(paper),
     ...stages(paper),
+    ...fixings(paper),
     ...clampBlocks(paper),
     ...diagonalBlocks(paper),
     ...glueBlocks(paper),
@@ -96,6 +97,7 @@ function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
         `Stage ${stage.number}: ${stage.joints} joint${stage.joints === 1 ? '' : 's'}, about ${fixed(stage.minutes, 1)} min (${open})`,
       ),
       table(['step', 'bring', 'to', 'moving', 'last stretch', 'how it goes'], rows),
+      ...steps.flatMap((step) => panelWords(design, step)),
       ...steps.map(({ id }) => figure({ of: 'glue-up step', step: id })),
       ...(clamps.clamps.some((clamp) => clamp.stage === stage.number)
         ? [figure({ of: 'clamps', stage: stage.number })]
@@ -190,5 +192,45 @@ function glueBlocks({ glue, shop }: GlueUpPaper): readonly Block[] {
       `About ${fixed(glue.grams, 1)} g on ${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g by how it is spread; common practice, from memory).${time}`,
     ),
     paragraph('Thin on both cheeks of the tenon and both of the mortise; none on the ends.'),
+  ];
+}
+
+/** A panel is told of at the step it goes in with, and again where it is shut in. */
+const panelWords = (
+  design: Design,
+  { id, panels, joints }: GlueUpPaper['glueUp']['steps'][number],
+): readonly Block[] =>
+  panels.length === 0
+    ? []
+    : [
+        paragraph(
+          `${id}: ${namesOf(design, panels)} ${joints.length === 0 ? 'goes into its grooves' : 'is shut in its grooves'} dry: no glue in the grooves or on the panel. Wipe off what squeezes out beside it, and see that it still slides.`,
+        ),
+      ];
+
+function fixings({ design, glueUp }: GlueUpPaper): readonly Block[] {
+  if (glueUp.fixings.length === 0) return [];
+  const fastenings = new Map((design.fastenings ?? []).map((one) => [one.id, one]));
+  const rows = glueUp.fixings.flatMap(({ id, held, to, fastenings: ids, direction }) =>
+    to.map((below) => {
+      const own = ids.map((one) => fastenings.get(one)!).filter((one) => one.to === below);
+      const [first] = own;
+      const travels = own.map(({ travel }) => travel);
+      return [
+        id,
+        nameOf(design, held),
+        nameOf(design, below),
+        directionWords(direction),
+        `${own.length} ${first!.by}${own.length === 1 ? '' : 's'}`,
+        inBoth(Math.max(...travels)),
+      ];
+    }),
+  );
+  return [
+    heading('Last: held without glue'),
+    paragraph(
+      'When the glue has set, put these on without glue: the board must be free to move across its grain. Turn each screw until it holds snugly and no farther.',
+    ),
+    table(['step', 'put', 'on', 'moving', 'hold it by', 'must move'], rows),
   ];
 }

@@ -4,7 +4,7 @@ import type { Shop } from '../at-hand/index.js';
 import { boardMarks } from '../boards/index.js';
 import type { Aid, Uncut } from '../holding/index.js';
 import type { StoryStick } from '../marks/index.js';
-import type { SetupCard } from '../set-up/index.js';
+import type { GrooveCard, SetupCard } from '../set-up/index.js';
 import {
   type Block,
   cautions,
@@ -17,6 +17,7 @@ import {
   strong,
   table,
 } from '../words/index.js';
+import { grooveBlocks } from './groove-blocks.js';
 import { chains } from './setup-chains.js';
 import { cutRow, measuring } from './setup-cuts.js';
 import { hasRails, settings } from './setup-settings.js';
@@ -26,6 +27,7 @@ export interface SetupPaper {
   readonly design: Design;
   readonly cards: readonly SetupCard[];
   readonly uncut: readonly Uncut[];
+  readonly grooves?: readonly GrooveCard[];
   readonly sticks: readonly StoryStick[];
   readonly aids: readonly Aid[];
   readonly shop: Shop;
@@ -48,6 +50,7 @@ export function setupPaper(paper: SetupPaper): readonly Block[] {
         : []
       : [...overview(paper), ...before(shared)]),
     ...cards.flatMap((card) => cardBlocks(card, shared, paper)),
+    ...(paper.grooves ?? []).flatMap((card) => grooveBlocks(card, design)),
     ...chains(paper.sticks),
   ];
 }

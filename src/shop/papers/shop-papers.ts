@@ -7,7 +7,14 @@ import { type Diagonals, diagonalsOf, type GlueMass, type GlueUp, glueMass } fro
 import { type Aid, type Holding, hornsOf, type Uncut, uncutMortises } from '../holding/index.js';
 import { type StoryStick, storySticks } from '../marks/index.js';
 import { type OrderOfWork, orderOfWork, type WholeJob } from '../order/index.js';
-import { type SetupCard, setupCards, type TestBlank, testBlanks } from '../set-up/index.js';
+import {
+  type GrooveCard,
+  grooveCards,
+  type SetupCard,
+  setupCards,
+  type TestBlank,
+  testBlanks,
+} from '../set-up/index.js';
 import {
   type CutRow,
   crosscutLayouts,
@@ -37,6 +44,8 @@ export interface ShopPapers {
   readonly cards: readonly SetupCard[];
   /** Mortises that no card and no step tells how to cut, and why. */
   readonly uncut: readonly Uncut[];
+  /** For grooves and rebates. */
+  readonly grooves: readonly GrooveCard[];
   readonly order: OrderOfWork;
   readonly sticks: readonly StoryStick[];
   readonly tenons: readonly TenonKind[];
@@ -73,6 +82,7 @@ export function shopPapers(request: PapersRequest): ShopPapers {
   const { design } = solids;
   const boards = design.boards.map(({ board }) => board);
   const cards = setupCards({ design, holdings, aids, jig, shop });
+  const grooves = grooveCards(design, shop);
   const templates = outlineTemplates(boards, shop);
   const tenons = tenonSchedule(design, shop, say);
   const strips = tenonStrips(tenons, shop);
@@ -109,6 +119,8 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     ...sawnTogether(rows, bought.lengths, lumber.gluedUp),
     strips,
     stages: glueUp.stages,
+    grooves,
+    fixings: glueUp.fixings,
   });
   return {
     shop,
@@ -117,6 +129,7 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     aids,
     cards,
     uncut: uncutMortises(design, holdings, say),
+    grooves,
     order,
     sticks: storySticks(design, cards),
     tenons,

@@ -1,5 +1,6 @@
 export { thickEndWords } from './card-words.js';
 export { EDGE_GUIDE_FEED } from './feed.js';
+export { type GrooveCard, type GrooveCut, grooveCards, grooveFeedWords } from './groove-cards.js';
 export { MARKING_OUT, markedWords } from './marked-words.js';
 export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';
 export type { CardCut, Figure, MarkedOut, Pass, RailSetting, SetupCard, TestCut } from './setup-card.js';
