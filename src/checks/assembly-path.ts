@@ -10,8 +10,9 @@ export const assemblyPath = (bench: Bench): readonly Finding[] => {
 
 /** Boards that no order of moves brings together. */
 export function stuck({ say }: Pick<Bench, 'say'>, { glueUp, inTheWay }: ProvedGlueUp): Finding[] {
-  return glueUp.conflicts.map(({ boards, joints, excess, directions }): Finding => {
+  return glueUp.conflicts.map(({ boards, joints, excess, directions, panels = [] }): Finding => {
     const met = inTheWay.filter(({ boards: pair }) => pair.every((id) => boards.includes(id)));
+    const shutOut = met.some(({ boards: pair }) => pair.some((id) => panels.includes(id)));
     const pairs = [...new Set(met.map(({ pieces }) => pieces.toSorted().join(' and ')))];
     const why =
       pairs.length > 0
@@ -27,8 +28,7 @@ export function stuck({ say }: Pick<Bench, 'say'>, { glueUp, inTheWay }: ProvedG
       limit: 0,
       unit: pairs.length > 0 || !Number.isFinite(excess) ? '' : 'mm',
       message: `no way was found to bring ${boards.join(', ')} together: along each of the ${directions} directions tried, joints ${joints.join(', ')} lock every group of them to the rest; ${why}`,
-      remedy:
-        'turn the axes of these joints until those closed together run one way (axis along a board), leave more clearance, or leave one out',
+      remedy: `turn the axes of these joints until those closed together run one way (axis along a board), leave more clearance, or leave one out${shutOut ? '; or stop the grooves later, past the panel, or make the panel smaller' : ''}`,
       basis: MEASURED,
     };
   });

@@ -1,5 +1,6 @@
 import type { Groove } from '../board/index.js';
 import { PRACTICE } from '../joinery/index.js';
+import { grooveCards } from '../shop/index.js';
 import { boxIn, gap, grooveCutter, type MortiseMeasure } from '../solid/index.js';
 import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
 import type { Finding } from './finding.js';
@@ -8,8 +9,9 @@ import type { Finding } from './finding.js';
 const ROUNDING = 0.02;
 
 /** Wood stands between every groove and the mortises of its board. */
-export const grooves = (bench: Bench): readonly Finding[] =>
-  bench.tenons.flatMap(({ tenon, mortises }) =>
+export const grooves = (bench: Bench): readonly Finding[] => [
+  ...uncut(bench),
+  ...bench.tenons.flatMap(({ tenon, mortises }) =>
     mortises
       // the wall is to all other air, so that of a groove is no thinner
       .filter(({ wall }) => wall < PRACTICE.wall - ROUNDING)
@@ -18,6 +20,31 @@ export const grooves = (bench: Bench): readonly Finding[] =>
           .get(mortise.board)!
           .board.grooves.flatMap((groove) => near(bench, tenon.id, mortise, groove)),
       ),
+  ),
+];
+
+/** Grooves the router and cutters at hand cannot cut. */
+const uncut = ({ held, solids }: Bench): readonly Finding[] =>
+  (held ? grooveCards(solids.design, held.shop) : []).flatMap((card) =>
+    card.figures
+      .filter(({ verdict }) => verdict === 'failed')
+      .map(({ name, needed, available = 0, text }): Finding => {
+        const boards = [...new Set(card.cuts.map(({ board }) => board))];
+        return {
+          code: 'groove-not-cut',
+          level: 'error',
+          subjects: boards,
+          measured: available,
+          limit: needed,
+          unit: 'mm',
+          message: `the tools at hand cannot cut the ${card.kind}s in ${boards.join(', ')}: ${name}: ${text}`,
+          remedy:
+            name === 'cutter for the groove'
+              ? 'make the groove as wide as a cutter at hand, or add the cutter to the shop file'
+              : 'make the groove shallower or nearer to its fence, or give the shop file a tool that reaches',
+          basis: 'the shop file',
+        };
+      }),
   );
 
 function near(

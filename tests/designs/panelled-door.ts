@@ -1,6 +1,7 @@
 import { assemble, type CaptiveRequest, type Design, type DesignSpec } from '../../src/assembly/index.js';
 import { type Board, makeBoard, withGroove } from '../../src/board/index.js';
 import { frame } from '../../src/frame/index.js';
+import type { JoinOptions } from '../../src/joinery/index.js';
 
 /** Sizes of the door of a potting shed's seed cupboard, mm. */
 const DOOR = { height: 700, width: 450, rail: 70, foot: 90, thickness: 22 } as const;
@@ -17,6 +18,10 @@ export interface DoorChoices {
   /** Stiles grooved from end to end. */
   readonly through?: boolean;
   readonly grooveDepth?: number;
+  /** How much farther the grooves of the stiles run past the panel. */
+  readonly past?: number;
+  /** Of every corner joint. */
+  readonly joints?: JoinOptions;
 }
 
 /** A door of two stiles and two rails, loose tenons in its corners, a raised panel in grooves all round. */
@@ -25,7 +30,7 @@ export function panelledDoor(choices: DoorChoices = {}): Design {
 }
 
 export function doorSpec(choices: DoorChoices = {}): DesignSpec {
-  const { slack = 6, endSlack = 2, asked = {}, tongue = 5.8, through = false } = choices;
+  const { slack = 6, endSlack = 2, asked = {}, tongue = 5.8, through = false, past = 0 } = choices;
   const { height, width, rail, foot, thickness } = DOOR;
   const depth = choices.grooveDepth ?? GROOVE.depth;
   const inEdge = (edge: string) => ({
@@ -36,7 +41,8 @@ export function doorSpec(choices: DoorChoices = {}): DesignSpec {
     depth,
   });
   // past the corner of the panel by the cutter's radius
-  const stop = { start: foot - depth - GROOVE.width / 2, end: rail - depth - GROOVE.width / 2 };
+  const round = GROOVE.width / 2 + past;
+  const stop = { start: foot - depth - round, end: rail - depth - round };
   const stile = (id: string, inner: string): Board =>
     withGroove(makeBoard({ id, blank: { length: height, width: rail, thickness } }), {
       ...inEdge(inner),
@@ -92,7 +98,7 @@ export function doorSpec(choices: DoorChoices = {}): DesignSpec {
       },
     ],
     joints: ['top-rail', 'bottom-rail'].flatMap((a) =>
-      ['left-stile', 'right-stile'].map((b) => ({ a, b, options: { cutter: 8 } })),
+      ['left-stile', 'right-stile'].map((b) => ({ a, b, options: { cutter: 8, ...choices.joints } })),
     ),
     panels: [
       {

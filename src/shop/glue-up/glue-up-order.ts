@@ -13,6 +13,8 @@ export interface Conflict {
   readonly excess: number;
   /** How many directions were tried. */
   readonly directions: number;
+  /** Those of the boards that are panels held in grooves. */
+  readonly panels?: readonly string[];
 }
 
 export interface Order {

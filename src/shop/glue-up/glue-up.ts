@@ -98,12 +98,23 @@ export function glueUp(design: Design, glue?: GlueAtHand, blocked: readonly Bloc
     steps: order.map((step, i) => stepOf(design, step, i, stageOf.get(`G${i + 1}`)!)),
     stages,
     conflicts: orders.flatMap(({ conflict }) =>
-      conflict ? [{ ...conflict, joints: conflict.joints.filter(isJoint) }] : [],
+      conflict
+        ? [
+            {
+              ...conflict,
+              joints: conflict.joints.filter(isJoint),
+              panels: panelsAmong(design, conflict.boards),
+            },
+          ]
+        : [],
     ),
     fixings,
     loose: groups.filter((boards) => boards.length === 1 && !held.has(boards[0]!)).flat(),
   };
 }
+
+const panelsAmong = ({ captives = [] }: Design, boards: readonly string[]): readonly string[] =>
+  captives.map(({ panel }) => panel).filter((id) => boards.includes(id));
 
 function fixingsOf({ fastenings = [] }: Design): readonly Fixing[] {
   return [...new Set(fastenings.map(({ held }) => held))].map((held, i): Fixing => {

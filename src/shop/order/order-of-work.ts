@@ -61,6 +61,8 @@ export function orderOfWork(
   const toFit = boardsToFit(design);
   const fitted = design.boards.filter(({ board }) => toFit.has(board.id));
   const others = design.boards.filter(({ board }) => !toFit.has(board.id));
+  // a dry fit is of what is joined
+  const panels = new Set((design.captives ?? []).map(({ panel }) => panel));
   const draftsOf = (group: typeof design.boards) =>
     inOrder(
       group.map(({ board }) => board),
@@ -72,7 +74,15 @@ export function orderOfWork(
     ...firstSteps(design, job),
     ...draftsOf(others),
     ...tenonSteps(design, job),
-    ...(fitted.length > 0 ? [dryFit(design, others, fitted)] : []),
+    ...(fitted.length > 0
+      ? [
+          dryFit(
+            design,
+            others.filter(({ board }) => !panels.has(board.id)),
+            fitted,
+          ),
+        ]
+      : []),
     ...draftsOf(fitted),
     ...lastSteps(design, job),
   ];

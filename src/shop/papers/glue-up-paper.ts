@@ -195,18 +195,18 @@ function glueBlocks({ glue, shop }: GlueUpPaper): readonly Block[] {
   ];
 }
 
-/** A panel is told of at the step it goes in with, and again where it is shut in. */
+/** A panel is told of at the step it goes in with, and again where its frame closes on it. */
 const panelWords = (
   design: Design,
   { id, panels, joints }: GlueUpPaper['glueUp']['steps'][number],
 ): readonly Block[] =>
-  panels.length === 0
-    ? []
-    : [
-        paragraph(
-          `${id}: ${namesOf(design, panels)} ${joints.length === 0 ? 'goes into its grooves' : 'is shut in its grooves'} dry: no glue in the grooves or on the panel. Wipe off what squeezes out beside it, and see that it still slides.`,
-        ),
-      ];
+  panels.map((panel) =>
+    paragraph(
+      joints.length === 0
+        ? `${id}: the ${nameOf(design, panel)} goes into its grooves dry: no glue in a groove or on the panel. See that it still slides.`
+        : `${id}: the frame closes on the ${nameOf(design, panel)}, which stays dry: no glue in the groove. Wipe off what squeezes out of the joint beside it.`,
+    ),
+  );
 
 function fixings({ design, glueUp }: GlueUpPaper): readonly Block[] {
   if (glueUp.fixings.length === 0) return [];
@@ -220,7 +220,7 @@ function fixings({ design, glueUp }: GlueUpPaper): readonly Block[] {
         id,
         nameOf(design, held),
         nameOf(design, below),
-        directionWords(direction),
+        moveWords(direction),
         `${own.length} ${first!.by}${own.length === 1 ? '' : 's'}`,
         inBoth(Math.max(...travels)),
       ];

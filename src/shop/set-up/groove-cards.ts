@@ -11,7 +11,7 @@ import { dot, scale, type Vec3 } from '../../frame/index.js';
 import { trimmed } from '../../length/index.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { faceWords, inBoth } from '../words/index.js';
-import { EDGE_GUIDE_FEED, feedPressing } from './feed.js';
+import { feedPressing } from './feed.js';
 import { SAME_CUTTER } from './figure-request.js';
 import { atLeast } from './judged.js';
 import { passesOf } from './passes.js';
@@ -100,7 +100,7 @@ function cardOf(id: string, kind: readonly InBoard[], shop: Shop): GrooveCard {
     distance,
     fence,
     passes: passesOf(depth, cutter, shop.router.turretSteps),
-    feed: EDGE_GUIDE_FEED,
+    feed: `lay the board with the fence's face towards you and the groove's face up, and feed ${feedPressing('away')} only: the cut then pulls the fence against the board; lift the cutter for the way back`,
     figures: [
       cutterFigure(tool, width, stops),
       edgesFigure(tool, depth, name),
@@ -122,9 +122,12 @@ function cardOf(id: string, kind: readonly InBoard[], shop: Shop): GrooveCard {
       ),
     ],
     cautions: cautionsOf(kind, stops),
-    cuts: kind.map(cutOf),
+    // across the grain first: what breaks out there is cut away along it
+    cuts: kind.toSorted((a, b) => alongGrain(a) - alongGrain(b)).map(cutOf),
   };
 }
+
+const alongGrain = ({ groove }: InBoard): number => (Math.abs(groove.at.x[0]) > Math.SQRT1_2 ? 1 : 0);
 
 const widestUpTo = (shop: Shop, width: number): CutterAtHand | undefined =>
   shop.cutters
@@ -202,7 +205,7 @@ function cautionsOf(kind: readonly InBoard[], stops: boolean): readonly string[]
     const z = faceFrame(board, groove.face)?.z ?? [0, 0, 1];
     return Math.abs(z[2]) < Math.SQRT1_2;
   });
-  const endGrain = kind.some(({ groove }) => Math.abs(groove.at.x[0]) < Math.SQRT1_2);
+  const endGrain = kind.some((one) => alongGrain(one) === 0);
   return [
     'Pull the plug before you change the cutter, its height or the collet.',
     'Eye, ear and dust protection; draw the chips off between passes.',
