@@ -17,12 +17,20 @@ export interface ProvedGlueUp {
  */
 export function provedGlueUp(solids: Solids, glue?: GlueAtHand): ProvedGlueUp {
   const inTheWay: PathBlock[] = [];
+  // most steps of a new order stood in the last one too
+  const clear = new Set<string>();
   for (;;) {
     const blocked = inTheWay.map(
       ({ boards: [moving, still], direction }): Blocked => ({ moving, still, direction }),
     );
     const tried = glueUp(solids.design, glue, blocked);
-    const blocks = tried.steps.flatMap((step) => pathBlocks(solids, tried, step));
+    const blocks = tried.steps.flatMap((step) => {
+      const key = JSON.stringify([step.moving, step.still, step.direction, step.travel]);
+      if (clear.has(key)) return [];
+      const found = pathBlocks(solids, tried, step);
+      if (found.length === 0) clear.add(key);
+      return found;
+    });
     // each round shuts out a pair of boards along a direction; there are only so many
     if (blocks.length === 0) return { glueUp: tried, inTheWay };
     inTheWay.push(...blocks);
