@@ -12,9 +12,12 @@ import { defineModel } from '../src/model/index.js';
 import { obround } from '../src/profile/index.js';
 import { type Layout, layOut, type StoolValues, type Tread } from './stool/layout.js';
 import { parameters } from './stool/parameters.js';
-import { sides } from './stool/side.js';
+import { type Sides, sides } from './stool/side.js';
 
 const HANDS = ['left', 'right'] as const;
+
+const TWO_BOARDS =
+  'Each side is two boards, their grain upright, glued edge to edge once their mortises are cut: keep both faces flush as you clamp the seam.';
 
 export default defineModel({
   name: 'stool',
@@ -23,20 +26,23 @@ export default defineModel({
   parameters,
   build(values, tools) {
     const l = layOut(values, tools);
-    const pair = sides(l);
+    const standing = sides(l);
     return assemble({
       name: 'stool',
       title: values.treads === 1 ? 'Step stool' : 'Step stool with two treads',
       cutter: l.cutter,
       boards: [
         ...l.treads.map((tread, i) => treadBoard(tread, l, values, i === 0)),
-        ...pair,
-        stretcher(l, pair),
+        standing.left,
+        standing.right,
+        ...standing.steps,
+        stretcher(l, standing),
       ],
       joints: joints(l, values),
       derived: derived(l, values),
       notes: [
         'Left and right are as seen by the person standing in front of the stool.',
+        ...(standing.steps.length > 0 ? [TWO_BOARDS] : []),
         'Not certified: test it with a load before anyone stands on it, and keep children supervised.',
       ],
     });
@@ -59,7 +65,7 @@ function treadBoard(tread: Tread, l: Layout, v: StoolValues, top: boolean): Plac
 }
 
 /** The stretcher stands on its reference edge; its ends are cut to the inner faces of the sides. */
-function stretcher(l: Layout, [left, right]: ReturnType<typeof sides>): PlacedBoard {
+function stretcher(l: Layout, { left, right }: Sides): PlacedBoard {
   const { width, thickness, height, middle } = l.stretcher;
   const half = l.outerAt(0);
   const uncut = {
@@ -80,11 +86,16 @@ function joints(l: Layout, v: StoolValues): readonly JoinRequest[] {
     edgeClearance: v.edgeClearance,
     endGap: v.endGap,
   };
+  // the lower tread of a side built of two boards stands on the front one alone
+  const under = (tread: Tread) => (l.step && !l.step.sawn && tread.id === 'lower-tread' ? 'step' : 'side');
   return [
+    ...(l.step && !l.step.sawn
+      ? HANDS.map((hand) => ({ a: `${hand}-step`, b: `${hand}-side`, options: shared }))
+      : []),
     ...l.treads.flatMap((tread) =>
       HANDS.map((hand) => ({
         a: tread.id,
-        b: `${hand}-side`,
+        b: `${hand}-${under(tread)}`,
         options: { ...shared, tenons: v.treadTenons },
       })),
     ),

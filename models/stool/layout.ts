@@ -38,6 +38,10 @@ export interface Layout {
 
 /** The lower seat of a stepped side, measured up the grain and in assembly y. */
 export interface Step {
+  /** Whether it is sawn out of one board; built of two when not. */
+  readonly sawn: boolean;
+  /** Height of the seat, and how far up the grain its long point lies. */
+  readonly under: number;
   readonly seat: number;
   readonly front: number;
   readonly riser: number;
@@ -53,7 +57,7 @@ export interface Tread {
   readonly under: number;
 }
 
-/** Air kept between the lower tread's back edge and the rounded corner behind it. */
+/** Air kept between the lower tread's back edge and the riser, or the rounded corner of a sawn step. */
 const CORNER_AIR = 1;
 
 /** @throws InputError when sizes that are each in range do not go together */
@@ -127,11 +131,13 @@ function stepOf(
   const under = lowerHeight - v.treadThickness;
   require(height - lowerHeight >= v.treadThickness + 60 && under >= 60, (say) =>
     `lower-height ${say.fine(lowerHeight)} leaves ${say.length(height - lowerHeight - v.treadThickness)} between the treads and ${say.length(under)} below the lower one; each must be at least ${say.fine(60)}: change height or lower-height`);
-  const back = topFront - v.notchRadius - CORNER_AIR;
+  const sawn = v.steppedSide === 'one-board';
+  const radius = sawn ? v.notchRadius : 0;
+  const back = topFront - radius - CORNER_AIR;
   const front = back - v.treadDepth;
   const seat = under * lean.lengthPerRise + bevelRun;
   return {
-    step: { seat, front: front + v.setback, riser: topFront, radius: v.notchRadius },
+    step: { sawn, under, seat, front: front + v.setback, riser: topFront, radius },
     tread: { id: 'lower-tread', length: 2 * (outerAt(under) + v.overhang), front, back, under },
   };
 }

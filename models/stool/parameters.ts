@@ -63,11 +63,15 @@ export const parameters = {
     default: 85,
     help: 'Floor to the lower edge of the stretcher.',
   }),
+  steppedSide: choice(['two-boards', 'one-board'], {
+    default: 'two-boards',
+    help: 'How a side with a step is made: of two boards glued edge to edge once their mortises are cut, or sawn from one, whose inner mortises are then chopped by hand.',
+  }),
   notchRadius: length({
     min: 3,
     max: 30,
     default: 12,
-    help: 'Radius in the corner of a stepped side, which the lower tread keeps clear of.',
+    help: 'Radius in the corner of a step sawn from one board, which the lower tread keeps clear of.',
   }),
   handOpening: flag({ default: true, help: 'Whether the top tread has an opening to carry it by.' }),
   handLength: length({ min: 80, max: 140, default: 100, help: 'Length of the hand opening.' }),

@@ -5,46 +5,60 @@ import { type Profile, polygon } from '../../src/profile/index.js';
 import type { Layout, Step } from './layout.js';
 
 /**
- * Both sides: raked outwards, tapered, with a foot arch, and stepped when there are two treads.
+ * The boards of both sides: raked outwards, tapered, with a foot arch. A stepped side is two boards with a seam at the riser, glued after
+ * their mortises are cut, for no router stands on the lower seat beside a riser; or it is sawn from one board.
  *
- * Board frame: reference face = outer face, reference end = foot, measured up the grain from the foot's long point. The right one is
- * measured from its front edge; the left one is its mirror image.
+ * Board frame: reference face = outer face, reference end = foot, measured up the grain from the foot's long point. The right ones are
+ * measured from their front edges; the left ones are their mirror images.
  */
-export function sides(l: Layout): readonly [left: PlacedBoard, right: PlacedBoard] {
-  const right = rightSide(l);
-  return [mirrored(right, { point: [0, 0, 0], normal: [1, 0, 0] }, 'left-side'), right];
+export interface Sides {
+  readonly left: PlacedBoard;
+  readonly right: PlacedBoard;
+  /** The front boards of stepped sides built of two. */
+  readonly steps: readonly PlacedBoard[];
 }
 
-function rightSide(l: Layout): PlacedBoard {
-  const blank = { length: l.side.length, width: l.footBack - l.footFront, thickness: l.side.thickness };
-  const board = makeBoard({
-    id: 'right-side',
-    material: l.material,
-    blank,
-    outline: fromFront(l, outline(l)),
-  });
-  const place = frame([l.outerAt(0), l.footFront, 0], cross(l.lean.up, [0, 1, 0]), l.lean.up);
-  const floor = levelAt(0);
-  const sawn = trimmed(
-    trimmed({ board, place }, { ...floor, normal: scale(floor.normal, -1) }, 'foot'),
-    levelAt(l.under),
-    'top',
-  );
-  return l.step
-    ? { ...sawn, board: { ...sawn.board, bevels: [...sawn.board.bevels, ...step(l, l.step, place)] } }
-    : sawn;
+export function sides(l: Layout): Sides {
+  const built = l.step && !l.step.sawn;
+  const right = built ? sideBoard(l, 'right-side', rear(l, l.step), l.under) : wholeSide(l);
+  const step = built ? [sideBoard(l, 'right-step', front(l, l.step), l.step.under)] : [];
+  const leftOf = (board: PlacedBoard, id: string) =>
+    mirrored(board, { point: [0, 0, 0], normal: [1, 0, 0] }, id);
+  return {
+    left: leftOf(right, 'left-side'),
+    right,
+    steps: step.flatMap((board) => [leftOf(board, 'left-step'), board]),
+  };
 }
 
 type Corner = { x: number; y: number; radius?: number };
 
-/** The outline with x up the grain and y as in the assembly, counter-clockwise. */
-function outline(l: Layout): readonly Corner[] {
+/** A board of the right side, its foot on the floor and its top level at a height. */
+function sideBoard(l: Layout, id: string, corners: readonly Corner[], top: number): PlacedBoard {
+  const reach = (of: readonly number[]) => Math.max(...of) - Math.min(...of);
+  const start = Math.min(...corners.map(({ y }) => y));
+  const { up } = l.lean;
+  const placed = {
+    board: makeBoard({
+      id,
+      material: l.material,
+      blank: {
+        length: reach(corners.map(({ x }) => x)),
+        width: reach(corners.map(({ y }) => y)),
+        thickness: l.side.thickness,
+      },
+      outline: measuredFrom(start, corners),
+    }),
+    place: frame([l.outerAt(0), start, 0], cross(up, [0, 1, 0]), up),
+  };
+  const floor = levelAt(0);
+  return trimmed(trimmed(placed, { ...floor, normal: scale(floor.normal, -1) }, 'foot'), levelAt(top), 'top');
+}
+
+/** A side of one board; when it is stepped, the seat is cut after the outline. */
+function wholeSide(l: Layout): PlacedBoard {
   const { length } = l.side;
-  const back: Corner[] = [
-    { x: length, y: l.topBack },
-    { x: 0, y: l.footBack },
-  ];
-  const front: Corner[] = l.step
+  const standing: Corner[] = l.step
     ? [
         { x: 0, y: l.footFront },
         { x: l.step.seat, y: l.step.front },
@@ -55,23 +69,52 @@ function outline(l: Layout): readonly Corner[] {
         { x: 0, y: l.footFront },
         { x: length, y: l.topFront },
       ];
-  return [...front, ...back, ...arch(l)];
+  const corners = [...standing, ...back(l), ...archBack(l), ...archFront(l)];
+  const side = sideBoard(l, 'right-side', corners, l.under);
+  const seats = l.step ? seat(l, l.step, side.place) : [];
+  return { ...side, board: { ...side.board, bevels: [...side.board.bevels, ...seats] } };
 }
 
-/** The foot arch, from the back foot to the front one. */
-function arch(l: Layout): Corner[] {
-  if (!l.arch) return [];
-  const { height, radius, from, to } = l.arch;
-  return [
-    { x: 0, y: to },
-    { x: height, y: to, radius },
-    { x: height, y: from, radius },
-    { x: 0, y: from },
-  ];
-}
+/** The tall board of a stepped side, from the riser back; x up the grain, y as in the assembly. */
+const rear = (l: Layout, { riser }: Step): readonly Corner[] => [
+  { x: l.arch?.height ?? 0, y: riser },
+  { x: l.side.length, y: riser },
+  ...back(l),
+  ...archBack(l),
+];
+
+/** The low board in front of it. */
+const front = (l: Layout, { riser, seat, front }: Step): readonly Corner[] => [
+  { x: 0, y: l.footFront },
+  { x: seat, y: front },
+  { x: seat, y: riser },
+  { x: l.arch?.height ?? 0, y: riser },
+  ...archFront(l),
+];
+
+const back = (l: Layout): readonly Corner[] => [
+  { x: l.side.length, y: l.topBack },
+  { x: 0, y: l.footBack },
+];
+
+const archBack = ({ arch }: Layout): readonly Corner[] =>
+  arch
+    ? [
+        { x: 0, y: arch.to },
+        { x: arch.height, y: arch.to, radius: arch.radius },
+      ]
+    : [];
+
+const archFront = ({ arch }: Layout): readonly Corner[] =>
+  arch
+    ? [
+        { x: arch.height, y: arch.from, radius: arch.radius },
+        { x: 0, y: arch.from },
+      ]
+    : [];
 
 /** The seat of the step, level like the top; the corner behind it keeps its round. */
-function step(l: Layout, { seat, front, riser, radius }: Step, place: Frame): readonly Bevel[] {
+function seat(l: Layout, { seat, front, riser, radius }: Step, place: Frame): readonly Bevel[] {
   const run = l.side.bevelRun;
   if (run === 0) return [];
   const strip: readonly Corner[] = [
@@ -85,11 +128,11 @@ function step(l: Layout, { seat, front, riser, radius }: Step, place: Frame): re
       id: 'step',
       point: [seat, 0, l.side.thickness],
       normal: directionIn(place, [0, 0, 1]),
-      within: fromFront(l, strip),
+      within: measuredFrom(l.footFront, strip),
     },
   ];
 }
 
-/** Corners in assembly y become a profile measured from the front edge. */
-const fromFront = (l: Layout, corners: readonly Corner[]): Profile =>
-  polygon(corners.map((corner) => ({ ...corner, y: corner.y - l.footFront })));
+/** Corners in assembly y become a profile measured from a board's front edge. */
+const measuredFrom = (start: number, corners: readonly Corner[]): Profile =>
+  polygon(corners.map((corner) => ({ ...corner, y: corner.y - start })));

@@ -47,6 +47,7 @@ test.each([
   ['an upright stool without taper', stoolOf({ rake: 0, taper: 0 })],
   ['a stool with two treads', stoolOf({ treads: 2 })],
   ['a stool with two treads, raked 20°, without taper', stoolOf({ treads: 2, rake: 20, taper: 0 })],
+  ['a stool whose steps are sawn from one board', stoolOf({ treads: 2, steppedSide: 'one-board' })],
   ['an upright stool with two treads', stoolOf({ treads: 2, rake: 0 })],
   ['a frame', frameModel.build(readParameters(frameModel, {}, 'mm'))],
   [
@@ -83,7 +84,7 @@ test('a mortise along the grain is cut from the square blank and comes out as th
 });
 
 test('a mortise beside a riser is told with the limit it breaks and what would cure it', () => {
-  const { bench, held } = onBench(stoolOf({ treads: 2 }));
+  const { bench, held } = onBench(stoolOf({ treads: 2, steppedSide: 'one-board' }));
   const told = heldMortises(bench, held).filter(({ level }) => level === 'error');
   expect(codes(told)).toEqual(['cannot-be-cut-plate-meets-work']);
   expect(told.map(({ subjects }) => subjects[1])).toEqual([

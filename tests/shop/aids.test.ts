@@ -113,7 +113,12 @@ test('a support block comes out of a board no thicker than it is high, and stand
   const kernel = await startKernel();
   try {
     let leaning = 0;
-    for (const raw of [{ treads: 2 }, { treads: 2, rake: 15 }, { rake: 20 }]) {
+    for (const raw of [
+      { treads: 2 },
+      { treads: 2, steppedSide: 'one-board' },
+      { treads: 2, rake: 15 },
+      { rake: 20 },
+    ]) {
       const design = stoolOf(raw);
       // with its bushes, so that a template may be used
       const held = holdingsOf(design, jigWith(), builtInShop('mm'));

@@ -107,7 +107,8 @@ test.each([
         const body = kernel.keep(stock.transform(matrix(pad.place)));
         const part = solids.boards.get(board)!.body;
         expect(gap(body, part, 1)).toBeLessThan(0.001);
-        expect(sharedVolume(body, part)).toBeLessThan(0.01);
+        // a corner of a pad may touch the first facet of a round arch: not a thousandth of a millimetre over the pad
+        expect(sharedVolume(body, part) / (50 * 28)).toBeLessThan(1e-4);
         // from outside, the clamp's line meets the pad at its stated thickness before the part
         const outwards = scale(clamp.direction, i === 0 ? 1 : -1);
         const start = add(at, scale(outwards, 100));

@@ -87,7 +87,7 @@ test('all joints of a frame are cut on the blanks between both rails', () => {
 });
 
 test('a mortise beside the riser of a stepped side cannot be reached, and the riser is named', () => {
-  const design = stoolOf({ treads: 2 });
+  const design = stoolOf({ treads: 2, steppedSide: 'one-board' });
   const { holdings } = holdingsOf(design, jigWith(), BARE_SHOP);
   const seat = holdings.filter(({ mortise, board }) => board.endsWith('-side') && mortise.face === 'step');
   expect(seat).toHaveLength(4);

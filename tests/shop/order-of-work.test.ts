@@ -15,6 +15,7 @@ afterAll(() => kernel.dispose());
 const DESIGNS = [
   ['stool', {}],
   ['stool', { treads: 2 }],
+  ['stool', { treads: 2, steppedSide: 'one-board' }],
   ['stool', { rake: 0, taper: 0, archHeight: 0 }],
   ['stool', { rake: 15, taper: 7, stretcherTenons: 2, treadTenons: 3 }],
   ['frame', {}],

@@ -7,7 +7,7 @@ import { readParameters } from '../../src/model/index.js';
 import { area, bounds } from '../../src/profile/index.js';
 import { stagesOf } from '../../src/shop/index.js';
 
-const stoolBoard = (id: string, raw: Readonly<Record<string, number>> = {}) =>
+const stoolBoard = (id: string, raw: Readonly<Record<string, string | number>> = {}) =>
   stool.build(readParameters(stool, raw, 'mm')).boards.find(({ board }) => board.id === id)!.board;
 
 test('the blank comes first, the whole outline with bevels and openings last', () => {
@@ -36,7 +36,7 @@ test('a side with its ends cut has both bevels over its whole width, and neither
 });
 
 test('the seat of a stepped side does not go through, so it waits for the outline', () => {
-  const side = stoolBoard('left-side', { treads: 2 });
+  const side = stoolBoard('left-side', { treads: 2, steppedSide: 'one-board' });
   const [, ends, whole] = stagesOf(side);
   expect(ends!.board.bevels.map(({ id }) => id)).not.toContain('step');
   expect(whole!.board.bevels.map(({ id }) => id)).toContain('step');

@@ -137,7 +137,10 @@ describe('outline templates', () => {
   test('left and right sides share one, a square tread without an opening needs none', () => {
     const boards = stoolWith({ treads: 2, handOpening: false }).boards.map(({ board }) => board);
     const templates = outlineTemplates(boards, aShop);
-    expect(templates.map((template) => template.boards)).toEqual([['left-side', 'right-side']]);
+    expect(templates.map((template) => template.boards)).toEqual([
+      ['left-side', 'right-side'],
+      ['left-step', 'right-step'],
+    ]);
   });
 
   test('stand 50 mm beyond the ends and 20 mm beyond the edges', () => {

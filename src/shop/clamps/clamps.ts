@@ -117,7 +117,7 @@ function clampsOf(
     });
     if (set.length < places.length) continue;
     const under = Math.min(...set.flatMap(({ ends }) => ends.map((end) => end.under)));
-    if (!best || under > best.under + 0.05) best = { set, under };
+    if (!best || under > best.under + 0.001) best = { set, under };
     if (under > 0.95) break;
   }
   return best?.set ?? [];
