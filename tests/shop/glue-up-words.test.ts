@@ -163,7 +163,7 @@ describe.each(fitted)('the steps of a %s, done as the paper words them', (_, mak
       const at = (mm: number) => met(moving, still, scale(way, mm));
       // drawn back by the last stretch every tenon is out of its mortise, with air before it
       expect(at(-stretch).shared, step).toBeLessThan(0.01);
-      expect(at(-stretch).apart, step).toBeGreaterThanOrEqual(1);
+      expect(at(-stretch).apart, step).toBeGreaterThan(1 - 1e-6);
       for (const share of [0.75, 0.5, 0.25, 0.05])
         expect(at(-share * stretch).shared, step).toBeLessThan(0.01);
       // home, the shoulders touch: a millimetre on, or coming from the other side, wood meets wood
