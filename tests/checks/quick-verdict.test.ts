@@ -6,12 +6,12 @@ import { quickVerdict } from '../../src/checks/index.js';
 import { moved } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';
-import { SEED } from '../properties/seed.js';
+import { many, SEED } from '../properties/seed.js';
 import { spoiltDesigns } from '../properties/spoilt-designs.js';
 import { codes, findings, measured, sample, withMortises, withPlace, withTenons } from './sample-design.js';
 
 /** Random designs judged twice; 5,000 are judged by hand with tests/speed/quick-verdicts.mjs. */
-const DESIGNS = Number(process.env.TENONWRIGHT_DESIGNS ?? 25);
+const DESIGNS = many(25, 300);
 
 const quick = (design: Design) => quickVerdict(design, speaker('mm'));
 

@@ -17,11 +17,11 @@ import { CLEARANCE_SLACK } from '../../src/tolerances.js';
 import { onSolids } from '../checks/sample-design.js';
 import { mirrored, moved } from './mirrored.js';
 import { built, type Wish, wishes } from './random-designs.js';
-import { SEED, seed } from './seed.js';
+import { many, SEED, seed } from './seed.js';
 
 /** Designs of sizes chosen at random, and designs looked at a second and third time. */
-const RUNS = 190;
-const SEEN_AGAIN = 20;
+const RUNS = many(60, 190);
+const SEEN_AGAIN = many(6, 20);
 
 /** Findings that say the program itself laid something out wrong: a model of sound sizes has none. */
 const FAULTS: ReadonlySet<string> = new Set([

@@ -6,3 +6,9 @@ export const seed = (numRuns = 100): { readonly seed: number; readonly numRuns: 
   seed: SEED,
   numRuns,
 });
+
+/**
+ * How many random cases a costly property is tried on: few for somebody who has just cloned, all of them with
+ * `TENONWRIGHT_MANY=1`, as in CI. A property is never left out.
+ */
+export const many = (few: number, all: number): number => (process.env.TENONWRIGHT_MANY === '1' ? all : few);

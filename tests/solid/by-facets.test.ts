@@ -31,7 +31,7 @@ import {
 import { OVERLAP_MM3 } from '../../src/tolerances.js';
 import { sample, withMortises } from '../checks/sample-design.js';
 import { sampledDesigns } from '../properties/sampled-designs.js';
-import { SEED, seed } from '../properties/seed.js';
+import { many, SEED, seed } from '../properties/seed.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -43,7 +43,7 @@ afterAll(() => kernel.dispose());
 const SAME = 1e-8;
 
 /** Random designs looked at; more are compared by hand with tests/speed/same-verdicts.mjs. */
-const DESIGNS = Number(process.env.TENONWRIGHT_DESIGNS ?? 8);
+const DESIGNS = many(8, 60);
 
 const designs = (): readonly (readonly [string, Design])[] =>
   [...sampledDesigns(DESIGNS, SEED)].flatMap(({ name, design }) => (design ? [[name, design] as const] : []));

@@ -1,17 +1,21 @@
 /**
- * How long the program takes: `make stool` with all checks, with and without the papers of the bench and the plan, beside the same boards
- * made with the modelling library alone (stock.mjs, no checks); other designs; and growth with the number of joints (grid.mjs).
+ * How long the program takes, and how that grows: whole runs beside the same boards made with the modelling library alone
+ * (stock.mjs, no checks), verdicts in one process and in two workers (verdict.mjs), and designs of more and more joints
+ * (grid.mjs). Writes docs/speed.md.
  *
- * npm run speed [runs]; figures only, nothing here can fail.
+ * npm run speed [runs] [folder of another built copy, whose verdicts are taken in turn with ours]; figures only, nothing here can
+ * fail.
  */
 import { spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { cpus, tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpus, tmpdir, totalmem } from 'node:os';
+import { join, resolve } from 'node:path';
 import process from 'node:process';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { Worker } from 'node:worker_threads';
 
 const RUNS = Number(process.argv[2] ?? 7);
+const OTHER = process.argv[3] === undefined ? undefined : resolve(process.argv[3], 'dist/');
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'tenonwright-speed-'));
 
@@ -25,7 +29,7 @@ async function measured(args) {
   const [printed, used, status] = await Promise.all([
     textOf(child.stdout),
     textOf(child.stdio[3]),
-    new Promise((resolve) => child.on('close', resolve)),
+    new Promise((done) => child.on('close', done)),
   ]);
   const wall = (performance.now() - start) / 1000;
   if (status !== 0) throw new Error(`node ${args.join(' ')} ended with status ${status}\n${printed}`);
@@ -45,12 +49,6 @@ function median(numbers) {
   return sorted.length % 2 ? sorted[Math.floor(half)] : (sorted[half - 1] + sorted[half]) / 2;
 }
 
-const medians = (runs) => ({
-  wall: median(runs.map((run) => run.wall)),
-  cpu: median(runs.map((run) => run.cpu)),
-  memory: median(runs.map((run) => run.memory)),
-});
-
 /** Runs in turn, A B A B, so that a change of the machine's pace meets all of them; the first round only warms up. */
 async function inTurn(commands) {
   const runs = commands.map(() => []);
@@ -60,61 +58,138 @@ async function inTurn(commands) {
       if (round > 0) runs[i].push(run);
     }
   }
-  return runs.map(medians);
+  return runs;
 }
 
-const row = (name, cells) =>
-  console.log(`${name.padEnd(28)}${cells.map((cell) => cell.padStart(11)).join('')}`);
-const figures = ({ wall, cpu, memory }) => [
-  `${wall.toFixed(3)} s`,
-  `${cpu.toFixed(3)} s`,
-  `${memory.toFixed(0)} MB`,
-];
+const medians = (runs) => ({
+  wall: median(runs.map((run) => run.wall)),
+  cpu: median(runs.map((run) => run.cpu)),
+  memory: median(runs.map((run) => run.memory)),
+});
 
-const CUTTING = 'stl,dxf,faces';
-const UNPRINTED = `${CUTTING},shop,3mf,glb,pictures`;
+/** The same verdicts in one worker, and in two at once: how many times as many designs in the same time. */
+async function inWorkers(number, verdicts) {
+  const dist = pathToFileURL(join(root, 'dist/')).href;
+  const workers = Array.from(
+    { length: number },
+    () => new Worker(new URL('verdict.mjs', import.meta.url), { workerData: [dist, verdicts] }),
+  );
+  const next = (worker) =>
+    new Promise((done, fail) => {
+      worker.once('message', done);
+      worker.once('error', fail);
+    });
+  await Promise.all(workers.map(next));
+  const start = performance.now();
+  const done = workers.map(next);
+  for (const worker of workers) worker.postMessage('go');
+  await Promise.all(done);
+  const seconds = (performance.now() - start) / 1000;
+  await Promise.all(workers.map((worker) => worker.terminate()));
+  return (number * verdicts) / seconds;
+}
+
 const make = (kinds, ...design) => {
-  const where = ['--out', folder, '--quiet', '--only', kinds];
+  const where = ['--out', folder, '--quiet', ...(kinds ? ['--only', kinds] : [])];
   return ['dist/src/cli/bin.js', 'make', ...design, ...where];
 };
-const ratio = (a, b) => [a.wall / b.wall, a.cpu / b.cpu, a.memory / b.memory].map((part) => part.toFixed(2));
+const table = (head, rows) =>
+  [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 
-try {
-  console.log(`node ${process.version}, ${cpus().length} cores; medians of ${RUNS} runs in turn\n`);
-  const [bare, papers, stock, two, jig, unprinted, whole] = await inTurn([
-    make(CUTTING, 'stool'),
-    make(`${CUTTING},shop`, 'stool'),
+/** Whole runs: name, command. The second is what the others are compared with. */
+const WHOLE = [
+  ['`make stool --only stl,dxf,shop`, all checks', make('stl,dxf,shop', 'stool')],
+  [
+    'the stock way: boards, assembly, templates; no checks',
     ['tests/speed/stock.mjs', 'stool', join(folder, 'stock')],
-    make(`${CUTTING},shop`, 'stool', '--treads', '2'),
-    make(`${CUTTING},shop`, 'jig'),
-    make(UNPRINTED, 'stool'),
-    make(`${UNPRINTED},plan,page`, 'stool'),
-  ]);
-  row('all checks in each make', ['wall', 'processor', 'memory']);
-  row('stool, no papers', figures(bare));
-  row('stool, shop papers', figures(papers));
-  row('stock stool, no checks', figures(stock));
-  row('papers / no papers', ratio(papers, bare));
-  row('papers / stock', ratio(papers, stock));
-  row('two treads, shop papers', figures(two));
-  row('jig, shop papers', figures(jig));
-  row('stool, no plan, no page', figures(unprinted));
-  row('stool, everything', figures(whole));
-  row('everything / no plan, page', ratio(whole, unprinted));
+  ],
+  ['`make stool`, everything', make(undefined, 'stool')],
+  ['`check stool`', ['dist/src/cli/bin.js', 'check', 'stool', '--quiet']],
+  ['`make stool --treads 2 --only stl,dxf,shop`', make('stl,dxf,shop', 'stool', '--treads', '2')],
+  ['`make jig --only stl,dxf,shop`', make('stl,dxf,shop', 'jig')],
+];
 
-  console.log('\ngrid of rails, seconds and milliseconds a joint');
-  row('joints', ['design', 'solids', 'measures', 'bench', 'checks', 'ms a joint', 'memory']);
-  for (const joints of [10, 100, 500]) {
+async function wholeRuns() {
+  const runs = await inTurn(WHOLE.map(([, args]) => args));
+  const stock = medians(runs[1]);
+  return table(
+    ['whole process', 'clock', 'processor', 'memory', 'processor, of the stock way'],
+    runs.map((each, i) => {
+      const { wall, cpu, memory } = medians(each);
+      return [
+        WHOLE[i][0],
+        `${wall.toFixed(2)} s`,
+        `${cpu.toFixed(2)} s`,
+        `${memory.toFixed(0)} MB`,
+        (cpu / stock.cpu).toFixed(2),
+      ];
+    }),
+  );
+}
+
+async function verdicts() {
+  const copies = [['this program', join(root, 'dist/')], ...(OTHER ? [['the other copy', OTHER]] : [])];
+  const runs = await inTurn(copies.map(([, dist]) => ['tests/speed/verdict.mjs', `${dist}/`, '40']));
+  const told = runs.map((each) => each.map(({ printed }) => JSON.parse(printed)));
+  const of = (i, what) => median(told[i].map((one) => one[what]));
+  const [one, two] = [await inWorkers(1, 60), await inWorkers(2, 60)];
+  return table(
+    ['verdicts on the stool, warm, one process', ''],
+    [
+      [
+        'full verdict',
+        `${of(0, 'verdict').toFixed(1)} ms of processor, ${(1000 / of(0, 'verdict')).toFixed(1)} designs a second`,
+      ],
+      ...(OTHER
+        ? [
+            [
+              'the same by the other copy',
+              `${of(1, 'verdict').toFixed(1)} ms: ours takes ${(of(0, 'verdict') / of(1, 'verdict')).toFixed(2)} of it`,
+            ],
+          ]
+        : []),
+      ['quick verdict', `${of(0, 'quick').toFixed(2)} ms of processor`],
+      ['two workers, of one', `${(two / one).toFixed(2)} times as many designs`],
+    ],
+  );
+}
+
+async function growth() {
+  const rows = [];
+  for (const joints of [10, 100, 500, 1000]) {
     const { printed, memory } = await measured(['tests/speed/grid.mjs', String(joints)]);
     const { joints: made, errors: _, ...stages } = JSON.parse(printed);
     const seconds = Object.values(stages);
     const whole = seconds.reduce((sum, one) => sum + one, 0);
-    row(String(made), [
-      ...seconds.map((one) => one.toFixed(3)),
+    rows.push([
+      made,
+      ...seconds.map((one) => one.toFixed(2)),
       ((whole / made) * 1000).toFixed(2),
       `${memory.toFixed(0)} MB`,
     ]);
   }
+  return table(
+    ['joints of a lattice', 'design', 'solids', 'measures', 'bench', 'checks', 'ms a joint', 'memory'],
+    rows,
+  );
+}
+
+try {
+  const [{ model = 'unknown processor' } = {}] = cpus();
+  const text = `# How fast it is
+
+Written by \`npm run speed\`: medians of ${RUNS} runs taken in turn. Seconds of the lattice are of processor.
+
+${model.trim()}, ${cpus().length} cores, ${(totalmem() / 2 ** 30).toFixed(0)} GB; Node ${process.version}.
+
+${await wholeRuns()}
+
+${await verdicts()}
+
+${await growth()}
+`;
+  writeFileSync(join(root, 'docs/speed.md'), text);
+  console.log(text);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
