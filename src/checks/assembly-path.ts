@@ -18,8 +18,8 @@ export function stuck({ say }: Pick<Bench, 'say'>, { glueUp, inTheWay }: ProvedG
       pairs.length > 0
         ? `on the way ${pairs.join(', ')} meet`
         : Number.isFinite(excess)
-          ? `in the best move a tenon still stands ${say.fine(excess)} beside its mortise`
-          : 'their tenons point ways that no one move follows';
+          ? `at best a tenon still misses its mortise by ${say.fine(excess)}`
+          : 'no one move follows the directions of all their tenons';
     return {
       code: 'no-glue-up-order',
       level: 'error',
@@ -27,8 +27,8 @@ export function stuck({ say }: Pick<Bench, 'say'>, { glueUp, inTheWay }: ProvedG
       measured: pairs.length > 0 || !Number.isFinite(excess) ? joints.length : excess,
       limit: 0,
       unit: pairs.length > 0 || !Number.isFinite(excess) ? '' : 'mm',
-      message: `no way was found to bring ${boards.join(', ')} together: along each of the ${directions} directions tried, joints ${joints.join(', ')} lock every group of them to the rest; ${why}`,
-      remedy: `turn the axes of these joints until those closed together run one way (axis along a board), leave more clearance, or leave one out${shutOut ? '; or stop the grooves later, past the panel, or make the panel smaller' : ''}`,
+      message: `no way was found to put ${boards.join(', ')} together: in each of the ${directions} directions tried, joints ${joints.join(', ')} lock every group of boards to the rest; ${why}`,
+      remedy: `turn the axes of these joints so that those that close together run one way (axis along a board), allow more clearance, or leave one out${shutOut ? '; or stop the grooves later, past the panel, or make the panel smaller' : ''}`,
       basis: MEASURED,
     };
   });
@@ -39,6 +39,7 @@ function sprung({ say }: Bench, step: GlueStep): Finding[] {
     .filter(({ freedom }) => freedom === 'sprung')
     .map((entered): Finding => {
       const { joint, shift, excess, forceN = 0 } = entered;
+      const [off, taken, sprung] = say.fines(shift, shift - excess, excess);
       return {
         code: 'joint-sprung',
         level: 'note',
@@ -46,8 +47,9 @@ function sprung({ say }: Bench, step: GlueStep): Finding[] {
         measured: shift,
         limit: shift - excess,
         unit: 'mm',
-        message: `in step ${step.id} the tenons of joint ${joint} first stand ${say.fine(shift)} beside their mortises, the clearances take ${say.fine(shift - excess)}: spring a board by ${say.fine(excess)}, about ${forceN.toFixed(0)} N`,
-        remedy: 'push it over by hand while it goes in, leave more clearance, or turn the axis of the joint',
+        message: `in step ${step.id} the tenons of joint ${joint} start ${off} to one side of their mortises, and the clearances take up ${taken}: spring a board by ${sprung}, about ${forceN.toFixed(0)} N`,
+        remedy:
+          'push the board over by hand as the tenons enter, allow more clearance, or turn the axis of the joint',
         basis: 'elementary mechanics: a cantilever pushed aside at its end',
       };
     });

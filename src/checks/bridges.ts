@@ -46,6 +46,7 @@ function thin(
   const { say } = bench;
   const breaking = least < breaks - ROUNDING;
   const limit = breaking ? breaks : weak;
+  const [bridge, wanted] = say.lengths(least, limit);
   return [
     {
       code: 'bridge-thin',
@@ -57,8 +58,8 @@ function thin(
       message:
         least === 0
           ? `${feature} in ${board} breaks out of the wood or meets another cavity`
-          : `${feature} in ${board} leaves a bridge of ${say.length(least)}; at least ${say.length(limit)} is wanted`,
-      remedy: 'move it inwards or make the board larger',
+          : `${feature} in ${board} leaves a bridge of ${bridge}; it should be at least ${wanted}`,
+      remedy: 'move it inwards, or make the board larger',
       basis: COMMON_PRACTICE,
     },
   ];

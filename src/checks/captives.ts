@@ -42,6 +42,7 @@ function slack(
   const [what, shorter] =
     way === 'across' ? ['across its grain', 'narrower'] : ['along its grain', 'shorter'];
   const short = limit - room;
+  const [has, needs] = say.fines(room, limit);
   const deeper = sides.filter((side) => side.length > 0).length === 2 ? short / 2 : short;
   return [
     {
@@ -51,7 +52,7 @@ function slack(
       measured: room,
       limit,
       unit: 'mm',
-      message: `panel ${panel} has ${say.fine(room)} of room ${what} in its grooves; at least ${say.fine(limit)} is needed, or it ${way === 'across' ? 'bursts its frame when it swells' : 'keeps the joints from closing'}`,
+      message: `panel ${panel} has ${has} of room ${what} in its grooves; it needs at least ${needs}, or it ${way === 'across' ? 'bursts its frame when it swells' : 'keeps the joints from closing'}`,
       remedy: `make the panel ${say.fine(short)} ${shorter}, or ${deeper === short ? 'the groove' : 'each groove'} ${say.fine(deeper)} deeper`,
       basis: MEASURED,
     },
@@ -64,6 +65,7 @@ function held({ say }: Bench, { panel }: Captive, measured: readonly CaptiveMeas
     if (facing.length === 0) return [];
     const left = one.engaged - Math.min(...facing.map(({ room }) => room));
     if (left >= LEAST_HELD - ROUNDING) return [];
+    const [keeps, least] = say.fines(left, LEAST_HELD);
     return [
       {
         code: 'panel-drops-out',
@@ -72,7 +74,7 @@ function held({ say }: Bench, { panel }: Captive, measured: readonly CaptiveMeas
         measured: left,
         limit: LEAST_HELD,
         unit: 'mm',
-        message: `pushed to the far side, panel ${panel} keeps ${say.fine(left)} in its groove in ${one.board}; at least ${say.fine(LEAST_HELD)} is needed`,
+        message: `pushed to the far side, panel ${panel} keeps ${keeps} in its groove in ${one.board}; it must keep at least ${least}`,
         remedy: `make the panel larger and the groove deeper, both by ${say.fine(LEAST_HELD - left)}`,
         basis: COMMON_PRACTICE,
       },
@@ -83,25 +85,27 @@ function held({ say }: Bench, { panel }: Captive, measured: readonly CaptiveMeas
 function between({ say }: Bench, { panel, fit: asked }: Captive, { board, air }: CaptiveMeasure): Finding[] {
   const shared = { subjects: [panel, board], measured: air, unit: 'mm' as const, basis: MEASURED };
   if (air < asked - CLEARANCE_SLACK) {
+    const [has, wanted] = say.fines(air, asked);
     return [
       {
         ...shared,
         code: 'panel-tight',
         level: 'error',
         limit: asked,
-        message: `panel ${panel} has ${say.fine(air)} of air between the walls of its groove in ${board}; ${say.fine(asked)} was asked for`,
+        message: `panel ${panel} has ${has} of clearance between the walls of its groove in ${board}; you asked for ${wanted}`,
         remedy: `make its tongue ${say.fine(asked - air)} thinner or the groove as much wider`,
       },
     ];
   }
   if (air <= RATTLES + ROUNDING) return [];
+  const [has, most] = say.fines(air, RATTLES);
   return [
     {
       ...shared,
       code: 'panel-loose',
       level: 'warning',
       limit: RATTLES,
-      message: `panel ${panel} has ${say.fine(air)} of air between the walls of its groove in ${board}; above ${say.fine(RATTLES)} it rattles`,
+      message: `panel ${panel} has ${has} of clearance between the walls of its groove in ${board}; above ${most} it rattles`,
       remedy: `make its tongue ${say.fine(air - asked)} thicker or the groove as much narrower`,
       basis: COMMON_PRACTICE,
     },

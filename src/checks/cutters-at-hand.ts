@@ -15,6 +15,8 @@ export function cuttersAtHand({ solids, held, say }: Bench): readonly Finding[] 
   return lacking.map((cutter): Finding => {
     const mine = joints.filter((joint) => joint.cutter === cutter).map(({ id }) => id);
     const nearest = owned.reduce((a, b) => (Math.abs(b - cutter) < Math.abs(a - cutter) ? b : a));
+    const texts = say.fines(cutter, ...owned);
+    const has = (size: number) => texts[[cutter, ...owned].indexOf(size)]!;
     return {
       code: 'cutter-not-at-hand',
       level: 'warning',
@@ -22,8 +24,8 @@ export function cuttersAtHand({ solids, held, say }: Bench): readonly Finding[] 
       measured: cutter,
       limit: nearest,
       unit: 'mm',
-      message: `${mine.length === 1 ? `joint ${mine[0]} wants` : `${mine.length} joints want`} a cutter of ${say.fine(cutter)}, and ${held!.shop.name} has none; it has ${owned.map((one) => say.fine(one)).join(', ')}`,
-      remedy: `use the nearest at hand, ${say.fine(nearest)}, or get one of ${say.fine(cutter)} and write it in the shop file`,
+      message: `${mine.length === 1 ? `joint ${mine[0]} needs` : `${mine.length} joints need`} a ${has(cutter)} cutter, and ${held!.shop.name} has none; it has ${owned.map(has).join(', ')}`,
+      remedy: `use the nearest at hand, ${has(nearest)}, or get a ${has(cutter)} cutter and write it in the shop file`,
       basis: 'the cutters the shop file names',
     };
   });

@@ -72,7 +72,7 @@ const faceGone = (holding: Holding): Finding => ({
   measured: 0,
   limit: 1,
   unit: '',
-  message: `${nameOf(holding)} is set up from a face the board does not have when it is ${holding.stage}`,
+  message: `${nameOf(holding)} is set up from a face that is not there yet, or no longer, at the stage '${holding.stage}'`,
   remedy: 'cut it at an earlier stage',
   basis: MEASURED,
 });
@@ -85,7 +85,7 @@ const stopsTooNear = ({ say }: Bench, holding: Holding, { travel }: SetUp): Find
   limit: holding.stopDistance - travel,
   unit: 'mm',
   message: `${nameOf(holding)}: its stops stand ${say.length(holding.stopDistance)} from the centre and leave no room for the ${holding.travelling.what}, which reaches ${say.length(holding.stopDistance - travel)}`,
-  remedy: 'set them for what travels between them',
+  remedy: 'set the stops to suit what travels between them',
   basis: MEASURED,
 });
 
@@ -110,7 +110,7 @@ function cutsInto({ say }: Bench, holding: Holding, setUp: SetUp): Finding[] {
       measured: shared,
       limit: 0,
       unit: 'mm³',
-      message: `${nameOf(holding)}: set up for it, ${one.name} and ${other.name} share ${say.volume(shared)}`,
+      message: `${nameOf(holding)}: in its set-up ${one.name} cuts ${say.volume(shared)} into ${other.name}`,
       remedy: 'cut it at an earlier stage, or hold it another way',
       basis: MEASURED,
     }),
@@ -129,8 +129,8 @@ function bearsOn({ say }: Bench, holding: Holding, setUp: SetUp): Finding[] {
         measured: air,
         limit: BEARING_GAP,
         unit: 'mm',
-        message: `${nameOf(holding)}: ${moves.name} stands ${say.fine(air)} or more off ${on.name}, which it must bear on`,
-        remedy: 'set it again: its distance and the face it is taken from do not agree',
+        message: `${nameOf(holding)}: ${moves.name} must bear on ${on.name} but stands at least ${say.fine(air)} off it`,
+        remedy: 'set it again: its distance and the face it is measured from do not agree',
         basis: MEASURED,
       },
     ];
@@ -172,7 +172,7 @@ function sweeps(bench: Bench, holding: Holding, setUp: SetUp, measured: MortiseM
       limit: CUT_RELATIVE * whole,
       unit: 'mm³',
       message: `${nameOf(holding)}: what the cutter sweeps between its stops differs from the mortise by ${say.volume(off)} of ${say.volume(whole)}`,
-      remedy: 'take the distances of rails, stops and centre line again from the model',
+      remedy: 'take the distances of rails, stops and centre line from the model again',
       basis: MEASURED,
     },
   ];
@@ -192,6 +192,7 @@ function rests({ say }: Bench, holding: Holding, setUp: SetUp, held: Held): Find
     holding.far ? Number.POSITIVE_INFINITY : hold.far,
   );
   if (least >= HOLD - HOLD_SLACK) return [];
+  const [reach, needed] = say.lengths(Math.max(least, 0), HOLD);
   return [
     {
       code: 'plate-tips',
@@ -200,8 +201,8 @@ function rests({ say }: Bench, holding: Holding, setUp: SetUp, held: Held): Find
       measured: least,
       limit: HOLD,
       unit: 'mm',
-      message: `${nameOf(holding)}: what lies under the ${holding.travelling.what} reaches ${say.length(Math.max(least, 0))} beyond the cutter's centre, allowed is at least ${say.length(HOLD)}`,
-      remedy: 'clamp a support block flush with the mouth there',
+      message: `${nameOf(holding)}: the ${holding.travelling.what} is supported only ${reach} beyond the cutter's centre; it needs ${needed}`,
+      remedy: 'clamp a support block there, flush with the mouth',
       basis: COMMON_PRACTICE,
     },
   ];

@@ -24,26 +24,28 @@ function screw({ say }: Bench, { id, held, screw: of }: Fastening, { bite, under
   const shared = { level: 'error' as const, unit: 'mm' as const, basis: COMMON_PRACTICE };
   if (underTip < UNDER_TIP - ROUNDING) {
     const most = of.length - (UNDER_TIP - underTip);
+    const [wood, least] = say.fines(Math.abs(underTip), UNDER_TIP);
     findings.push({
       ...shared,
       code: 'screw-shows',
       subjects: [of.id, held],
       measured: underTip,
       limit: UNDER_TIP,
-      message: `screw ${id} in ${held} ${underTip < 0 ? `comes through by ${say.fine(-underTip)}` : `leaves ${say.fine(underTip)} of wood under its tip`}; at least ${say.fine(UNDER_TIP)} is needed`,
-      remedy: `take a screw no longer than ${say.fine(Math.floor(most))} (screwLength)`,
+      message: `screw ${id} in ${held} ${underTip < 0 ? `comes through by ${wood}` : `leaves ${wood} of wood under its tip`}; it must leave at least ${least}`,
+      remedy: `use a screw no longer than ${say.fine(Math.floor(most))} (screwLength)`,
     });
   }
   const least = BITE * of.diameter;
   if (bite < least - ROUNDING) {
+    const [bites, needed] = say.fines(bite, least);
     findings.push({
       ...shared,
       code: 'screw-short',
       subjects: [of.id, held],
       measured: bite,
       limit: least,
-      message: `screw ${id} bites ${say.fine(bite)} into ${held}; at least ${say.fine(least)}, ${BITE} times its thickness, is needed to hold`,
-      remedy: `take a screw at least ${say.fine(Math.ceil(of.length + least - bite))} long (screwLength), or make ${held} thicker`,
+      message: `screw ${id} bites ${bites} into ${held}; to hold it needs at least ${needed}, ${BITE} times its diameter`,
+      remedy: `use a screw at least ${say.fine(Math.ceil(of.length + least - bite))} long (screwLength), or make ${held} thicker`,
     });
   }
   return findings;
@@ -58,6 +60,7 @@ function moves(
   const findings: Finding[] = [];
   if (room < travel / 2 - ROUNDING) {
     const short = travel / 2 - room;
+    const [moved, asked] = say.fines(2 * room, travel);
     findings.push({
       code: 'fastening-stuck',
       level: 'error',
@@ -65,15 +68,15 @@ function moves(
       measured: 2 * room,
       limit: travel,
       unit: 'mm',
-      message: `${by} ${id} lets ${held} move ${say.fine(2 * room)}; ${say.fine(travel)} was asked for, or the wood splits`,
+      message: `${by} ${id} lets ${held} move ${moved}; it must move ${asked}, or the wood splits`,
       remedy: tongue
         ? `make its tongue ${say.fine(Math.max(tongue.reach - short - ROUNDING, 0))} long at most (tongue), or the slot deeper`
-        : 'make its slot longer: leave travel to be worked out, or ask for less',
+        : 'make its slot longer: leave travel out to have it worked out, or ask for less travel',
       basis: MEASURED,
     });
   }
   if (tongueLeft !== undefined && tongueLeft < LEAST_TONGUE - ROUNDING) {
-    const longer = LEAST_TONGUE - tongueLeft;
+    const [left, least, deeper] = say.fines(tongueLeft, LEAST_TONGUE, LEAST_TONGUE - tongueLeft);
     findings.push({
       code: 'button-slips-out',
       level: 'error',
@@ -81,8 +84,8 @@ function moves(
       measured: tongueLeft,
       limit: LEAST_TONGUE,
       unit: 'mm',
-      message: `the tongue of button ${id} keeps ${say.fine(tongueLeft)} in its slot when ${held} has moved away; at least ${say.fine(LEAST_TONGUE)} is needed`,
-      remedy: `make the slot ${say.fine(longer)} deeper (slotDepth, or the depth of the groove)`,
+      message: `the tongue of button ${id} is still ${left} in its slot when ${held} has moved away; it must keep at least ${least}`,
+      remedy: `make the slot ${deeper} deeper (slotDepth, or the depth of the groove)`,
       basis: COMMON_PRACTICE,
     });
   }

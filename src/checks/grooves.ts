@@ -69,6 +69,7 @@ function near(
     { end: 'end', at: whole.max[0] - room.min[0] + PRACTICE.wall },
   ] as const;
   const [nearer] = stops.toSorted((a, b) => a.at - b.at);
+  const [left, least] = say.fines(wall, PRACTICE.wall);
   const ends = nearer!.at < (whole.max[0] - whole.min[0]) / 2;
   return [
     {
@@ -81,10 +82,10 @@ function near(
       message:
         wall === 0
           ? `groove ${groove.id} of ${id} runs into the mortise for tenon ${tenon}`
-          : `groove ${groove.id} of ${id} leaves ${say.fine(wall)} of wood beside the mortise for tenon ${tenon}; at least ${say.fine(PRACTICE.wall)} is wanted`,
+          : `groove ${groove.id} of ${id} leaves ${left} of wood beside the mortise for tenon ${tenon}; it should leave at least ${least}`,
       remedy: ends
         ? `stop the groove at least ${say.fine(Math.ceil(nearer!.at * 10) / 10)} before its ${nearer!.end} (stop.${nearer!.end})`
-        : 'move the joint off the groove (shiftAcross), or change the distance or the depth of the groove',
+        : 'move the joint off the groove (shiftAcross), or move the groove or cut it shallower',
       basis: wall === 0 ? MEASURED : COMMON_PRACTICE,
     },
   ];

@@ -45,7 +45,7 @@ function longerWay(held: Held): readonly Finding[] {
       measured: limit.measured,
       limit: limit.limit,
       unit: 'mm',
-      message: `${mortises.length === 1 ? `mortise ${mortises[0]}` : `${mortises.length} mortises`} in ${holding.board}: ${WAY[holding.way]}, for ${limit.message}`,
+      message: `${mortises.length === 1 ? `mortise ${mortises[0]}` : `${mortises.length} mortises`} in ${holding.board}: ${WAY[holding.way]}, because ${limit.message}`,
       remedy: limit.remedy,
       basis: BASIS[limit.code] ?? MEASURED,
       mortises,
@@ -58,7 +58,7 @@ function longerWay(held: Held): readonly Finding[] {
 const worthTelling = ({ measured, limit }: BrokenLimit): boolean => measured <= 2 * limit;
 
 const WAY = {
-  'both rails': 'held between both rails with what that takes',
+  'both rails': 'held between both rails, with packing or wedges',
   'one rail': 'held against one rail',
   'guide board': 'cut along a guide board',
   'windowed template': 'cut in a windowed template',

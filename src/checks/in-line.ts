@@ -20,7 +20,7 @@ export const inLine = (bench: FigureBench): readonly Finding[] =>
         limit: apart ? IN_LINE_MM : IN_LINE_DEG,
         unit: apart ? 'mm' : 'deg',
         message: `the mortises for tenon ${t.tenon.id} in ${boards} are ${say.fine(t.offLine)} and ${say.angle(t.offLineDeg)} out of line`,
-        remedy: 'cut both from one seat: move or turn one of them',
+        remedy: 'move or turn one of them until both share one axis',
         basis: MEASURED,
       },
     ];

@@ -14,17 +14,17 @@ const patchesLeft = ({ solids, say }: Bench): readonly Finding[] =>
       measured: areaMm2,
       limit: 0,
       unit: '',
-      message: `${a} and ${b} also touch on a patch ${say.length(length)} × ${say.length(width)}, and no tenon goes in there: ${typeof why === 'string' ? why : why(say)}`,
-      remedy: "make it larger, or say patches: 'largest' in the joint's options when one patch is enough",
+      message: `${a} and ${b} also touch on a patch ${say.length(length)} × ${say.length(width)}, and it gets no tenon: ${typeof why === 'string' ? why : why(say)}`,
+      remedy: "make the patch larger, or give the joint patches: 'largest' if one patch is enough",
       basis: MEASURED,
     }),
   );
 
 const WORDS: Readonly<Record<GaveWay['way'], string>> = {
-  move: 'were moved clear of it',
+  move: 'were moved clear',
   shorten: 'and the others were both shortened',
-  butt: 'stop short of it',
-  stagger: 'take every second place, the others the places between',
+  butt: 'stop short of the others',
+  stagger: 'take every second place, and the others the places between',
   mitre: 'and the others run on and are mitred where they meet, with a gap between their ends',
 };
 
@@ -48,9 +48,9 @@ function madeWay({ solids, say }: Bench): readonly Finding[] {
       measured: after.depth,
       limit: before.depth,
       unit: 'mm',
-      message: `too little wood would be left (${where}): these tenons ${WORDS[way]}; mortises are ${size(after)} there and would have been ${size(before)}`,
+      message: `too little wood would be left between mortises (${where}), so these tenons ${WORDS[way]}; their mortises are now ${size(after)}, not ${size(before)}`,
       remedy:
-        "to choose the way yourself, give a joint meet: 'shorten', 'butt', 'stagger' or 'mitre', or give it depths",
+        "to choose for yourself, give the joint meet: 'shorten', 'butt', 'stagger' or 'mitre', or its depths",
       basis: COMMON_PRACTICE,
     };
   });

@@ -35,6 +35,7 @@ export const keepApart = (bench: Bench): readonly Finding[] => {
       .map((pose) => ({ pose, gap: gapIn(solids, rule.a, rule.b, pose, rule.least + 1) }))
       .reduce((least, one) => (one.gap < least.gap ? one : least));
     if (worst.gap >= rule.least - CLEARANCE_SLACK) return [];
+    const [near, least] = say.lengths(worst.gap, rule.least);
     const when = worst.pose ? ` at the ${worst.pose.name}` : '';
     return [
       {
@@ -44,7 +45,7 @@ export const keepApart = (bench: Bench): readonly Finding[] => {
         measured: worst.gap,
         limit: rule.least,
         unit: 'mm',
-        message: `${rule.a} and ${rule.b} come within ${say.length(worst.gap)} of each other${when}; ${say.length(rule.least)} is needed: ${rule.why}`,
+        message: `${rule.a} and ${rule.b} come within ${near} of each other${when}; they need ${least}, because ${rule.why}`,
         remedy: rule.remedy,
         basis: COMMON_PRACTICE,
       },
@@ -61,6 +62,7 @@ export const reaches = (bench: Bench): readonly Finding[] => {
     const found = gapIn(solids, reach.a, reach.b, pose, 2 * reach.wanted + 100);
     const short = reach.sense === 'at most' ? found - reach.wanted : reach.wanted - found;
     if (short <= CLEARANCE_SLACK) return [];
+    const [apart, wanted] = say.lengths(found, reach.wanted);
     return [
       {
         code: 'range-not-reached',
@@ -69,7 +71,7 @@ export const reaches = (bench: Bench): readonly Finding[] => {
         measured: found,
         limit: reach.wanted,
         unit: 'mm',
-        message: `${reach.what}: ${reach.a} and ${reach.b} are ${say.length(found)} apart at the ${reach.pose}, wanted is ${reach.sense} ${say.length(reach.wanted)}`,
+        message: `${reach.what}: ${reach.a} and ${reach.b} are ${apart} apart at the ${reach.pose}; you asked for ${reach.sense} ${wanted}`,
         remedy: reach.remedy,
         basis: MEASURED,
       },
@@ -91,29 +93,31 @@ export const engagements = (bench: Bench): readonly Finding[] => {
     const shared = { subjects: [rule.screw, rule.nut], unit: 'mm' as const, basis: COMMON_PRACTICE };
     const found: Finding[] = [];
     if (engaged < rule.least - CLEARANCE_SLACK) {
+      const [enters, least, thread] = say.lengths(Math.max(engaged, 0), rule.least, room);
       found.push({
         ...shared,
         code: 'bolt-too-short',
         level: 'error',
         measured: engaged,
         limit: rule.least,
-        message: `${rule.screw} enters ${rule.nut} by ${say.length(Math.max(engaged, 0))}; at least ${say.length(rule.least)} is needed to hold`,
+        message: `${rule.screw} goes ${enters} into ${rule.nut}; it needs at least ${least} to hold`,
         remedy:
           room < rule.least
-            ? `take a thinner thread: ${rule.nut} has only ${say.length(room)} to screw into`
-            : 'use the next longer one, or let its head in deeper',
+            ? `use a thinner screw: ${rule.nut} has only ${thread} to screw into`
+            : 'use the next longer one, or sink its head deeper',
       });
     }
     const air = bottom(nut.body, axis, inside.min[2]) - thread.max[2];
     if (rule.tipAir > 0 && air < rule.tipAir - CLEARANCE_SLACK) {
+      const [off, needed] = say.lengths(Math.abs(air), rule.tipAir);
       found.push({
         ...shared,
         code: 'bolt-too-long',
         level: 'error',
         measured: air,
         limit: rule.tipAir,
-        message: `${rule.screw} ends ${say.length(Math.abs(air))} ${air < 0 ? 'beyond' : 'from'} the bottom of its hole in ${rule.nut}; it needs ${say.length(rule.tipAir)} or it bottoms before it clamps`,
-        remedy: 'use the next shorter bolt, a thicker washer or a deeper thread',
+        message: `${rule.screw} ends ${off} ${air < 0 ? 'beyond' : 'short of'} the bottom of its hole in ${rule.nut}; it must stop ${needed} short, or it bottoms before it clamps`,
+        remedy: 'use the next shorter bolt or a thicker washer, or tap the hole deeper',
       });
     }
     return found;

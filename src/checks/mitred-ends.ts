@@ -23,6 +23,7 @@ export function mitredEnds({ solids, tenons, say }: Bench): readonly Finding[] {
               mitre.gap,
             );
             if (air >= mitre.gap - CLEARANCE_SLACK) return [];
+            const [near, least] = say.fines(air, mitre.gap);
             return [
               {
                 code: 'tenons-meet',
@@ -31,7 +32,7 @@ export function mitredEnds({ solids, tenons, say }: Bench): readonly Finding[] {
                 measured: air,
                 limit: mitre.gap,
                 unit: 'mm',
-                message: `the mitred ends of tenons ${pair.join(' and ')} come within ${say.fine(air)} of each other; ${say.fine(mitre.gap)} must stay between them`,
+                message: `the mitred ends of tenons ${pair.join(' and ')} come within ${near} of each other; ${least} must stay free between them`,
                 remedy: 'saw their ends shorter',
                 basis: MEASURED,
               },

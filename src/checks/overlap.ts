@@ -126,7 +126,7 @@ function overlapOf(bench: Bench, [p, q]: [Standing, Standing], pose: string | un
       measured: shared,
       limit: 0,
       unit: 'mm³',
-      message: `${subjects[0]} and ${subjects[1]} share ${say.volume(shared)}, about ${say.fine(thin)} thick, near ${middle}${when}: two pieces cannot be in one place`,
+      message: `${subjects[0]} and ${subjects[1]} share ${say.volume(shared)}, about ${say.fine(thin)} thick, near ${middle}${when}: two pieces cannot share one place`,
       remedy: 'move or shorten one of them until they only touch',
       basis: MEASURED,
     },

@@ -23,6 +23,7 @@ export const mortiseDepth = (bench: FigureBench): readonly Finding[] =>
       const limit = m.boardDepth * (mitred ? MITRED_SHARE : PRACTICE.faceDepthShare);
       if (!WIDE_FACES.has(m.mortise.face) || m.depth <= limit + ROUNDING) return [];
       const { say } = bench;
+      const [deep, most] = say.lengths(m.depth, limit);
       return [
         {
           code: 'mortise-deep',
@@ -31,8 +32,8 @@ export const mortiseDepth = (bench: FigureBench): readonly Finding[] =>
           measured: m.depth,
           limit,
           unit: 'mm',
-          message: `the mortise for tenon ${t.tenon.id} goes ${say.length(m.depth)} into the face of ${m.board}, which is ${say.length(m.boardDepth)} thick; at most ${mitred ? 'two thirds' : 'half'}, ${say.length(limit)}, is usual`,
-          remedy: 'make it shallower or the board thicker',
+          message: `the mortise for tenon ${t.tenon.id} goes ${deep} into the face of ${m.board}, which is ${say.length(m.boardDepth)} thick; ${mitred ? 'two thirds' : 'half'}, ${most}, is the usual limit`,
+          remedy: 'cut the mortise shallower, or make the board thicker',
           basis: COMMON_PRACTICE,
         },
       ];
@@ -48,14 +49,14 @@ export const endInset = (bench: FigureBench): readonly Finding[] =>
         wood: m.endWood,
         limit: t.joint.endInset,
         usual: PRACTICE.endInset,
-        to: 'to the edge',
+        to: 'the edge',
       }),
       ...short(bench, t, m.board, {
         code: 'web-thin',
         wood: m.webWood,
         limit: t.joint.web,
         usual: PRACTICE.web,
-        to: 'to the next mortise',
+        to: 'the next mortise',
       }),
     ]),
   );
@@ -71,7 +72,8 @@ interface Kept {
 function short({ say }: FigureBench, t: TenonFigures, board: string, kept: Kept): Finding[] {
   const { code, wood, limit, usual, to } = kept;
   if (wood >= limit - ROUNDING) return [];
-  const asked = limit === usual ? 'usual' : 'asked';
+  const asked = limit !== usual;
+  const [left, least] = say.lengths(wood, limit);
   return [
     {
       code,
@@ -80,9 +82,9 @@ function short({ say }: FigureBench, t: TenonFigures, board: string, kept: Kept)
       measured: wood,
       limit,
       unit: 'mm',
-      message: `the mortise for tenon ${t.tenon.id} in ${board} has ${say.length(wood)} of wood past its end, ${to}; ${say.length(limit)} is ${asked}`,
-      remedy: 'make the tenon narrower, use fewer tenons or a wider board',
-      basis: asked === 'usual' ? COMMON_PRACTICE : MEASURED,
+      message: `the mortise for tenon ${t.tenon.id} in ${board} leaves ${left} of wood between its end and ${to}; ${asked ? `you asked for ${least}` : `${least} is usual`}`,
+      remedy: 'use narrower or fewer tenons, or a wider board',
+      basis: asked ? MEASURED : COMMON_PRACTICE,
     },
   ];
 }
@@ -99,6 +101,7 @@ export const tenonThickness = (bench: FigureBench): readonly Finding[] =>
     if (!thin && t.thickness <= THICKEST_SHARE * share * thinner + ROUNDING) return [];
     const { say } = bench;
     const limit = (thin ? THINNEST_SHARE : THICKEST_SHARE) * share * thinner;
+    const [thick, bound] = say.lengths(t.thickness, limit);
     return [
       {
         code: thin ? 'tenon-thin' : 'tenon-thick',
@@ -107,7 +110,7 @@ export const tenonThickness = (bench: FigureBench): readonly Finding[] =>
         measured: t.thickness,
         limit,
         unit: 'mm',
-        message: `tenon ${t.tenon.id} is ${say.length(t.thickness)} thick, the thinner board ${say.length(thinner)}; ${t.joint.rows === 2 ? 'in two rows near a fifth is best' : 'near a third is best'}, ${thin ? 'at least' : 'at most'} ${say.length(limit)} is usual`,
+        message: `tenon ${t.tenon.id} is ${thick} thick in a board ${say.length(thinner)} thick; about ${t.joint.rows === 2 ? 'a fifth, in two rows,' : 'a third'} is best, ${thin ? 'at least' : 'at most'} ${bound} is usual`,
         remedy: thin ? 'use a wider cutter' : 'use a thinner cutter or thicker boards',
         basis:
           'one third: Fairham, Woodwork Joints, general rule after fig. 177; the range round it: common practice, no source',

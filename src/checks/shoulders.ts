@@ -20,10 +20,10 @@ export const shoulders = (bench: Bench): readonly Finding[] =>
         unit: 'mm',
         message:
           air === undefined
-            ? `${joint.a} and ${joint.b} have no shoulders that face each other round tenon ${tenon.id}`
-            : `the shoulders of ${joint.a} and ${joint.b} stand ${say.fine(air)} apart at tenon ${tenon.id}; they must touch`,
+            ? `${joint.a} and ${joint.b} have no shoulders facing each other round tenon ${tenon.id}`
+            : `the shoulders of ${joint.a} and ${joint.b} are ${say.fine(air)} apart at tenon ${tenon.id}; they must touch`,
         remedy:
-          'move the boards together before they are joined, or put something between them that fills the gap',
+          'move the boards together before you join them, or put a board between them that fills the gap',
         basis: MEASURED,
       },
     ];

@@ -9,6 +9,7 @@ export const templateCorners = (bench: Bench): readonly Finding[] => {
   return [...solids.boards.values()].flatMap(({ id, board }) =>
     tightTemplateCorners(board, follower).map((corner): Finding => {
       const [x, y] = corner.at;
+      const [radius, needed] = say.lengths(corner.radius, corner.needed);
       const line = corner.line === 'outline' ? 'the outline' : `opening ${corner.line}`;
       const where = `${say.length(x)} from the reference end and ${say.length(y)} from the reference edge`;
       const guide =
@@ -22,8 +23,8 @@ export const templateCorners = (bench: Bench): readonly Finding[] => {
         measured: corner.radius,
         limit: corner.needed,
         unit: 'mm',
-        message: `${line} of ${id} has a corner of radius ${say.length(corner.radius)} at ${where}; the ${guide} leaves at least ${say.length(corner.needed)}`,
-        remedy: 'make the radius larger, use a smaller cutter or bush, or finish that corner by hand',
+        message: `${line} of ${id} has an inside corner of radius ${radius} ${where}; the ${guide} cuts no tighter than ${needed}`,
+        remedy: 'make the radius larger, use a smaller cutter or bush, or finish the corner by hand',
         basis: COMMON_PRACTICE,
       };
     }),

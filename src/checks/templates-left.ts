@@ -11,6 +11,7 @@ export const templatesLeft = ({ solids, say, bush }: Bench): readonly Finding[] 
   );
   return lost.map(({ id, board }): Finding => {
     const most = largestBush(board, cutter, bush);
+    const [wide, thin] = say.fines(bush, cutter);
     return {
       code: 'template-vanishes',
       level: 'warning',
@@ -18,7 +19,7 @@ export const templatesLeft = ({ solids, say, bush }: Bench): readonly Finding[] 
       measured: bush,
       limit: most ?? cutter,
       unit: 'mm',
-      message: `${id} is too narrow for a template: with a guide bush of ${say.fine(bush)} and a cutter of ${say.fine(cutter)} the template's line stands ${say.fine((bush - cutter) / 2)} inside the part, and nothing of the outline is left; no template of it is made`,
+      message: `${id} is too narrow for a template: with a ${wide} guide bush and a ${thin} cutter the line to cut lies ${say.fine((bush - cutter) / 2)} inside the part, which leaves nothing of it; ${id} gets no template`,
       remedy:
         most === undefined
           ? 'leave out --bush and follow the outline with a bearing'

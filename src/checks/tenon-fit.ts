@@ -33,6 +33,8 @@ function bottoms(bench: FigureBench, t: TenonFigures): Finding[] {
   const together = a.depth + b.depth;
   const worst = Math.min(a.bottomClearance, b.bottomClearance);
   const excess = Math.max(t.length + 2 * t.joint.fit.end - together, t.joint.fit.end - worst);
+  const [long, deep] = say.lengths(t.length, together);
+  const [stops, needed, shorter] = say.fines(worst, t.joint.fit.end, excess);
   return [
     {
       code: worst <= 0 ? 'tenon-bottoms-out' : 'tenon-end-gap',
@@ -41,8 +43,8 @@ function bottoms(bench: FigureBench, t: TenonFigures): Finding[] {
       measured: worst,
       limit: t.joint.fit.end,
       unit: 'mm',
-      message: `tenon ${t.tenon.id} is ${say.length(t.length)} long, its two mortises are ${say.length(together)} deep together; it stops ${say.fine(worst)} from the bottom in ${short.map((m) => m.board).join(' and ')}, asked is ${say.fine(t.joint.fit.end)}`,
-      remedy: `shorten it by ${say.fine(excess)} or deepen a mortise`,
+      message: `tenon ${t.tenon.id} is ${long} long and its two mortises together are ${deep} deep: it stops ${stops} from the bottom in ${short.map((m) => m.board).join(' and ')}, where ${needed} must stay free`,
+      remedy: `shorten the tenon by ${shorter}, or cut a mortise as much deeper`,
       basis: MEASURED,
     },
   ];
@@ -53,27 +55,29 @@ function cheeks(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Finding
   const asked = t.joint.fit.cheek;
   const shared = { subjects: [t.tenon.id, m.board], measured: m.cheekClearance, unit: 'mm' as const };
   if (m.cheekClearance < asked - CLEARANCE_SLACK || (m.cheekClearance <= 0 && asked > 0)) {
+    const [air, wanted, thinner] = say.fines(m.cheekClearance, asked, asked - m.cheekClearance);
     return [
       {
         ...shared,
         code: 'tenon-too-tight',
         level: 'error',
         limit: asked,
-        message: `tenon ${t.tenon.id} has ${say.fine(m.cheekClearance)} of air on its flanks in ${m.board}, asked is ${say.fine(asked)}`,
-        remedy: `plane the tenon ${say.fine(asked - m.cheekClearance)} thinner on each cheek or use a wider cutter`,
+        message: `tenon ${t.tenon.id} has ${air} of clearance at its cheeks in ${m.board}; you asked for ${wanted}`,
+        remedy: `plane ${thinner} off each cheek of the tenon, or use a wider cutter`,
         basis: MEASURED,
       },
     ];
   }
   if (m.cheekClearance <= LOOSEST_CHEEK + ROUNDING) return [];
+  const [air, loosest] = say.fines(m.cheekClearance, LOOSEST_CHEEK);
   return [
     {
       ...shared,
       code: 'tenon-loose',
       level: 'warning',
       limit: LOOSEST_CHEEK,
-      message: `tenon ${t.tenon.id} has ${say.fine(m.cheekClearance)} of air on its flanks in ${m.board}; glue bridges at most ${say.fine(LOOSEST_CHEEK)} well`,
-      remedy: 'make the tenon thicker or lower the cheek clearance',
+      message: `tenon ${t.tenon.id} has ${air} of clearance at its cheeks in ${m.board}; glue bridges ${loosest} at most`,
+      remedy: 'make the tenon thicker, or ask for less cheek clearance',
       basis: COMMON_PRACTICE,
     },
   ];
@@ -83,6 +87,8 @@ function narrower(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Findi
   const { say } = bench;
   const spare = m.length - t.width;
   if (spare >= LEAST_EDGE - ROUNDING) return [];
+  const [wide, long] = say.lengths(t.width, m.length);
+  const [left, needed] = say.fines(spare, LEAST_EDGE);
   return [
     {
       code: 'tenon-edge-gap',
@@ -91,8 +97,8 @@ function narrower(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Findi
       measured: spare,
       limit: LEAST_EDGE,
       unit: 'mm',
-      message: `tenon ${t.tenon.id} is ${say.length(t.width)} wide and its mortise in ${m.board} ${say.length(m.length)} long: ${say.fine(spare)} is left for glue and air, at least ${say.fine(LEAST_EDGE)} is needed`,
-      remedy: 'make the tenon narrower or the mortise longer',
+      message: `tenon ${t.tenon.id} is ${wide} wide and its mortise in ${m.board} ${long} long: that leaves ${left} for glue and air to pass, and at least ${needed} is needed`,
+      remedy: 'make the tenon narrower, or the mortise longer',
       basis: COMMON_PRACTICE,
     },
   ];

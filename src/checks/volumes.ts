@@ -18,8 +18,8 @@ export const volumes = (bench: Bench): readonly Finding[] =>
         measured: off,
         limit: expected.allowance,
         unit: 'mm³',
-        message: `${id} holds ${say.volume(Math.abs(off))} ${off > 0 ? 'more' : 'less'} wood than its data say: cavities meet, or break out of the wood`,
-        remedy: 'move or shorten the mortises, holes or slots that meet',
+        message: `${id} holds ${say.volume(Math.abs(off))} ${off > 0 ? 'more' : 'less'} wood than its dimensions say: cavities run into each other, or break out of the wood`,
+        remedy: 'move or shorten the mortises, holes or slots that run into each other',
         basis: MEASURED,
       },
     ];

@@ -23,21 +23,22 @@ export const walls = (bench: FigureBench): readonly Finding[] =>
             level: 'error',
             limit: BREAKS,
             message: `the mortise for tenon ${t.tenon.id} in ${m.board} breaks through a face or meets another cavity; it is ${say.length(m.depth)} deep`,
-            remedy: 'make it shallower, shorter or narrower, or move it into thicker wood',
+            remedy: 'cut it shallower, shorter or narrower, or move it into thicker wood',
             basis: MEASURED,
           },
         ];
       }
       const weak = m.wall < BREAKS;
       const limit = weak ? BREAKS : PRACTICE.wall;
+      const [wall, least] = say.lengths(m.wall, limit);
       return [
         {
           ...shared,
           code: 'wall-thin',
           level: weak ? 'error' : 'warning',
           limit,
-          message: `the thinnest wall round the mortise for tenon ${t.tenon.id} in ${m.board} is ${say.length(m.wall)}; at least ${say.length(limit)} is wanted`,
-          remedy: 'use a thinner cutter or thicker stock, or make the mortise shallower',
+          message: `the thinnest wall round the mortise for tenon ${t.tenon.id} in ${m.board} is ${wall}; it should be at least ${least}`,
+          remedy: 'use a thinner cutter or thicker stock, or cut the mortise shallower',
           basis: COMMON_PRACTICE,
         },
       ];

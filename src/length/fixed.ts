@@ -15,7 +15,9 @@ export function fixed(value: number, decimals: number): string {
 }
 
 /**
- * The same, without the zeros at the end.
+ * A number as text with at most so many decimals, without the zeros at the end.
+ *
+ * @throws RangeError for NaN and infinity
  *
  * @example trimmed(57.5, 3) // '57.5'
  */

@@ -1,7 +1,11 @@
 import { fixed } from './fixed.js';
 import { printAngle } from './print-angle.js';
+import { printApart } from './print-apart.js';
 import { printFine, printLength } from './print-length.js';
 import { INCH, type Units } from './units.js';
+
+/** One text for each number. */
+type Texts<T extends readonly number[]> = { readonly [K in keyof T]: string };
 
 /** Says figures in the person's units; takes mm, mm², mm³ and degrees. */
 export interface Say {
@@ -10,6 +14,10 @@ export interface Say {
   length(mm: number): string;
   /** Finer than a rule, for fits and limits: `0.05 mm`, `0.002"`. */
   fine(mm: number): string;
+  /** Lengths of one sentence, a figure and its limit for one, said like {@link Say.length}, or finer where two would read alike. */
+  lengths<T extends readonly number[]>(...mm: T): Texts<T>;
+  /** Lengths of one sentence said like {@link Say.fine}, or finer where two would read alike. */
+  fines<T extends readonly number[]>(...mm: T): Texts<T>;
   angle(degrees: number): string;
   area(mm2: number): string;
   volume(mm3: number): string;
@@ -26,6 +34,10 @@ export const speaker = (units: Units): Say => ({
   units,
   length: (mm) => printLength(mm, { units }),
   fine: (mm) => printFine(mm, { units }),
+  lengths: <T extends readonly number[]>(...mm: T) =>
+    printApart(mm, (one) => printLength(one, { units }), units) as Texts<T>,
+  fines: <T extends readonly number[]>(...mm: T) =>
+    printApart(mm, (one) => printFine(one, { units }), units) as Texts<T>,
   angle: printAngle,
   area: (mm2) => say(mm2, units, 2),
   volume: (mm3) => say(mm3, units, 3),

@@ -38,9 +38,9 @@ describe('the bottoms of a joint', () => {
     });
     // 20 in the face, 4 · 13.8 in the end
     expect(finding.message).toBe(
-      'tenon shelf/upright/1 is 73.3 mm long, its two mortises are 75.2 mm deep together; it stops 0.9 mm from the bottom in upright, asked is 1 mm',
+      'tenon shelf/upright/1 is 73.3 mm long and its two mortises together are 75.2 mm deep: it stops 0.9 mm from the bottom in upright, where 1 mm must stay free',
     );
-    expect(finding.remedy).toBe('shorten it by 0.1 mm or deepen a mortise');
+    expect(finding.remedy).toBe('shorten the tenon by 0.1 mm, or cut a mortise as much deeper');
   });
 
   test('a tenon 0.1 mm longer than its mortises bottoms out and overlaps the board', async () => {
@@ -67,7 +67,7 @@ describe('the cheeks and edges of a joint', () => {
     expect(await codes(thicker(0.05))).toEqual(['tenon-too-tight']);
     const finding = await one(thicker(0.05), 'tenon-too-tight');
     expect(finding.measured).toBeCloseTo(0.075, 3);
-    expect(finding.remedy).toContain('plane the tenon 0.025 mm thinner on each cheek');
+    expect(finding.remedy).toContain('plane 0.025 mm off each cheek of the tenon');
   });
 
   test('a tenon thicker than its mortise is wide is too tight and overlaps both boards', async () => {
@@ -165,7 +165,9 @@ describe('walls round a mortise', () => {
     expect(await codes(twice)).toEqual(['web-thin']);
     // 120 − 2 · 15 − 2 · 41
     expect(await one(twice, 'web-thin')).toMatchObject({ measured: expect.closeTo(8, 2), limit: 12.7 });
-    expect((await one(twice, 'web-thin')).message).toContain('to the next mortise; 12.7 mm is usual');
+    expect((await one(twice, 'web-thin')).message).toContain(
+      'between its end and the next mortise; 12.7 mm is usual',
+    );
     // 41 long each, 49 apart: 8 of web; move one by 8.1
     const design = withBoard(twice, 'shelf', (board) => ({
       ...board,
@@ -215,7 +217,7 @@ describe('proportions by common practice', () => {
     expect(await codes(design)).toEqual(['end-inset']);
     const finding = await one(design, 'end-inset');
     expect(finding).toMatchObject({ measured: expect.closeTo(19, 1), limit: 20 });
-    expect(finding.message).toContain('20.0 mm is asked');
+    expect(finding.message).toContain('you asked for 20.0 mm');
     expect(await codes(sample({ tenons: 2, web: 8 }))).toEqual([]);
   });
 
@@ -251,13 +253,13 @@ describe('the shoulders of a joint', () => {
       measured: expect.closeTo(0.05, 6),
       limit: 0.01,
     });
-    expect(finding.message).toContain('stand 0.05 mm apart');
+    expect(finding.message).toContain('are 0.05 mm apart');
   });
 
   test('boards 12 mm apart, and boards that do not face each other at all, are caught too', async () => {
     expect((await one(moved([0, 0, 12]), 'shoulder-open')).measured).toBeCloseTo(12, 6);
     expect((await one(moved([200, 0, 0]), 'shoulder-open')).message).toContain(
-      'no shoulders that face each other',
+      'no shoulders facing each other',
     );
   });
 

@@ -53,7 +53,7 @@ describe('pieces kept apart', () => {
     });
     expect(finding!.measured).toBeCloseTo(10, 6);
     expect(finding!.message).toBe(
-      'near and far come within 10.0 mm of each other at the closed; 10.1 mm is needed: room for fingers',
+      'near and far come within 10.0 mm of each other at the closed; they need 10.1 mm, because room for fingers',
     );
   });
 });
@@ -132,7 +132,7 @@ describe('screws', () => {
 
   test('the figures are those on the bench', async () => {
     expect((await findings(screwed(5)))[0]!.message).toBe(
-      'screw enters knob by 5.0 mm; at least 8.0 mm is needed to hold',
+      'screw goes 5.0 mm into knob; it needs at least 8.0 mm to hold',
     );
     expect((await findings(screwed(19.5)))[0]).toMatchObject({ measured: expect.closeTo(0.5, 6), limit: 1 });
   });

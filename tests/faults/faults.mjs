@@ -164,8 +164,8 @@ export const FAULTS = [
       ],
       [
         'rail: slots lengthened by half of what is short',
-        'say.length(2 * (bearing.toRail - rail.most))',
-        'say.length(bearing.toRail - rail.most)',
+        '2 * (bearing.toRail - rail.most)',
+        'bearing.toRail - rail.most',
       ],
       ['rail: air to the cutter forgotten', 'mortise.width / 2 + rail.cutterAir', 'mortise.width / 2'],
       ['grip: too narrow not looked at', 'gap < jig.grip.least - ROUNDING', 'gap < 0'],

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Board, makeBoard } from '../../src/board/index.js';
 import { frame } from '../../src/frame/index.js';
+import { speaker } from '../../src/length/index.js';
 import { polygon } from '../../src/profile/index.js';
 import { type Holding, holdingsOf, type Shop } from '../../src/shop/index.js';
 import { alone, BARE_SHOP, edgeBoard, faceBoard, jigWith, mortiseOn } from './at-hand.js';
@@ -41,6 +42,32 @@ test('a fence reaches 31 mm and no farther', () => {
   expect(far.way).toBe('guide board');
   expect(limit(far, 'rail-reach')).toMatchObject({ measured: 32, limit: 31 });
   expect(limit(far, 'rail-reach')!.remedy).toContain('2.0 mm');
+});
+
+test('a figure that misses its limit by 0.04 mm is told finer than a rule shows it, in mm and in inches', () => {
+  const told = (board: Board, code: string, units: 'mm' | 'in', shop: Shop = BARE_SHOP) => {
+    const { holdings } = holdingsOf(alone(board), jig, shop, speaker(units));
+    const { message, remedy } = limit(holdings[0]!, code)!;
+    return `${message}: ${remedy}`;
+  };
+  expect(told(faceBoard(31.04), 'rail-reach', 'mm')).toMatch(
+    /stand 31\.04 mm .* only 31\.00 mm: .* by 0\.08 mm/,
+  );
+  // 31.04 / 25.4 and 31 / 25.4, by hand
+  expect(told(faceBoard(31.04), 'rail-reach', 'in')).toMatch(/stand 1\.222" .* only 1\.220": .* by 0\.003"/);
+  expect(told(edgeBoard(62.04), 'grip-too-wide', 'mm')).toMatch(
+    /62\.04 mm thick.*only 62\.00 mm: .*by 0\.04 mm/,
+  );
+  expect(told(edgeBoard(19.96), 'grip-too-narrow', 'mm')).toMatch(
+    /19\.96 mm thick.*than 20\.00 mm: .*packing 0\.04 mm/,
+  );
+  expect(told(edgeBoard(30, 5.96), 'rail-near-cutter', 'mm')).toMatch(
+    /stand 5\.96 mm .* 6\.00 mm .*: .*0\.04 mm/,
+  );
+  const short: Shop = { ...BARE_SHOP, router: { ...BARE_SHOP.router, plungeTravel: 31.96 } };
+  expect(told(edgeBoard(24), 'plunge-travel', 'mm', short)).toMatch(
+    /plunge 32\.00 mm, .* only 31\.96 mm: .*0\.04 mm/,
+  );
 });
 
 test('a rail keeps 2 mm from a turning cutter', () => {

@@ -24,23 +24,25 @@ export function railLimits(
   ];
   if (!near || !far) return broken;
   const gap = near.toRail + far.toRail;
-  const work = near.wedge || far.wedge ? 'the work and its wedges are' : 'the work is';
+  const work = near.wedge || far.wedge ? 'the work with its wedges is' : 'the work is';
   if (gap > jig.grip.most + ROUNDING) {
+    const [thick, most, over] = say.lengths(gap, jig.grip.most, gap - jig.grip.most);
     broken.push({
       code: 'grip-too-wide',
       measured: gap,
       limit: jig.grip.most,
-      message: `${work} ${say.length(gap)} thick between the rails, which open to ${say.length(jig.grip.most)}`,
-      remedy: `lengthen the jig's slots by ${say.length(gap - jig.grip.most)}, or hold it against one rail`,
+      message: `${work} ${thick} thick, and the rails open to only ${most}`,
+      remedy: `lengthen the jig's slots by ${over}, or hold it against one rail`,
     });
   }
   if (gap < jig.grip.least - ROUNDING) {
+    const [thick, least, packing] = say.lengths(gap, jig.grip.least, jig.grip.least - gap);
     broken.push({
       code: 'grip-too-narrow',
       measured: gap,
       limit: jig.grip.least,
-      message: `${work} ${say.length(gap)} thick between the rails, which close to ${say.length(jig.grip.least)}`,
-      remedy: `add a straight packing ${say.length(jig.grip.least - gap)} thick beside it, or use smaller knobs or wider rails`,
+      message: `${work} ${thick} thick, and the rails close to no less than ${least}`,
+      remedy: `put a straight packing ${packing} thick beside it, or use smaller knobs or wider rails`,
     });
   }
   return broken;
@@ -54,26 +56,29 @@ function oneRail(
   say: Say,
 ): BrokenLimit[] {
   const least = mortise.width / 2 + rail.cutterAir;
-  const stands = `the ${which} rail must stand ${say.length(bearing.toRail)} from the cutter`;
+  const must = (reach: string) => `the ${which} rail must stand ${reach} from the cutter`;
   if (bearing.toRail > rail.most + ROUNDING) {
+    const longer = 2 * (bearing.toRail - rail.most);
+    const [reach, most, by] = say.lengths(bearing.toRail, rail.most, longer);
     return [
       {
         code: 'rail-reach',
         measured: bearing.toRail,
         limit: rail.most,
-        message: `${stands}; it reaches ${say.length(rail.most)}`,
-        remedy: `lengthen the jig's slots by ${say.length(2 * (bearing.toRail - rail.most))}, or guide the router along a board`,
+        message: `${must(reach)} and reaches only ${most}`,
+        remedy: `lengthen the jig's slots by ${by}, or guide the router along a board`,
       },
     ];
   }
   if (bearing.toRail < least - ROUNDING) {
+    const [reach, needed, packing] = say.lengths(bearing.toRail, least, least - bearing.toRail);
     return [
       {
         code: 'rail-near-cutter',
         measured: bearing.toRail,
         limit: least,
-        message: `${stands}; a turning cutter ${say.length(mortise.width)} thick needs ${say.length(least)}`,
-        remedy: `add a straight packing ${say.length(least - bearing.toRail)} thick, or take a thinner cutter`,
+        message: `${must(reach)}, but a cutter ${say.length(mortise.width)} across needs ${needed} to turn clear of it`,
+        remedy: `put a straight packing ${packing} thick between rail and work, or take a thinner cutter`,
       },
     ];
   }

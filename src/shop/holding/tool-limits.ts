@@ -16,21 +16,21 @@ export function toolLimits(mortise: Mortise, through: number, shop: Shop, say: S
   const cutter = shop.cutters.find((one) => Math.abs(one.nominal - mortise.width) < 0.01);
   const broken: BrokenLimit[] = [];
   const mm = say.length;
-  const add = (code: string, measured: number, limit: number, text: string, remedy: string) =>
-    broken.push({
-      code,
-      measured,
-      limit,
-      message: `${text}: ${mm(measured)} needed, ${mm(limit)} had`,
-      remedy,
-    });
+  const add = (
+    code: string,
+    measured: number,
+    limit: number,
+    text: (needs: string, has: string) => string,
+    remedy: string,
+  ) => broken.push({ code, measured, limit, message: text(...say.lengths(measured, limit)), remedy });
   if (router.plungeTravel !== undefined && below > router.plungeTravel) {
     add(
       'plunge-travel',
       below,
       router.plungeTravel,
-      `the router must plunge through ${mm(through)} of plate and ${mm(mortise.depth)} of wood`,
-      `make the mortise ${mm(below - router.plungeTravel)} shallower, or the plate thinner`,
+      (needs, has) =>
+        `the router must plunge ${needs}, through ${mm(through)} of plate and ${mm(mortise.depth)} of wood; it plunges only ${has}`,
+      `make the mortise ${say.lengths(below - router.plungeTravel)[0]} shallower, or the plate thinner`,
     );
   }
   if (cutter?.cuttingLength !== undefined && cutter.cuttingLength < mortise.depth && rubs(cutter)) {
@@ -38,7 +38,8 @@ export function toolLimits(mortise: Mortise, through: number, shop: Shop, say: S
       'cutting-length',
       mortise.depth,
       cutter.cuttingLength,
-      `the cutter's edges must reach the bottom of the mortise`,
+      (needs, has) =>
+        `the cutter's edges must be ${needs} long to reach the bottom of the mortise; they are only ${has} long`,
       `take a cutter with edges ${mm(mortise.depth)} long, or make the mortise shallower`,
     );
   }
@@ -53,8 +54,9 @@ export function toolLimits(mortise: Mortise, through: number, shop: Shop, say: S
         'cutter-length',
         needed,
         cutter.overallLength,
-        `grip in the collet, base, plate and depth together need a longer cutter`,
-        `take a cutter ${mm(needed)} long over all, a thinner plate, or a shallower mortise`,
+        (needs, has) =>
+          `to reach from the collet through base and plate to the bottom of the mortise, the cutter must be ${needs} long; it is only ${has} long`,
+        `take a cutter at least ${mm(needed)} long, a thinner plate, or a shallower mortise`,
       );
     }
   }

@@ -81,6 +81,7 @@ export function freeWays(work: Work, hand: AtHand): readonly Way[] {
   const common = { wedged: false, work };
   const guided = guides(work, shop.router, hand.longest).map((guide): Way => {
     const shared = commonLimits(work, base, above, hand);
+    const [wood, needed] = say.lengths(guide.wood, GUIDE_WOOD);
     const broken = guideHolds(guide)
       ? []
       : [
@@ -88,9 +89,8 @@ export function freeWays(work: Work, hand: AtHand): readonly Way[] {
             code: 'guide-wood',
             measured: guide.wood,
             limit: GUIDE_WOOD,
-            message: `a guide board finds ${say.length(guide.wood)} of wood beside the mortise to be clamped on; ${say.length(GUIDE_WOOD)} is needed`,
-            remedy:
-              'clamp a block of the same height beside the work, or open the jig so that a rail reaches',
+            message: `there is ${wood} of wood beside the mortise to clamp a guide board to; it needs ${needed}`,
+            remedy: 'clamp a block of the same height beside the work, or open the jig until a rail reaches',
           },
         ];
     return {
@@ -118,8 +118,8 @@ export function freeWays(work: Work, hand: AtHand): readonly Way[] {
           code: 'template-meets-work',
           measured: x,
           limit: Math.min(...clearWay(above, { ...base, along: 2 * x, across: 2 * y })),
-          message: 'wood that stands above the mouth is in the way of a template',
-          remedy: 'cut this mortise before the parts are glued together, or by hand',
+          message: 'wood that stands above the mouth is in the way of the template',
+          remedy: 'cut this mortise before the parts are glued together, or chop it by hand',
         },
       ]
     : [];
@@ -147,6 +147,8 @@ function commonLimits(
   const stop = stopDistance(mortise.length, travelling.along, mortise.width);
   const clear = Math.min(...clearWay(above, travelling));
   const needed = stop + WOOD_AIR;
+  const meets = (needs: string, at: string) =>
+    `the ${travelling.what} needs ${needs} of room from the mortise's centre, and ${at} away it meets wood that stands above the mouth`;
   const blocked: BrokenLimit[] =
     clear < needed
       ? [
@@ -154,7 +156,7 @@ function commonLimits(
             code: travelling.what === 'jig plate' ? 'plate-meets-work' : 'base-meets-work',
             measured: needed,
             limit: clear,
-            message: `the ${travelling.what} needs ${say.length(needed)} from the mortise's centre and meets wood that stands above the mouth at ${say.length(clear)}`,
+            message: meets(...say.lengths(needed, clear)),
             remedy:
               'cut this mortise while that wood is a piece of its own and glue it on afterwards, use a smaller base, or chop it by hand',
           },
