@@ -17,32 +17,38 @@ export function keepApart(v: JigValues, fixings: readonly (readonly Hardware[])[
   const [near, far] = fixings.map((pieces) => pieces.filter((piece) => piece.kind === 'knob'));
   const rails = SIDES.map((side) => `${side}-rail`);
   return [
-    ...of('knob').map(({ id }) => ({
-      code: 'knob-near-base',
-      a: id,
-      b: 'router-base',
-      least: v.knobClearance,
-      why: 'fingers turn the knob beside the router',
-      remedy: 'move the slots outwards or take smaller knobs',
-    })),
-    ...near!.flatMap((one) =>
-      far!.map((other) => ({
-        code: 'knobs-touch',
-        a: one.id,
-        b: other.id,
-        least: KNOB_GAP,
-        why: 'both knobs must turn when the rails are close',
-        remedy: 'take smaller knobs or wider rails',
-      })),
+    ...of('knob').map(
+      ({ id }): KeepApart => ({
+        code: 'knob-near-base',
+        a: id,
+        b: 'router-base',
+        least: v.knobClearance,
+        why: 'fingers turn the knob beside the router',
+        remedy: 'move the slots outwards or take smaller knobs',
+      }),
     ),
-    ...rails.map((id) => ({
-      code: 'cutter-near-rail',
-      a: 'cutter',
-      b: id,
-      least: CUTTER_AIR,
-      why: 'a turning cutter must not reach a rail',
-      remedy: 'take a thinner cutter or thicker work',
-    })),
+    ...near!.flatMap((one) =>
+      far!.map(
+        (other): KeepApart => ({
+          code: 'knobs-touch',
+          a: one.id,
+          b: other.id,
+          least: KNOB_GAP,
+          why: 'both knobs must turn when the rails are close',
+          remedy: 'take smaller knobs or wider rails',
+        }),
+      ),
+    ),
+    ...rails.map(
+      (id): KeepApart => ({
+        code: 'cutter-near-rail',
+        a: 'cutter',
+        b: id,
+        least: CUTTER_AIR,
+        why: 'a turning cutter must not reach a rail',
+        remedy: 'take a thinner cutter or thicker work',
+      }),
+    ),
     {
       code: 'cutter-near-plate',
       a: 'cutter',
@@ -51,28 +57,32 @@ export function keepApart(v: JigValues, fixings: readonly (readonly Hardware[])[
       why: 'a turning cutter must not reach the wall of its opening, and chips need a way out',
       remedy: 'make the opening larger',
     },
-    ...of('bolt').map(({ id }) => ({
-      code: 'bolt-binds-in-slot',
-      a: id,
-      b: 'plate',
-      least: SLIDE_AIR,
-      why: 'the bolt must slide along its slot',
-      remedy: 'lengthen the slots',
-    })),
+    ...of('bolt').map(
+      ({ id }): KeepApart => ({
+        code: 'bolt-binds-in-slot',
+        a: id,
+        b: 'plate',
+        least: SLIDE_AIR,
+        why: 'the bolt must slide along its slot',
+        remedy: 'lengthen the slots',
+      }),
+    ),
   ];
 }
 
 /** The screws' heads must not reach the work or the rails that slide under them. */
 export const headsBelow = (screws: readonly Hardware[]): readonly KeepApart[] =>
   screws.flatMap(({ id }) =>
-    SIDES.map((side) => ({
-      code: 'screw-head-proud',
-      a: id,
-      b: `${side}-rail`,
-      least: LEAST_HEAD_BELOW,
-      why: "the screws' heads must lie below the sliding face",
-      remedy: 'countersink deeper',
-    })),
+    SIDES.map(
+      (side): KeepApart => ({
+        code: 'screw-head-proud',
+        a: id,
+        b: `${side}-rail`,
+        least: LEAST_HEAD_BELOW,
+        why: "the screws' heads must lie below the sliding face",
+        remedy: 'countersink deeper',
+      }),
+    ),
   );
 
 /** Every bolt in its knob, every screw in the router's base. */

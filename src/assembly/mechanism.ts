@@ -6,9 +6,18 @@ export interface Pose {
   readonly shift: Readonly<Record<string, Vec3>>;
 }
 
+/** Stable names of the gaps that models ask to be kept. */
+export type GapCode =
+  | 'knob-near-base'
+  | 'knobs-touch'
+  | 'cutter-near-rail'
+  | 'cutter-near-plate'
+  | 'bolt-binds-in-slot'
+  | 'screw-head-proud';
+
 /** A gap that must be kept between two pieces in every pose. */
 export interface KeepApart {
-  readonly code: string;
+  readonly code: GapCode;
   readonly a: string;
   readonly b: string;
   readonly least: number;

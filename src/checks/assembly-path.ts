@@ -1,5 +1,6 @@
 import { type GlueStep, type ProvedGlueUp, provedGlueUp } from '../shop/index.js';
-import { type Bench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** The design can be put together: an order of moves brings every board to its seat with nothing in the way. */

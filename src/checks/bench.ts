@@ -29,9 +29,3 @@ export interface Bench extends FigureBench {
 
 /** A check looks at the bench and says what it found; nothing found is an empty list. */
 export type Check = (bench: Bench) => readonly Finding[];
-
-/** The basis of a rule of thumb. */
-export const COMMON_PRACTICE = 'common practice, no source';
-
-/** The basis of a plain fact about the solids. */
-export const MEASURED = 'measured on the solids';

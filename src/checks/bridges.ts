@@ -1,5 +1,6 @@
 import { holeWall, slotWall } from '../solid/index.js';
-import { type Bench, COMMON_PRACTICE } from './bench.js';
+import { COMMON_PRACTICE } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Wood between a slot and an edge: less than this breaks, less than the second bends, mm. Common practice, no source. */

@@ -1,7 +1,8 @@
 import type { Captive } from '../assembly/index.js';
 import { type CaptiveMeasure, measureCaptive } from '../solid/index.js';
 import { CLEARANCE_SLACK } from '../tolerances.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** What of a panel stays in a groove when it is pushed all the way into the one across, mm. Common practice, no source. */

@@ -20,7 +20,8 @@ import {
   OVERLAP_MM3,
   SECTION_BELOW,
 } from '../tolerances.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 import { gapBetween, type Piece, pushed, sharedBy } from './piece-in-place.js';
 import { type Held, type SetUp, setUpsOnSolids } from './set-up-on-solids.js';

@@ -1,6 +1,7 @@
 import { type Fastening, LEAST_TONGUE } from '../assembly/index.js';
 import { type FasteningMeasure, measureFastening } from '../solid/index.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Wood under the tip of a screw, or it bulges the show face, mm. Common practice, no source. */

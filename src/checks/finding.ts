@@ -1,9 +1,8 @@
-export type Level = 'error' | 'warning' | 'note';
+import type { FindingCode, Level } from './finding-kinds.js';
 
 /** What a check has to say. `measured` and `limit` are in `unit`. */
 export interface Finding {
-  /** Stable: `tenon-bottoms-out`. */
-  readonly code: string;
+  readonly code: FindingCode;
   readonly level: Level;
   /** Ids of boards, joints, tenons, hardware. */
   readonly subjects: readonly string[];

@@ -2,7 +2,8 @@ import type { Groove } from '../board/index.js';
 import { PRACTICE } from '../joinery/index.js';
 import { grooveCards } from '../shop/index.js';
 import { boxIn, gap, grooveCutter, type MortiseMeasure } from '../solid/index.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Rounding of a wall that was sized to the limit, mm. */

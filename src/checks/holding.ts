@@ -1,6 +1,7 @@
 import { type BrokenLimit, uncutMortises } from '../shop/index.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
+import { FINDING_KINDS } from './finding-kinds.js';
 import type { Held } from './set-up-on-solids.js';
 
 /** Mortises no way at hand can cut, with the limit each breaks, and those held a longer way because of a limit of the jig. */
@@ -17,16 +18,9 @@ const uncut = ({ solids, say }: Bench, held: Held): readonly Finding[] =>
       level: 'error',
       subjects: [board, mortise.id],
       unit: 'mm',
-      basis: BASIS[code.replace('cannot-be-cut-', '')] ?? MEASURED,
+      basis: FINDING_KINDS[code].basis,
     }),
   );
-
-/** Limits that are rules of thumb; all others are measured on jig, router or board. */
-const BASIS: Readonly<Record<string, string>> = {
-  'guide-wood': COMMON_PRACTICE,
-  'rail-near-cutter': COMMON_PRACTICE,
-  'cutter-length': 'from memory: two shank diameters in the collet',
-};
 
 /** One note for all mortises of a board that one limit keeps from the jig. */
 function longerWay(held: Held): readonly Finding[] {
@@ -47,7 +41,7 @@ function longerWay(held: Held): readonly Finding[] {
       unit: 'mm',
       message: `${mortises.length === 1 ? `mortise ${mortises[0]}` : `${mortises.length} mortises`} in ${holding.board}: ${WAY[holding.way]}, because ${limit.message}`,
       remedy: limit.remedy,
-      basis: BASIS[limit.code] ?? MEASURED,
+      basis: FINDING_KINDS[`held-another-way-${limit.code}`].basis,
       mortises,
     });
   }

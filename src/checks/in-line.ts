@@ -1,5 +1,6 @@
 import { IN_LINE_DEG, IN_LINE_MM } from '../tolerances.js';
-import { type FigureBench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** The two mortises of a joint have one axis and run the same way. */

@@ -1,6 +1,9 @@
-export { type Bench, type Check, COMMON_PRACTICE, MEASURED } from './bench.js';
+export { COMMON_PRACTICE, MEASURED } from './basis.js';
+export type { Bench, Check } from './bench.js';
 export { dryRun } from './dry-run.js';
-export type { Finding, Level } from './finding.js';
+export type { Finding } from './finding.js';
+export { FINDING_KINDS, type FindingCode, type FindingKind, type Level } from './finding-kinds.js';
+export { findingsMd } from './findings-md.js';
 export { heldMortises } from './holding.js';
 export { located } from './located.js';
 export { type QuickVerdict, quickVerdict } from './quick-verdict.js';

@@ -1,5 +1,6 @@
 import type { GaveWay } from '../joinery/index.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** What the layouts decided without being asked: patches without a tenon, and tenons that made way. */

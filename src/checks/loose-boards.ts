@@ -1,7 +1,8 @@
 import type { Design } from '../assembly/index.js';
 import { gap, type Solids } from '../solid/index.js';
 import { BEARS_ON } from '../tolerances.js';
-import { type Bench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Every board is joined to another, held in a groove, fastened, or held by a piece of hardware that touches it. */

@@ -2,7 +2,8 @@ import { type Mechanism, type Pose, STILL } from '../assembly/index.js';
 import { type Frame, pointOut, subtract, type Vec3 } from '../frame/index.js';
 import { type Body, box, boxIn, gap, grown, hit, type Solids, withinBox } from '../solid/index.js';
 import { CLEARANCE_SLACK } from '../tolerances.js';
-import { type Bench, COMMON_PRACTICE, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 const UNMOVED: Vec3 = [0, 0, 0];

@@ -1,7 +1,8 @@
 import type { MitredEnd } from '../joinery/index.js';
 import { gap } from '../solid/index.js';
 import { CLEARANCE_SLACK } from '../tolerances.js';
-import { type Bench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Mitred ends keep the gap asked for between them: a tenon that bottoms on another holds its joint open. */

@@ -13,7 +13,8 @@ import {
   sharedVolume,
 } from '../solid/index.js';
 import { OVERLAP_MM3 } from '../tolerances.js';
-import { type Bench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** A piece where it stands in one pose. */

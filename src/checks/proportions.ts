@@ -1,7 +1,9 @@
 import { PRACTICE, tenonShare } from '../joinery/index.js';
 import type { TenonFigures } from '../solid/index.js';
-import { COMMON_PRACTICE, type FigureBench, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
+import { FINDING_KINDS } from './finding-kinds.js';
 
 /** Rounding of a figure that was sized to its limit, mm. */
 const ROUNDING = 0.02;
@@ -62,7 +64,7 @@ export const endInset = (bench: FigureBench): readonly Finding[] =>
   );
 
 interface Kept {
-  readonly code: string;
+  readonly code: 'end-inset' | 'web-thin';
   readonly wood: number;
   readonly limit: number;
   readonly usual: number;
@@ -112,8 +114,7 @@ export const tenonThickness = (bench: FigureBench): readonly Finding[] =>
         unit: 'mm',
         message: `tenon ${t.tenon.id} is ${thick} thick in a board ${say.length(thinner)} thick; about ${t.joint.rows === 2 ? 'a fifth, in two rows,' : 'a third'} is best, ${thin ? 'at least' : 'at most'} ${bound} is usual`,
         remedy: thin ? 'use a wider cutter' : 'use a thinner cutter or thicker boards',
-        basis:
-          'one third: Fairham, Woodwork Joints, general rule after fig. 177; the range round it: common practice, no source',
+        basis: FINDING_KINDS['tenon-thin'].basis,
       },
     ];
   });

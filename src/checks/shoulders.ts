@@ -1,6 +1,7 @@
 import { shoulderAir } from '../solid/index.js';
 import { SHOULDER_OPEN } from '../tolerances.js';
-import { type Bench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** The two boards of a joint bear on each other round every mortise. */

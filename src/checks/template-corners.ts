@@ -1,5 +1,6 @@
 import { tightTemplateCorners } from '../board/index.js';
-import { type Bench, COMMON_PRACTICE } from './bench.js';
+import { COMMON_PRACTICE } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** No corner of an outline or opening is tighter than the cutter, or the guide bush round it, can follow. */

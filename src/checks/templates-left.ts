@@ -1,5 +1,6 @@
 import { type Board, templateOutline } from '../board/index.js';
-import { type Bench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** The guide bush leaves something of every board's outline for its template to be cut to; else the board gets no template. */

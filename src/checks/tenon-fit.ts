@@ -1,6 +1,7 @@
 import type { MortiseFigures, TenonFigures } from '../solid/index.js';
 import { CLEARANCE_SLACK } from '../tolerances.js';
-import { COMMON_PRACTICE, type FigureBench, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /**

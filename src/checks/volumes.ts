@@ -1,5 +1,6 @@
 import { expectedVolume, mitredIn, volume } from '../solid/index.js';
-import { type Bench, MEASURED } from './bench.js';
+import { MEASURED } from './basis.js';
+import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** A finished board holds what its data say: a cavity that meets another or breaks out shows here. */

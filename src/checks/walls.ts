@@ -1,5 +1,6 @@
 import { PRACTICE } from '../joinery/index.js';
-import { COMMON_PRACTICE, type FigureBench, MEASURED } from './bench.js';
+import { COMMON_PRACTICE, MEASURED } from './basis.js';
+import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
 
 /** Below this a wall gives way under the cutter or the clamp, mm. Common practice, no source. */

@@ -103,6 +103,7 @@ export {
   holdingsOf,
   holdOver,
   hornsOf,
+  type LimitCode,
   type LineMark,
   type LineMarks,
   type RailBearing,

@@ -187,7 +187,7 @@ describe('walls round a mortise', () => {
       'tenon-edge-gap',
       'pieces-overlap',
       'web-thin',
-    ])
+    ] as const)
       others.delete(code);
     expect([...others]).toEqual([]);
   });

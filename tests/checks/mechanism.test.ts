@@ -36,7 +36,7 @@ describe('pieces kept apart', () => {
   const rule = (least: number) =>
     vice({
       keepApart: [
-        { code: 'fingers', a: 'near', b: 'far', least, why: 'room for fingers', remedy: 'open it' },
+        { code: 'knobs-touch', a: 'near', b: 'far', least, why: 'room for fingers', remedy: 'open it' },
       ],
     });
 
@@ -46,7 +46,7 @@ describe('pieces kept apart', () => {
     const [finding, ...more] = await findings(rule(10.1));
     expect(more).toEqual([]);
     expect(finding).toMatchObject({
-      code: 'fingers',
+      code: 'knobs-touch',
       level: 'error',
       subjects: ['near', 'far'],
       limit: 10.1,

@@ -38,8 +38,8 @@ describe('make and check print', () => {
     expect(good.out + good.err).toBe('');
     const bad = await atDesk(['make', 'small', '--quiet'], { findings });
     expect(bad.out).toBe('');
-    expect(bad.err).toMatch(/error-of-a-test/);
-    expect(bad.err).not.toMatch(/warning-of-a-test/);
+    expect(bad.err).toMatch(/tenon-bottoms-out/);
+    expect(bad.err).not.toMatch(/wall-thin/);
   });
 
   test('each step on a line of its own, and on a terminal on one line rewritten in place', async () => {

@@ -15,7 +15,7 @@ const { glueUp } = provedGlueUp(solids);
 const tenons = measureJoints(solids);
 
 const finding = (...subjects: string[]): Finding => ({
-  code: 'seeded',
+  code: 'wall-thin',
   level: 'warning',
   subjects,
   measured: 1,

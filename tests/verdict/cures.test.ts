@@ -48,8 +48,10 @@ describe('a cure that is told works when it is typed', () => {
     for (const [code, cure] of cures) {
       const after = await verdictOf(question, retyped(model, raw, cure, units));
       expect(after.refused).toBeUndefined();
-      const left = new Set(after.findings.flatMap(({ level, code }) => (level === 'error' ? [code] : [])));
-      expect([...left].filter((one) => !codes.has(one))).toEqual([]);
+      const left = new Set<string>(
+        after.findings.flatMap(({ level, code }) => (level === 'error' ? [code] : [])),
+      );
+      expect([...left].filter((one) => !(codes as ReadonlySet<string>).has(one))).toEqual([]);
       expect(left.has(code)).toBe(false);
     }
   });

@@ -111,9 +111,22 @@ export interface SupportUse {
   readonly why: string;
 }
 
+/** Stable names of what jig, router and cutter cannot do. */
+export type LimitCode =
+  | 'grip-too-wide'
+  | 'grip-too-narrow'
+  | 'rail-reach'
+  | 'rail-near-cutter'
+  | 'plunge-travel'
+  | 'cutting-length'
+  | 'cutter-length'
+  | 'guide-wood'
+  | 'template-meets-work'
+  | 'plate-meets-work'
+  | 'base-meets-work';
+
 export interface BrokenLimit {
-  /** Stable: `rail-reach`, `grip-too-wide`, `plunge-travel`. */
-  readonly code: string;
+  readonly code: LimitCode;
   readonly measured: number;
   readonly limit: number;
   readonly message: string;

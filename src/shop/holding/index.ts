@@ -6,6 +6,7 @@ export type {
   BrokenLimit,
   FromFace,
   Holding,
+  LimitCode,
   RailBearing,
   Refusal,
   Stage,

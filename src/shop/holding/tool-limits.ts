@@ -2,7 +2,7 @@ import type { Mortise } from '../../board/index.js';
 import type { Say } from '../../length/index.js';
 import type { Shop } from '../at-hand/index.js';
 import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
-import type { BrokenLimit } from './holding.js';
+import type { BrokenLimit, LimitCode } from './holding.js';
 
 /**
  * What the router and the cutter at hand cannot do at a mortise. What the shop file does not say breaks nothing here: the
@@ -17,7 +17,7 @@ export function toolLimits(mortise: Mortise, through: number, shop: Shop, say: S
   const broken: BrokenLimit[] = [];
   const mm = say.length;
   const add = (
-    code: string,
+    code: LimitCode,
     measured: number,
     limit: number,
     text: (needs: string, has: string) => string,

@@ -1,10 +1,11 @@
 import type { Design } from '../../assembly/index.js';
 import { type Mortise, mouthOf } from '../../board/index.js';
 import { type Say, speaker } from '../../length/index.js';
-import type { BrokenLimit, Holding } from './holding.js';
+import type { BrokenLimit, Holding, LimitCode } from './holding.js';
 
 /** A mortise that cannot be cut with the shop at hand, the limit it breaks, and what would cure it. */
-export interface Uncut extends BrokenLimit {
+export interface Uncut extends Omit<BrokenLimit, 'code'> {
+  readonly code: `cannot-be-cut-${LimitCode}` | 'mortise-without-mouth';
   readonly board: string;
   /** The reason alone, where the mortise is named already. */
   readonly why: string;

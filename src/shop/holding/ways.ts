@@ -82,7 +82,7 @@ export function freeWays(work: Work, hand: AtHand): readonly Way[] {
   const guided = guides(work, shop.router, hand.longest).map((guide): Way => {
     const shared = commonLimits(work, base, above, hand);
     const [wood, needed] = say.lengths(guide.wood, GUIDE_WOOD);
-    const broken = guideHolds(guide)
+    const broken: readonly BrokenLimit[] = guideHolds(guide)
       ? []
       : [
           {
@@ -112,7 +112,7 @@ export function freeWays(work: Work, hand: AtHand): readonly Way[] {
     [x, y],
     [-x, y],
   ]);
-  const broken = blocked
+  const broken: readonly BrokenLimit[] = blocked
     ? [
         {
           code: 'template-meets-work',
