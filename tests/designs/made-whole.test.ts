@@ -49,6 +49,19 @@ test('a panelled door is made whole: cards for its grooves, its panel put in dry
   expect(result.findings).toEqual([]);
   expect(result.heldBack).toEqual([]);
   // mortises first, along whole edges; then the grooves
+  expect(result.summary.captives!.map(({ panel }) => panel)).toEqual(['panel']);
+  expect(result.summary.boards[0]!.grooves).toEqual([
+    {
+      id: 'groove',
+      face: 'opposite-edge',
+      from: 'reference-face',
+      distance: 8,
+      width: 6,
+      depth: 10,
+      length: 566,
+      stopped: ['start', 'end'],
+    },
+  ]);
   const kinds = result.summary
     .shop!.steps.filter(({ board }) => board === 'left-stile')
     .map(({ kind }) => kind);
@@ -67,7 +80,10 @@ test('a table is made whole: its top is put on last, held by buttons', async () 
   const { result, texts } = await made(smallTable());
   expect(result.findings.filter(({ level }) => level === 'error')).toEqual([]);
   expect(result.heldBack).toEqual([]);
+  expect(result.summary.fastenings).toHaveLength(10);
   expect(result.summary.shop!.glueUp.loose).toEqual([]);
+  // the very last thing done
+  expect(result.summary.shop!.steps.at(-1)!.what).toMatch(/^fix the top last, not glued, to the front apron/);
   expect(texts.hardware).toMatch(/,10,"wooden button 42 × 25 × 16.5 mm, tongue 12 × 7 mm",button,/);
   expect(texts.hardware).toMatch(/,10,"wood screw 4 × 35 mm, pan head",screw,/);
   expect(texts.glueUp.indexOf('Last: held without glue')).toBeGreaterThan(texts.glueUp.indexOf('| G7 |'));

@@ -1,5 +1,5 @@
 import type { Derived, Design, HardwareKind } from '../../assembly/index.js';
-import type { Blank } from '../../board/index.js';
+import { type Blank, type Board, type FaceId, fenceDistance } from '../../board/index.js';
 import type { Finding } from '../../checks/index.js';
 import type { ParameterValue } from '../../model/index.js';
 import type { ShopPapers } from '../../shop/index.js';
@@ -54,6 +54,9 @@ export interface Summary {
     readonly name: string;
     readonly bought: boolean;
   }[];
+  /** Panels held in grooves, and boards held without glue, as the design asks for them; left out when there are none. */
+  readonly captives?: Design['captives'];
+  readonly fastenings?: Design['fastenings'];
   readonly notes: readonly string[];
   readonly findings: readonly Finding[];
   /** Everything the papers of the bench set, as data; null when they were not asked for. */
@@ -66,11 +69,25 @@ export interface BoardSummary {
   readonly name: string;
   readonly material: string;
   readonly blank: Blank;
+  /** Left out when it has none. */
+  readonly grooves?: readonly GrooveSummary[];
   readonly volumeMm3: number;
   readonly massKg: number;
   /** Paths; null when the file was not written. */
   readonly solid: string | null;
   readonly template: string | null;
+}
+
+export interface GrooveSummary {
+  readonly id: string;
+  readonly face: FaceId;
+  /** The face its fence follows, and how far from it the near wall stands; 0 for a rebate. */
+  readonly from: FaceId;
+  readonly distance: number;
+  readonly width: number;
+  readonly depth: number;
+  readonly length: number;
+  readonly stopped: readonly ('start' | 'end')[];
 }
 
 export interface JointSummary {
@@ -124,6 +141,7 @@ export function summaryOf(parts: SummaryParts): Summary {
         name: board.name,
         material: board.material,
         blank: board.blank,
+        ...(board.grooves.length === 0 ? {} : { grooves: groovesOf(board) }),
         volumeMm3,
         massKg: volumeMm3 * M3 * density(board.material),
         solid: parts.boardFiles.get(board.id)?.solid ?? null,
@@ -141,12 +159,21 @@ export function summaryOf(parts: SummaryParts): Summary {
     ),
     derived: design.derived,
     hardware: design.hardware.map(({ id, kind, name, bought }) => ({ id, kind, name, bought })),
+    ...(design.captives && { captives: design.captives }),
+    ...(design.fastenings && { fastenings: design.fastenings }),
     notes: design.notes,
     findings: parts.findings,
     shop: parts.papers ? papersSummary(parts.papers, parts.aidFiles) : null,
     files: parts.files,
   };
 }
+
+const groovesOf = (board: Board): readonly GrooveSummary[] =>
+  board.grooves.map((groove) => {
+    const { id, face, from, width, depth, length, stopped } = groove;
+    const distance = groove.rebate ? 0 : fenceDistance(board, groove);
+    return { id, face, from, distance, width, depth, length, stopped };
+  });
 
 const mortiseSummary = (measure: MortiseMeasure): MortiseSummary => ({
   board: measure.board,
