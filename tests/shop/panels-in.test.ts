@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { benchOf, runChecks } from '../../src/checks/index.js';
-import { scale } from '../../src/frame/index.js';
+import { add, scale, unit, type Vec3 } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
-import { provedGlueUp } from '../../src/shop/index.js';
+import { panelEntries } from '../../src/shop/glue-up/panel-entries.js';
+import { freedomOf, provedGlueUp } from '../../src/shop/index.js';
 import { type Kernel, sharedVolume, solidsOf, startKernel } from '../../src/solid/index.js';
 import { type DoorChoices, panelledDoor } from '../designs/panelled-door.js';
 import { smallTable } from '../designs/small-table.js';
@@ -43,6 +44,26 @@ test('a panel goes in before the last stile closes on it, and every step is free
         body.delete();
       }
     }
+  }
+});
+
+test('a panel goes deeper into its groove or along it, never out through the floor or a wall', () => {
+  for (const entry of panelEntries(panelledDoor())) {
+    const out = {
+      'left-stile': [-1, 0, 0],
+      'right-stile': [1, 0, 0],
+      'top-rail': [0, 0, 1],
+      'bottom-rail': [0, 0, -1],
+    }[entry.receiver] as unknown as Vec3;
+    const along: Vec3 = [out[2], 0, out[0]];
+    const freedom = (travel: Vec3) => freedomOf(entry, travel).freedom;
+    expect(freedom(out), entry.receiver).toBe('free');
+    expect(freedom(scale(out, -1)), entry.receiver).toBe('locked');
+    expect([freedom(along), freedom(scale(along, -1))]).toEqual(['free', 'free']);
+    expect([freedom([0, 1, 0]), freedom([0, -1, 0])]).toEqual(['locked', 'locked']);
+    // a lean that the air beside the tongue takes: 0.1 over 7 or 9 of depth
+    expect(freedom(unit(add(out, [0, 0.01, 0])))).toBe('free');
+    expect(freedom(unit(add(out, [0, 0.02, 0])))).toBe('locked');
   }
 });
 
