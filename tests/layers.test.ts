@@ -7,7 +7,7 @@ const root = path.resolve(import.meta.dirname, '..');
 
 /** Folders of src in the order they are built on each other; `models` is the folder beside src. */
 const ORDER: readonly (readonly string[])[] = [
-  ['src/errors.ts', 'src/once.ts', 'src/tolerances.ts'],
+  ['src/errors.ts', 'src/once.ts', 'src/remembered.ts', 'src/tolerances.ts'],
   // lengths as text and frames in space know nothing of each other
   ['length', 'frame'],
   ['tables'],

@@ -32,14 +32,16 @@ export function trimmedBoard(board: Board, cut: Plane, id: FaceId): TrimmedBoard
     throw refused(board, 'that end is bevelled already: trim each end once');
   const from = side > 0 ? board.blank.length : 0;
   const atEnd = (x: number) => Math.abs(x - from) < SAME_POINT;
+  const square = Math.abs(nz) < SQUARE;
+  // a cut that counts as square where the end is already takes nothing off, whichever face it is measured on
+  const there = square ? Math.max(SAME_POINT, SQUARE * board.blank.thickness) : SAME_POINT;
   const cutAt = (y: number, z: number): number => {
     const x = cut.point[0] - (ny * (y - cut.point[1]) + nz * (z - cut.point[2])) / nx;
-    return atEnd(x) ? from : x;
+    return Math.abs(x - from) < there ? from : x;
   };
   const end = board.outline.filter((v) => atEnd(v.x));
   const reach = end.flatMap(({ y }) => [cutAt(y, 0), cutAt(y, board.blank.thickness)]);
   const tip = side > 0 ? Math.max(...reach) : Math.min(...reach);
-  const square = Math.abs(nz) < SQUARE;
   const outline = board.outline.map((v, i) => {
     if (!atEnd(v.x)) return v;
     const x = square ? cutAt(v.y, 0) : tip;

@@ -1,4 +1,4 @@
-import type { Hardware, PlacedBoard } from '../assembly/index.js';
+import type { Design, Hardware, PlacedBoard } from '../assembly/index.js';
 import { add, type Frame, pointOut, subtract, type Vec3 } from '../frame/index.js';
 import { once } from '../once.js';
 import { bounds } from '../profile/index.js';
@@ -7,6 +7,7 @@ import {
   type Body,
   type Box,
   box,
+  facetsBox,
   gap,
   type Kernel,
   type Outside,
@@ -43,11 +44,17 @@ export const pieceOf = (name: string, body: Body): Piece => ({
   shift: HERE,
 });
 
-/** A piece whose body stands in a frame, as it is written in the frame around it. */
-export const standingPiece = (kernel: Kernel, name: string, own: Body, place: Frame): Piece => ({
-  ...pieceOf(name, kernel.keep(standingIn(own, place))),
-  outside: once(() => outsideIn(outsideOf(own), place)),
-});
+/** A piece whose body stands in a frame, as it is written in the frame around it; the body there is made when it is asked for. */
+export function standingPiece(kernel: Kernel, name: string, own: Body, place: Frame): Piece {
+  const outside = outsideIn(outsideOf(own), place);
+  return {
+    name,
+    box: facetsBox(outside.corners),
+    body: once(() => kernel.keep(standingIn(own, place))),
+    outside: () => outside,
+    shift: HERE,
+  };
+}
 
 /** A piece moved on. */
 export const pushed = (piece: Piece, by: Vec3): Piece => ({ ...piece, shift: add(piece.shift, by) });
@@ -83,8 +90,18 @@ function withBoth(one: Piece, other: Piece, measure: (a: Body, b: Body) => numbe
   return found;
 }
 
+/** A jig serves many designs: what its pieces look like is worked out once. */
+const jigOutsides = new WeakMap<Design, Map<string, Outside>>();
+
 /** Every piece of a jig but its cutter, each made when it is first asked for: most never come near the work. */
 export function jigPieces(kernel: Kernel, { design }: JigAtHand): ReadonlyMap<string, Piece> {
+  const outsides = jigOutsides.get(design) ?? new Map<string, Outside>();
+  jigOutsides.set(design, outsides);
+  const seen = (name: string, body: () => Body): Outside => {
+    const outside = outsides.get(name) ?? outsideOf(body());
+    outsides.set(name, outside);
+    return outside;
+  };
   const only = { ...design, boards: [], joints: [], hardware: [] };
   return new Map([
     ...design.boards.map((placed): [string, Piece] => {
@@ -94,14 +111,14 @@ export function jigPieces(kernel: Kernel, { design }: JigAtHand): ReadonlyMap<st
         const stock = kernel.keep(stockBody(kernel, placed.board));
         return kernel.keep(standingIn(stock, placed.place));
       });
-      return [name, { name, box: boardBox(placed), body, outside: () => outsideOf(body()), shift: HERE }];
+      return [name, { name, box: boardBox(placed), body, outside: () => seen(name, body), shift: HERE }];
     }),
     ...design.hardware
       .filter(({ kind }) => kind !== 'cutter')
       .map((piece): [string, Piece] => {
         const name = piece.id;
         const body = once(() => solidsOf(kernel, { ...only, hardware: [piece] }).hardware.get(name)!.body);
-        return [name, { name, box: hardwareBox(piece), body, outside: () => outsideOf(body()), shift: HERE }];
+        return [name, { name, box: hardwareBox(piece), body, outside: () => seen(name, body), shift: HERE }];
       }),
   ]);
 }

@@ -207,3 +207,17 @@ test.each<[Raw, string, string]>([
   expect(error.message).toContain(mm);
   expect(error.explain(speaker('in'))).toContain(inches);
 });
+
+test.each([5e-6, 2e-4, 8e-4, 0.0012])(
+  'a rake of %f°, less than any saw can be set to, is built like an upright stool',
+  (rake) => {
+    for (const treads of [1, 2]) {
+      const raw = { treads, taper: 1.6, ...(treads === 2 ? { height: 520 } : {}) };
+      const design = stool.build(readParameters(stool, { ...raw, rake }, 'mm'));
+      const upright = stool.build(readParameters(stool, { ...raw, rake: 0 }, 'mm'));
+      for (const [i, { board }] of design.boards.entries()) {
+        expect(board.blank.length).toBeCloseTo(upright.boards[i]!.board.blank.length, 1);
+      }
+    }
+  },
+);
