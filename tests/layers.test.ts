@@ -178,6 +178,22 @@ test('a room imports only from rooms before it, and what is loaded at once throu
   expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);
 });
 
+test('no file needs itself by way of others, types included', () => {
+  const on = new Map<string, string[]>();
+  for (const { from, to, late } of ours) if (!late) on.set(from, [...(on.get(from) ?? []), to]);
+  const done = new Set<string>();
+  const circles: string[] = [];
+  const walk = (file: string, way: readonly string[]): void => {
+    const at = way.indexOf(file);
+    if (at >= 0) circles.push([...way.slice(at), file].map((one) => path.relative(root, one)).join(' > '));
+    if (at >= 0 || done.has(file)) return;
+    for (const next of on.get(file) ?? []) walk(next, [...way, file]);
+    done.add(file);
+  };
+  for (const file of on.keys()) walk(file, []);
+  expect(circles).toEqual([]);
+});
+
 test('no folder of src imports a model: the command line finds them by their files', () => {
   const wrong = ours.filter(({ from, to }) => layerOf(to) === 'models' && layerOf(from) !== 'models');
   expect(wrong.map(({ from, to }) => shown(from, to))).toEqual([]);

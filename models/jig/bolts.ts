@@ -1,6 +1,6 @@
 import { InputError } from '../../src/errors.js';
 import { boltLengthFrom, boltLengthUpTo, type Fastener, fastener } from '../../src/tables/index.js';
-import type { JigValues } from './layout.js';
+import type { JigValues } from './jig-values.js';
 import { HEAD_BELOW, HEAD_SIDE_AIR, RAIL_FLOOR, THREAD_DIAMETERS, TIP_AIR } from './practice.js';
 
 /** One bolt through rail, plate, washer and knob. mm */

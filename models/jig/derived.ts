@@ -1,7 +1,8 @@
 import type { Derived, Hardware } from '../../src/assembly/index.js';
 import type { Vec3 } from '../../src/frame/index.js';
 import { trimmed } from '../../src/length/index.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 
 /** Figures the jig worked out. */
 export const derived = (l: Layout): readonly Derived[] => [

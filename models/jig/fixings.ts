@@ -2,7 +2,8 @@ import type { Hardware, PlacedBoard } from '../../src/assembly/index.js';
 import { type Frame, pointOut, WORLD } from '../../src/frame/index.js';
 import { circle, type Profile, polygon } from '../../src/profile/index.js';
 import { length as inWords } from './in-words.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 
 /** The bolt, washer and knob of every hole in a rail, as the rail stands. */
 export const fixings = (rail: PlacedBoard, v: JigValues, l: Layout): readonly Hardware[] =>

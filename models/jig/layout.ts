@@ -1,12 +1,9 @@
-import type { z } from 'zod';
 import { InputError } from '../../src/errors.js';
 import { type BoltStack, boltStack } from './bolts.js';
+import type { JigValues } from './jig-values.js';
 import { type Mounting, mounting } from './mounting.js';
-import type { parameters } from './parameters.js';
 import { KNOB_GAP, RAIL_BEYOND, SLOT_PLAY } from './practice.js';
 import { type RouterBase, routerBase } from './router-base.js';
-
-export type JigValues = z.infer<z.ZodObject<typeof parameters>>;
 
 /** Every size the jig is made to; mm. x runs along the rails, y across the work, both from the cutter's centre. */
 export interface Layout {

@@ -1,5 +1,6 @@
 import type { Engagement, Hardware, KeepApart } from '../../src/assembly/index.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 import {
   CUTTER_AIR,
   KNOB_GAP,

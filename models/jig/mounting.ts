@@ -1,7 +1,7 @@
 import { InputError } from '../../src/errors.js';
 import { boltCircle, fromDistances, fromPoints, type HolePattern } from '../../src/mounting/index.js';
 import { boltLengthFrom, boltLengthUpTo, type Fastener, fastener } from '../../src/tables/index.js';
-import type { JigValues } from './layout.js';
+import type { JigValues } from './jig-values.js';
 import { OPENING_WALL, SEAT_AIR, THREAD_DIAMETERS } from './practice.js';
 import type { RouterBase } from './router-base.js';
 

@@ -1,6 +1,7 @@
 import type { Hardware, PlacedBoard, Pose, Reach } from '../../src/assembly/index.js';
 import type { Vec3 } from '../../src/frame/index.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 import { SIDES } from './rails.js';
 
 const NARROWEST = 'narrowest work';

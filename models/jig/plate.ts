@@ -2,7 +2,8 @@ import type { PlacedBoard } from '../../src/assembly/index.js';
 import { type Hole, makeBoard, type Slot } from '../../src/board/index.js';
 import { frame, WORLD } from '../../src/frame/index.js';
 import { circle } from '../../src/profile/index.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 
 /** The base plate: its reference face slides on the work. */
 export function plate(v: JigValues, l: Layout): PlacedBoard {

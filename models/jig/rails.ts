@@ -1,7 +1,8 @@
 import type { PlacedBoard } from '../../src/assembly/index.js';
 import { type Hole, makeBoard } from '../../src/board/index.js';
 import { type Frame, frame } from '../../src/frame/index.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 
 /** `near` is on the person's side of the work. */
 export const SIDES = ['near', 'far'] as const;

@@ -1,7 +1,7 @@
 import { InputError } from '../../src/errors.js';
 import type { Vec2 } from '../../src/frame/index.js';
 import { circle, type Profile, rectangle } from '../../src/profile/index.js';
-import type { JigValues } from './layout.js';
+import type { JigValues } from './jig-values.js';
 
 /** The outline of the router's base about the cutter, seen from above; mm. */
 export interface RouterBase {

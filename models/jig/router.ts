@@ -2,7 +2,8 @@ import type { Hardware } from '../../src/assembly/index.js';
 import { WORLD } from '../../src/frame/index.js';
 import { circle } from '../../src/profile/index.js';
 import { length as inWords } from './in-words.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 
 /** The router's base on the plate, its screws from below and the plunged cutter. */
 export const router = (v: JigValues, l: Layout): readonly Hardware[] => [

@@ -2,9 +2,10 @@ import { type Face, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { type JoinRequest, joinAll } from '../joinery/index.js';
 import { type CaptiveRequest, captiveOf } from './captive.js';
-import type { Design, Hardware, PlacedBoard } from './design.js';
+import type { Design, Hardware } from './design.js';
 import { fasten } from './fasten.js';
 import type { Fastening, FastenRequest } from './fastening.js';
+import type { PlacedBoard } from './placed-board.js';
 
 export type { JoinRequest };
 

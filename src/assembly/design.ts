@@ -1,16 +1,10 @@
-import type { Board } from '../board/index.js';
 import type { Frame, Vec3 } from '../frame/index.js';
 import type { Joint, PatchLeft } from '../joinery/index.js';
 import type { Profile } from '../profile/index.js';
 import type { Captive } from './captive.js';
 import type { Fastening } from './fastening.js';
 import type { Mechanism } from './mechanism.js';
-
-/** A board and where it stands: `place` is the board frame written in the assembly frame. */
-export interface PlacedBoard {
-  readonly board: Board;
-  readonly place: Frame;
-}
+import type { PlacedBoard } from './placed-board.js';
 
 /** A layer of a piece of hardware: `outline` less `bores`, from z = from to z = to; scaled to `endScale` at `to`. */
 export interface Stage {

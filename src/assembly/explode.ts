@@ -1,6 +1,7 @@
 import { add, dot, pointOut, scale, subtract, type Vec3 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
-import type { Design, PlacedBoard } from './design.js';
+import type { Design } from './design.js';
+import type { PlacedBoard } from './placed-board.js';
 
 /** Air left beyond a drawn-out tenon, mm; for looking only. */
 const AIR = 25;

@@ -19,9 +19,10 @@ import {
 import { type Contact, contacts } from '../joinery/index.js';
 import { minimumRectangle } from '../profile/index.js';
 import { type ButtonSize, buttonPieces } from './button.js';
-import type { Hardware, PlacedBoard } from './design.js';
+import type { Hardware } from './design.js';
 import type { Fastening, FastenRequest } from './fastening.js';
 import { seasonalMovement } from './movement.js';
+import type { PlacedBoard } from './placed-board.js';
 import { screwPieces, screwSizes } from './wood-screw.js';
 
 /** Two boards with what was cut for their fastenings, and the pieces that go in. */

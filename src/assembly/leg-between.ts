@@ -11,7 +11,7 @@ import {
   unit,
   type Vec3,
 } from '../frame/index.js';
-import type { PlacedBoard } from './design.js';
+import type { PlacedBoard } from './placed-board.js';
 import { trimmed } from './trimmed.js';
 
 /** A straight part between two points of its centre line, mm, assembly frame. */

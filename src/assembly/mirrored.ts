@@ -1,6 +1,6 @@
 import { mirroredBoard } from '../board/index.js';
 import { frame, mirroredDirection, mirroredPoint, type Plane, pointOut } from '../frame/index.js';
-import type { PlacedBoard } from './design.js';
+import type { PlacedBoard } from './placed-board.js';
 
 /**
  * The mirror image of a standing board in a plane: the board mirrored edge to edge, standing so that it fills the image. Frames stay

@@ -1,6 +1,6 @@
 import { BoardError } from '../errors.js';
 import { type Frame, moved, scale, turnedAbout, type Vec3 } from '../frame/index.js';
-import type { PlacedBoard } from './design.js';
+import type { PlacedBoard } from './placed-board.js';
 
 /**
  * A board and its copies along a line, called `slat-1`, `slat-2`, …

@@ -1,7 +1,7 @@
 import { type FaceId, faceFrame, trimmedBoard } from '../board/index.js';
 import { BoardError } from '../errors.js';
 import { directionIn, directionOut, moved, type Plane, pointIn, pointOut, scale } from '../frame/index.js';
-import type { PlacedBoard } from './design.js';
+import type { PlacedBoard } from './placed-board.js';
 
 /**
  * A standing board with one end cut to a plane; it becomes as long as it must, and its other end stays where it is.

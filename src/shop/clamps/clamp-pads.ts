@@ -1,7 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import type { Aid } from '../holding/index.js';
+import type { Clamp } from './clamp.js';
 import { padBoard } from './clamp-pad.js';
-import type { Clamp } from './clamps.js';
 import { type OffcutWedge, offcutWedges } from './offcut-wedges.js';
 
 /** A pad to be made or kept. */

@@ -4,41 +4,13 @@ import type { Joint } from '../../joinery/index.js';
 import type { ClampAtHand, Verdict } from '../at-hand/index.js';
 import { entriesOf, type GlueUp } from '../glue-up/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
-import { bearingOn, type ClampBearing, type StandingFaces, standingFaces } from './clamp-bearing.js';
+import type { Clamp, ClampEnd } from './clamp.js';
+import { bearingOn, type StandingFaces, standingFaces } from './clamp-bearing.js';
 import { type ClampLine, clampLines, middleOf } from './clamp-lines.js';
-import { type PadUse, padId, padUse } from './clamp-pad.js';
+import { padId, padUse } from './clamp-pad.js';
 import { type ClampPad, padsOf } from './clamp-pads.js';
 import { throatOf } from './clamp-throat.js';
-import { type ClampChoice, clampsChosen } from './clamps-chosen.js';
-
-/** One clamp of a stage. mm, degrees, assembly frame. */
-export interface Clamp {
-  /** `C1`, `C2` … */
-  readonly id: string;
-  readonly stage: number;
-  /** The board it squeezes along, and the joints it closes. */
-  readonly rail: string;
-  readonly joints: readonly string[];
-  /** A point of its line, in the plane of the first joint, and its direction. */
-  readonly through: Vec3;
-  readonly direction: Vec3;
-  readonly ends: readonly [ClampEnd, ClampEnd];
-  /** Jaw to jaw: the outside size and both pads. */
-  readonly opening: number;
-  /** From its bar to the line it squeezes along, at least. */
-  readonly throat: number;
-  /** Whether a clamp at hand does that, none used twice in a stage, and what is wanting when none does. */
-  readonly verdict: Verdict;
-  readonly wants?: ClampChoice['wants'];
-}
-
-export interface ClampEnd extends ClampBearing {
-  readonly pad: PadUse;
-  /** Share of the force that pushes along the face without the pad: sin of the angle. */
-  readonly slideShare: number;
-  /** Steeper than friction holds: without the pad the clamp walks off. */
-  readonly slides: boolean;
-}
+import { clampsChosen } from './clamps-chosen.js';
 
 /** How far the resultant of a joint's clamps passes from its middle. */
 export interface ClampOffset {

@@ -1,9 +1,8 @@
+export type { Clamp, ClampEnd } from './clamp.js';
 export type { ClampBearing } from './clamp-bearing.js';
 export { type PadUse, padBoard, padUse } from './clamp-pad.js';
 export type { ClampPad } from './clamp-pads.js';
 export {
-  type Clamp,
-  type ClampEnd,
   type ClampOffset,
   type ClampPlan,
   clampPlan,

@@ -3,8 +3,9 @@ import { type FaceId, faces, type Mortise } from '../../board/index.js';
 import { angleDeg, dot, length, pointOut, scale, subtract, type Vec3 } from '../../frame/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 import { faceWords } from '../words/index.js';
+import type { Entry } from './entry.js';
 import type { GlueUp } from './glue-up.js';
-import { type Entry, entriesOf } from './glue-up-entry.js';
+import { entriesOf } from './glue-up-entry.js';
 
 /** A corner of a board that a rule can be put to. Assembly frame, mm. */
 export interface Corner {

@@ -1,7 +1,8 @@
 import { add, angleDeg, length, scale, unit, type Vec3 } from '../../frame/index.js';
 import { PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
-import { type Entry, type Freedom, freedomOf, type JointFreedom } from './glue-up-entry.js';
+import type { Entry, Freedom, JointFreedom } from './entry.js';
+import { freedomOf } from './glue-up-entry.js';
 import { distinct } from './move-directions.js';
 import { wayInGroove } from './panel-entries.js';
 

@@ -1,7 +1,8 @@
 import { angleDeg, dot, scale, type Vec3 } from '../../frame/index.js';
 import { PARALLEL_DEG } from '../../tolerances.js';
 import { piecesOf, travellingGroups, travellingSets, travelsAlone } from './blocking-graph.js';
-import { type Entry, type Freedom, freedomOf } from './glue-up-entry.js';
+import type { Entry, Freedom } from './entry.js';
+import { freedomOf } from './glue-up-entry.js';
 import { type Blocked, joined, type OrderStep } from './glue-up-move.js';
 import { moveDirections } from './move-directions.js';
 

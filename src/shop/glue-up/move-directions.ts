@@ -1,6 +1,7 @@
 import { add, angleDeg, length, scale, unit, type Vec3 } from '../../frame/index.js';
 import { PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
-import { type Entry, freedomOf } from './glue-up-entry.js';
+import type { Entry } from './entry.js';
+import { freedomOf } from './glue-up-entry.js';
 
 /** Directions, each once. */
 export function distinct(directions: readonly Vec3[]): readonly Vec3[] {

@@ -1,18 +1,8 @@
 import type { Design } from '../../assembly/index.js';
-import { dot, type Frame, frameOut, pointIn, pointOut, scale, type Vec3 } from '../../frame/index.js';
+import { dot, frameOut, pointIn, pointOut, scale, type Vec3 } from '../../frame/index.js';
 import type { Joint } from '../../joinery/index.js';
 import { SAME_POINT } from '../../tolerances.js';
-import type { Entry, JointFreedom } from './glue-up-entry.js';
-
-/** A panel's edge in a groove: it goes in deeper, or slides along, and nothing else. */
-export interface InGroove {
-  /** Assembly frame; x along the groove, z out of the wood. */
-  readonly groove: Frame;
-  /** How much of the panel's edge stands in the groove, along it, mm. */
-  readonly run: number;
-  /** Air beside the panel, each face. */
-  readonly air: number;
-}
+import type { Entry, InGroove, JointFreedom } from './entry.js';
 
 /** The grooves of every panel, as what is closed with the joints; nothing is glued there. */
 export function panelEntries(design: Design): readonly Entry[] {

@@ -2,7 +2,7 @@ import { type Board, type Face, type FaceId, faces } from '../../board/index.js'
 import { angleDeg, dot, subtract } from '../../frame/index.js';
 import { type Profile, rectangle } from '../../profile/index.js';
 import { COPLANAR, PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
-import type { Horn } from './horns.js';
+import type { Horn } from './horn.js';
 import { stagesOf } from './stages.js';
 
 /** A board after a step that shapes it, with no mortise, hole or slot in it. */

@@ -1,15 +1,7 @@
 import type { Board, FaceId, Mortise } from '../../board/index.js';
 import type { Frame } from '../../frame/index.js';
 import type { LineMarks } from './line-marks.js';
-
-/** How far a board has been worked, in the order of the work. */
-export type StageName = 'milled blank' | 'ends cut' | 'outline cut';
-
-/** A board as it is at a stage: same frame, same ids; `outline cut` is the whole outline with every bevel and opening. */
-export interface Stage {
-  readonly name: StageName;
-  readonly board: Board;
-}
+import type { StageName } from './stage.js';
 
 /** What one rail of the jig bears on. Distances mm, from the cutter's centre, across the mortise. */
 export interface RailBearing {

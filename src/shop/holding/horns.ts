@@ -1,11 +1,5 @@
-import type { FaceId } from '../../board/index.js';
 import type { Holding } from './holding.js';
-
-/** Extra length left on a milled blank beyond an end, until the mortises that need it are cut; mm. */
-export interface Horn {
-  readonly end: FaceId;
-  readonly length: number;
-}
+import type { Horn } from './horn.js';
 
 /** The horns of one board: at each end the longest that a mortise asks for. */
 export function hornsOf(board: string, holdings: readonly Holding[]): readonly Horn[] {

@@ -9,17 +9,17 @@ export type {
   LimitCode,
   RailBearing,
   Refusal,
-  Stage,
-  StageName,
   SupportUse,
   WedgeUse,
 } from './holding.js';
 export { type Holdings, holdingsOf } from './holdings-of.js';
-export { type Horn, hornsOf } from './horns.js';
+export type { Horn } from './horn.js';
+export { hornsOf } from './horns.js';
 export { type LaidIn, laidIn, sameSetting } from './laid-in.js';
 export { hornedMouth, type LineMark, type LineMarks } from './line-marks.js';
 export { type MarkedLines, markedOut } from './measured.js';
 export { withHorn } from './resting.js';
+export type { Stage, StageName } from './stage.js';
 export { stagesOf } from './stages.js';
 export { type Uncut, uncutMortises, unheld } from './uncut.js';
 export { THICK_END } from './wedge.js';

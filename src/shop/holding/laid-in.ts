@@ -1,7 +1,9 @@
 import type { Design } from '../../assembly/index.js';
 import type { Board, Face } from '../../board/index.js';
-import type { Holding, RailBearing, StageName } from './holding.js';
-import { type Horn, hornsOf } from './horns.js';
+import type { Holding, RailBearing } from './holding.js';
+import type { Horn } from './horn.js';
+import { hornsOf } from './horns.js';
+import type { StageName } from './stage.js';
 import { type SeenStage, type Work, workAtStage } from './work-at-stage.js';
 
 /** Settings nearer than this are one setting, mm: finer than any rail can be set. */

@@ -2,7 +2,7 @@ import type { FaceId } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import type { Region } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
-import type { Horn } from './horns.js';
+import type { Horn } from './horn.js';
 import type { SeenFace, Work } from './work-at-stage.js';
 
 /**

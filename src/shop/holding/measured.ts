@@ -3,7 +3,7 @@ import type { Vec2 } from '../../frame/index.js';
 import { PARALLEL_DEG } from '../../tolerances.js';
 import { MARKS_APART } from '../practice/index.js';
 import type { FromFace, Holding } from './holding.js';
-import type { Horn } from './horns.js';
+import type { Horn } from './horn.js';
 import { acrossOf, byReference, type Crossing, crossings, referenceFirst } from './line-marks.js';
 import type { SeenFace, Work } from './work-at-stage.js';
 

@@ -4,7 +4,7 @@ import { bounds, type Region, rectangle, unite } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { CLAMP_ROOM, HOLD, HORN_STEP, LONGEST_HORN, STOP_FOOT } from '../practice/index.js';
 import { holdAt, holdOver } from './hold.js';
-import type { Stage } from './holding.js';
+import type { Stage } from './stage.js';
 import { FREE_STRIP, type SupportBlock, type SupportSide, supportBlock } from './support.js';
 import type { AtHand, Way } from './ways.js';
 

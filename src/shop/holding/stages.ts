@@ -2,7 +2,7 @@ import type { Board } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import { bounds, type Profile, polygon, rectangle, type Vertex } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
-import type { Stage } from './holding.js';
+import type { Stage } from './stage.js';
 
 /**
  * How a board looks as it is worked: milled to its blank, its ends cut, its whole outline cut.

@@ -25,7 +25,7 @@ import {
 } from '../../frame/index.js';
 import { obround, type Region, regionArea, regionOf, subtractRegion } from '../../profile/index.js';
 import { COPLANAR, PARALLEL_DEG, PATCH_MM2 } from '../../tolerances.js';
-import type { Stage } from './holding.js';
+import type { Stage } from './stage.js';
 
 /** A flat face seen from a mortise: `normal` out of the wood, and the wood ends at `normal · p = offset`. */
 export interface SeenFace {
