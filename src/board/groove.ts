@@ -1,4 +1,5 @@
 import {
+  add,
   dot,
   type Frame,
   frame,
@@ -98,7 +99,7 @@ export function meetingLine(board: Board, face: string, from: string): Frame | u
   const size = Math.hypot(...inward);
   const across = scale(inward, 1 / size);
   const way = dot(along.z, subtract(along.origin, on.origin)) / dot(along.z, across);
-  const foot: Vec3 = [0, 1, 2].map((i) => on.origin[i]! + across[i]! * way) as unknown as Vec3;
+  const foot = add(on.origin, scale(across, way));
   const x: Vec3 = [
     across[1] * on.z[2] - across[2] * on.z[1],
     across[2] * on.z[0] - across[0] * on.z[2],

@@ -17,7 +17,6 @@ export {
   partsTable,
   pictureSheets,
   seenParts,
-  tenonAxes,
 } from './figure/index.js';
 export {
   type PlanContent,
@@ -82,13 +81,11 @@ export {
   type Stroke,
   strokesOf,
   type Table,
-  TEXT_HEIGHTS,
   type TextHeight,
   type TextStroke,
   tableAt,
   textBox,
   textWidth,
-  woodColour,
 } from './sheet/index.js';
 export {
   type CircleEntity,

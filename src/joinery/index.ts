@@ -3,5 +3,5 @@ export * from './contact.js';
 export { type Joinable, tenonShare } from './draft.js';
 export * from './join.js';
 export * from './joint.js';
-export { type JoinOptions, MEETS, type Meet } from './options.js';
+export type { JoinOptions, Meet } from './options.js';
 export { PRACTICE } from './practice.js';

@@ -26,7 +26,7 @@ export interface Mitre extends MitredEnd {
   readonly into: number;
 }
 
-export const NOTHING_GIVEN: Give = {
+const NOTHING_GIVEN: Give = {
   most: [undefined, undefined],
   mitres: [undefined, undefined],
   room: { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY },

@@ -66,7 +66,7 @@ export function meetingsOf(
   });
 }
 
-export const areMitred = (laid: readonly Laid[], one: InBoard, other: InBoard): boolean =>
+const areMitred = (laid: readonly Laid[], one: InBoard, other: InBoard): boolean =>
   laid[one.index]!.give.mitres[one.which]?.meets === laid[other.index]!.draft.id;
 
 /** Whether any pocket of one joint comes nearer to one of another than the wood that is kept. */

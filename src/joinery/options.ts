@@ -9,7 +9,7 @@ import { type AxisOption, checkedAxis } from './axis.js';
  */
 export type Meet = (typeof MEETS)[number];
 
-export const MEETS = ['shorten', 'butt', 'stagger', 'mitre'] as const;
+const MEETS = ['shorten', 'butt', 'stagger', 'mitre'] as const;
 
 /** How two boards are to be joined; lengths mm. Whatever is left out follows common practice. */
 export interface JoinOptions {

@@ -202,7 +202,6 @@ export {
   type ToBuy,
   type Unplaced,
   type WoodBill,
-  withinSawLimit,
   woodBill,
 } from './stock/index.js';
 export {

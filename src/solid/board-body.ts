@@ -121,5 +121,5 @@ function cone(
 }
 
 /** Deep enough to leave the board from any face. */
-export const throughDepth = (board: Board): number =>
+const throughDepth = (board: Board): number =>
   Math.hypot(board.blank.length, board.blank.width, board.blank.thickness) + CUTTER_LEAD;

@@ -1,5 +1,5 @@
 import type { Captive } from '../assembly/index.js';
-import { dot, frameOut, type Vec3 } from '../frame/index.js';
+import { dot, frameOut, pointOut, type Vec3 } from '../frame/index.js';
 import { belowFace } from './board-body.js';
 import { boxIn, hit } from './measure.js';
 import type { Solids } from './solids.js';
@@ -35,10 +35,7 @@ export const measureCaptive = (solids: Solids, captive: Captive): readonly Capti
       ? [(tongue.min[0] + tongue.max[0]) / 2, (tongue.min[1] + tongue.max[1]) / 2]
       : [0, 0];
     const engaged = tongue ? -tongue.min[2] : 0;
-    const place = (p: Vec3): Vec3 =>
-      [0, 1, 2].map(
-        (i) => at.origin[i]! + at.x[i]! * p[0] + at.y[i]! * p[1] + at.z[i]! * p[2],
-      ) as unknown as Vec3;
+    const place = (p: Vec3): Vec3 => pointOut(at, p);
     const look = (from: Vec3, to: Vec3) => hit(holder.own, place(from), place(to)) ?? REACH;
     const level = -Math.max(engaged / 2, 0.01);
     const depth = look([x, y, 1], [x, y, -REACH]) - 1;

@@ -1,3 +1,4 @@
+import { scale } from '../frame/index.js';
 import type { SectionPlane } from './cap.js';
 import type { Point, PreviewData } from './preview-data.js';
 
@@ -43,7 +44,7 @@ const [LATER, THIN] = [0.07, 0.25];
 /** Where a piece stands: drawn apart, or part way through a step. */
 export function offsetOf(data: PreviewData, { apart, step, along }: Choices, id: string): Point {
   const drawn = data.pieces.find((piece) => piece.id === id)!.apart;
-  const [x, y, z] = drawn.map((part) => part * apart) as unknown as Point;
+  const [x, y, z] = scale(drawn, apart);
   const now = step === undefined ? undefined : data.steps[step];
   if (!now?.moving.includes(id)) return [x, y, z];
   const back = (1 - along) * (now.travel + AIR);

@@ -1,3 +1,4 @@
+import { scale, add as sum } from '../frame/index.js';
 import type { Point, PreviewBox } from './preview-data.js';
 
 type Pixel = readonly [x: number, y: number];
@@ -45,9 +46,7 @@ function dimension(
     PreviewBox['sides'][0],
   ];
   const at = (...shares: readonly [mm: number, along: Point][]): Point =>
-    [0, 1, 2].map((i) =>
-      shares.reduce((sum, [mm, along]) => sum + mm * along[i]!, corner[i]! + offset[i]!),
-    ) as unknown as Point;
+    shares.reduce((from, [mm, along]) => sum(from, scale(along, mm)), sum(corner, offset));
   const half = sides.map(({ mm, along }): [number, Point] => [mm / 2, along]);
   const middle = pixel(at(...half));
   const { mm, along, mmText, inchText } = sides[which];

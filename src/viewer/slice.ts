@@ -1,3 +1,4 @@
+import { eachAxis } from '../frame/index.js';
 import type { Point } from './preview-data.js';
 
 /**
@@ -45,10 +46,10 @@ export function sliceLoops(
   const crossing = (key: number): Point => {
     const [a, b] = [Math.floor(key / corners), key % corners];
     const share = over[a]! / (over[a]! - over[b]!);
-    return [0, 1, 2].map((i) => {
+    return eachAxis((i) => {
       const from = positions[3 * a + i]!;
       return from + share * (positions[3 * b + i]! - from);
-    }) as unknown as Point;
+    });
   };
   const loops: Point[][] = [];
   for (const start of next.keys()) {

@@ -29,7 +29,7 @@ export interface DrawingOptions {
 }
 
 /** Kept free inside the frame, mm. */
-export const INSET = 4;
+const INSET = 4;
 
 /** Between the views and a table, mm. */
 const TABLE_GAP = 4;

@@ -226,7 +226,7 @@ function captions(
 }
 
 /** The blank's box in a view, on the sheet. */
-export function blankBox(board: Board, place: ViewPlace): Box {
+function blankBox(board: Board, place: ViewPlace): Box {
   const { length, width, thickness } = board.blank;
   return boundsOf([onSheet(place, [0, 0, 0]), onSheet(place, [length, width, thickness])]);
 }

@@ -12,5 +12,4 @@ export {
   isometricView,
   pictureSheets,
   seenParts,
-  tenonAxes,
 } from './picture.js';

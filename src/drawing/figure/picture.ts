@@ -38,7 +38,7 @@ export const seenParts = (
   });
 
 /** The axis of every tenon, from its mortise in one board to that in the other, as far as they stand apart. */
-export const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonly Wire[] =>
+const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonly Wire[] =>
   solids.design.joints.flatMap((joint) =>
     joint.tenons.map(({ id, place }) => ({
       id,

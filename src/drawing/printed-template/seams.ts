@@ -1,5 +1,5 @@
 /** A seam keeps this far off a mortise or a hole, mm. */
-export const SEAM_CLEAR = 6;
+const SEAM_CLEAR = 6;
 
 /** A frame is never narrower than this where there is a choice, mm: too narrow to handle. */
 const LEAST_FRAME = 40;

@@ -33,5 +33,5 @@ export function colourOf(solid: Solid): Colour {
 }
 
 /** The colour of a material by name. */
-export const woodColour = (material: string): Colour =>
+const woodColour = (material: string): Colour =>
   WOODS.find(({ words }) => words.test(material.toLowerCase()))?.colour ?? PALE_WOOD;

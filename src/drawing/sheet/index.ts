@@ -1,5 +1,5 @@
 export { clipped, pieceInside } from './clip.js';
-export { type Colour, colourOf, woodColour } from './colours.js';
+export { type Colour, colourOf } from './colours.js';
 export { arrowHead, disc, letters, path, SMALL, stroke } from './draw.js';
 export { type DrawingUnits, dimensionRows } from './drawing-units.js';
 export { entitiesBox } from './entity-box.js';
@@ -29,7 +29,6 @@ export {
   type Stroke,
   strokesOf,
   type Table,
-  TEXT_HEIGHTS,
   type TextHeight,
   type TextStroke,
 } from './sheet.js';

@@ -72,7 +72,7 @@ export interface TextStroke {
   readonly bold?: boolean;
 }
 
-export const TEXT_HEIGHTS = [2.5, 3.5, 5, 7, 10] as const;
+const TEXT_HEIGHTS = [2.5, 3.5, 5, 7, 10] as const;
 export type TextHeight = (typeof TEXT_HEIGHTS)[number];
 
 /** A cut surface: its loops, and the lines that fill it. */

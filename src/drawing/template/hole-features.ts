@@ -6,7 +6,7 @@ import { entersWideFace, type Feature, faceName, labelOf, size, spot } from './f
 import { LETTER, line, OVERRUN, ring, words } from './strokes.js';
 
 /** A hole in a wide face: a circle for each diameter and a cross to set the bit on. */
-export function drilledHole(mark: string, hole: Hole, units: Units): Feature {
+function drilledHole(mark: string, hole: Hole, units: Units): Feature {
   const { at, diameter, depth, face, counterbore, countersink } = hole;
   const centre: Vec2 = [at.origin[0], at.origin[1]];
   const wider = [counterbore?.diameter, countersink?.diameter].filter((d) => d !== undefined);
@@ -26,7 +26,7 @@ export function drilledHole(mark: string, hole: Hole, units: Units): Feature {
 }
 
 /** A hole in an end, an edge or a bevel, shown where it meets the template's line. */
-export function holeInEdge(mark: string, hole: Hole, depthSeen: number, units: Units): Feature {
+function holeInEdge(mark: string, hole: Hole, depthSeen: number, units: Units): Feature {
   const { at, diameter, depth, face } = hole;
   const deep = depth === 'through' ? depthSeen : depth;
   const into = depth === 'through' ? 'through' : `${size(depth, units)} deep`;

@@ -1,7 +1,7 @@
 import { exploded } from '../../assembly/index.js';
 import type { Finding } from '../../checks/index.js';
 import { colourOf } from '../../drawing/index.js';
-import { add, type Frame, pointOut, scale, type Vec3, WORLD } from '../../frame/index.js';
+import { add, eachAxis, type Frame, pointOut, scale, type Vec3, WORLD } from '../../frame/index.js';
 import { fixed, printLength } from '../../length/index.js';
 import { type GlueUp, inBoth } from '../../shop/index.js';
 import {
@@ -14,14 +14,7 @@ import {
   type Solids,
   type TenonMeasure,
 } from '../../solid/index.js';
-import type {
-  Point,
-  PreviewBox,
-  PreviewData,
-  PreviewJoint,
-  PreviewPiece,
-  PreviewStep,
-} from '../../viewer/index.js';
+import type { PreviewBox, PreviewData, PreviewJoint, PreviewPiece, PreviewStep } from '../../viewer/index.js';
 import { joinedCorners } from '../solids/index.js';
 import { previewFinding } from './preview-findings.js';
 
@@ -91,9 +84,9 @@ function toldBox(
 }
 
 function wholeBox(boxes: readonly Box[]): PreviewBox {
-  const min = [0, 1, 2].map((i) => Math.min(...boxes.map((one) => one.min[i]!))) as unknown as Point;
-  const sizes = min.map((least, i) => Math.max(...boxes.map((one) => one.max[i]!)) - least);
-  return toldBox(WORLD, min, sizes as unknown as Vec3, ['width', 'depth', 'height']);
+  const min = eachAxis((i) => Math.min(...boxes.map((one) => one.min[i])));
+  const sizes = eachAxis((i) => Math.max(...boxes.map((one) => one.max[i])) - min[i]);
+  return toldBox(WORLD, min, sizes, ['width', 'depth', 'height']);
 }
 
 function pieceOf(solid: Solid, known: FeatureEdges | undefined, apart: Vec3): PreviewPiece {

@@ -1,4 +1,5 @@
 import type { Finding } from '../../checks/index.js';
+import { eachAxis } from '../../frame/index.js';
 import { type Box, box, type Solids } from '../../solid/index.js';
 import type { Point, PreviewFinding } from '../../viewer/index.js';
 
@@ -43,18 +44,18 @@ function placeOf(
 const wholeOf = ({ boards }: Solids): Box => {
   const all = [...boards.values()].map(({ body }) => box(body));
   const end = (side: 'min' | 'max', pick: (...of: number[]) => number) =>
-    [0, 1, 2].map((i) => pick(...all.map((one) => one[side][i]!))) as unknown as Point;
+    eachAxis((i) => pick(...all.map((one) => one[side][i])));
   return { min: end('min', Math.min), max: end('max', Math.max) };
 };
 
 function around({ min, max }: Box): { readonly at: Point; readonly round: number } {
-  const at = min.map((least, i) => (least + max[i]!) / 2) as unknown as Point;
+  const at = eachAxis((i) => (min[i] + max[i]) / 2);
   const half = Math.hypot(...min.map((least, i) => max[i]! - least)) / 2;
   return { at, round: Math.max(LEAST_ROUND, 1.1 * half) };
 }
 
 function inBothBoxes(one: Box, other: Box): Box | undefined {
-  const min = one.min.map((least, i) => Math.max(least, other.min[i]!)) as unknown as Point;
-  const max = one.max.map((most, i) => Math.min(most, other.max[i]!)) as unknown as Point;
+  const min = eachAxis((i) => Math.max(one.min[i], other.min[i]));
+  const max = eachAxis((i) => Math.min(one.max[i], other.max[i]));
   return min.every((least, i) => least <= max[i]!) ? { min, max } : undefined;
 }

@@ -2,7 +2,7 @@ import { initWasm, Resvg } from '@resvg/resvg-wasm';
 import type { PictureMaker } from '../made/index.js';
 
 /** The font of every picture and plan: DejaVu Sans, free to embed. */
-export const FONT_FAMILY = 'DejaVu Sans';
+const FONT_FAMILY = 'DejaVu Sans';
 
 let started: Promise<void> | undefined;
 

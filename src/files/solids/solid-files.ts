@@ -15,10 +15,10 @@ import type { OutputFile } from '../folder/index.js';
 import { stl } from './stl.js';
 
 /** A board's own file, lying on its reference face. */
-export const boardStlPath = (board: string): string => `stl/${board}.mm.stl`;
+const boardStlPath = (board: string): string => `stl/${board}.mm.stl`;
 
 /** Tenons of one size with ends cut alike share a file. */
-export const tenonKind = (tenon: Tenon): string =>
+const tenonKind = (tenon: Tenon): string =>
   [
     `tenon-${[tenon.thickness, tenon.width, tenon.length].map((size) => trimmed(size, 2)).join('x')}`,
     endsShape(tenon),

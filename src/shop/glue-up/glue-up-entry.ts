@@ -1,6 +1,6 @@
 import type { Design, PlacedBoard } from '../../assembly/index.js';
 import { type Mortise, mouthOf } from '../../board/index.js';
-import { directionIn, dot, length, scale, subtract, type Vec3 } from '../../frame/index.js';
+import { add, directionIn, dot, length, scale, subtract, type Vec3 } from '../../frame/index.js';
 import { species, speciesNames } from '../../tables/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
@@ -83,9 +83,7 @@ export function freedomOf(entry: Entry, travel: Vec3): JointFreedom {
   const shared = { joint: joint.id, leanDeg, shift: Math.hypot(along, across), excess };
   if (excess < SAME_POINT) return { ...shared, freedom: 'free', push: [0, 0, 0], forceN: 0 };
   // the tenon lags behind its seat by the shift, so it is pushed forward along it
-  const push: Vec3 = [0, 1, 2].map(
-    (i) => place.x[i]! * overAlong + place.y[i]! * overAcross,
-  ) as unknown as Vec3;
+  const push: Vec3 = add(scale(place.x, overAlong), scale(place.y, overAcross));
   const forces = entry.springs.map((spring) => forceOf(spring, push)).filter((force) => force !== undefined);
   const forceN = forces.length > 0 ? Math.min(...forces) : undefined;
   const sprung = excess <= PRACTICE.mostSpring && forceN !== undefined && forceN <= PRACTICE.mostSpringForce;

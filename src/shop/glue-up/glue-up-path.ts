@@ -1,4 +1,4 @@
-import { add, directionIn, frameIn, scale, type Vec3 } from '../../frame/index.js';
+import { add, directionIn, eachAxis, frameIn, scale, type Vec3 } from '../../frame/index.js';
 import {
   type BoardSolid,
   type Body,
@@ -224,8 +224,8 @@ function slideStep(solids: Solids): number {
 
 /** The box round a box on its way from a shift to where it is. */
 const swept = ({ min, max }: Box, from: Vec3): Box => ({
-  min: [0, 1, 2].map((i) => min[i]! + Math.min(from[i]!, 0)) as unknown as Vec3,
-  max: [0, 1, 2].map((i) => max[i]! + Math.max(from[i]!, 0)) as unknown as Vec3,
+  min: eachAxis((i) => min[i] + Math.min(from[i], 0)),
+  max: eachAxis((i) => max[i] + Math.max(from[i], 0)),
 });
 
 const meet = (a: Box, b: Box): boolean =>

@@ -17,7 +17,7 @@ const RIGHT: Vec3 = [1, 0, 0];
  * @param feed the way the router is moved, unit; x to the right, y away from the person, z up
  * @returns unit
  */
-export const sidePush = (feed: Vec3): Vec3 => scale(cross(SPIN, feed), -1);
+const sidePush = (feed: Vec3): Vec3 => scale(cross(SPIN, feed), -1);
 
 /** The feed that presses the router away from the person or towards them, as words. */
 export const feedPressing = (which: 'away' | 'towards'): 'from left to right' | 'from right to left' =>

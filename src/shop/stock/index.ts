@@ -18,6 +18,6 @@ export { type LayoutPart, layoutParts } from './layout-parts.js';
 export { type LumberPlan, lumberLayouts, type ToBuy } from './lumber-layout.js';
 export { type Gathered, gathered, type MillingLength } from './milling-lengths.js';
 export { type Allowance, type RoughSize, roughSize } from './rough-size.js';
-export { cutsTooShort, shortestPiece, withinSawLimit } from './saw-limits.js';
+export { cutsTooShort, shortestPiece } from './saw-limits.js';
 export { type StockLayout, sheetLayouts } from './sheet-layout.js';
 export { type BillItem, type WoodBill, woodBill } from './wood-bill.js';

@@ -19,7 +19,7 @@ export const shortestPiece = ({ shortest }: Shop): ShortestPiece => ({
  * Whether a cut may be made on the saw: a rip runs along at least the shortest piece the saw may be given; a crosscut is made
  * on a piece that is as long as that in one direction, held against the mitre gauge by the longer side.
  */
-export const withinSawLimit = ({ piece, direction }: Pick<Cut, 'piece' | 'direction'>, shortest: number) =>
+const withinSawLimit = ({ piece, direction }: Pick<Cut, 'piece' | 'direction'>, shortest: number) =>
   (direction === 'rip' ? piece.length : Math.max(piece.length, piece.width)) >= shortest - SAME_POINT;
 
 /** The cuts of a plan that the saw may not make, as `piece of stock (from 1), cut`. */
