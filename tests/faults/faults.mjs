@@ -547,6 +547,109 @@ export const FAULTS = [
       ],
     ],
   ),
+  // papers and the order of work
+  ...faults(
+    'src/shop/set-up/guide-figures.ts',
+    ['tests/shop/steering-words.test.ts'],
+    [
+      ['edge guide: the farthest edge', '=> a.distance - b.distance)[0]', '=> b.distance - a.distance)[0]'],
+      ['edge guide: the horn forgotten', 'edge.distance + hornBeyond(edge.face)', 'edge.distance'],
+      ['edge guide: offered without a reach', 'guideReach = 0 }', 'guideReach = 900 }'],
+    ],
+  ),
+  ...faults(
+    'src/shop/holding/laid-in.ts',
+    ['tests/shop/steering-words.test.ts'],
+    [
+      [
+        'wedge: not turned with the work',
+        "thickEnd === 'start' ? 'end' : thickEnd === 'end' ? 'start' : thickEnd",
+        'thickEnd',
+      ],
+    ],
+  ),
+  ...faults(
+    'src/shop/papers/setup-settings.ts',
+    ['tests/shop/steering-words.test.ts'],
+    [
+      [
+        'stops: those of a guide board on the work',
+        "card.guideOffset === undefined ? 'clamped to the work'",
+        "card.guideOffset !== undefined ? 'clamped to the work'",
+      ],
+    ],
+  ),
+  ...faults(
+    'src/shop/set-up/setup-cards.ts',
+    ['tests/shop/steering-words.test.ts', 'tests/shop/order-words.test.ts'],
+    [
+      ['test blank: square where a wedge wants a lean', 'wedged.length === 0 ?', 'wedged.length >= 0 ?'],
+      ['caution: short pieces where they are long', 'shortest < (shop', 'shortest > (shop'],
+    ],
+  ),
+  ...faults(
+    'src/shop/order/order-of-work.ts',
+    ['tests/shop/order-words.test.ts', 'tests/shop/order-of-work.test.ts'],
+    [
+      [
+        'order: the test cut after its mortise',
+        'return [testCutStep(card, job), draft];',
+        'return [draft, testCutStep(card, job)];',
+      ],
+      [
+        'order: a wide blank glued after milling',
+        'return [edgeJoint(glued), mill];',
+        'return [mill, edgeJoint(glued)];',
+      ],
+      [
+        'order: horns off before the mortises that need them',
+        "...cutting('milled blank'),\n    ...shaping('horns off'),",
+        "...shaping('horns off'),\n    ...cutting('milled blank'),",
+      ],
+      [
+        'order: the dry fit before its tenons',
+        '...tenonSteps(design, job),\n    ...(fitted.length > 0 ? [dryFit(design, others, fitted)] : []),',
+        '...(fitted.length > 0 ? [dryFit(design, others, fitted)] : []),\n    ...tenonSteps(design, job),',
+      ],
+    ],
+  ),
+  ...faults(
+    'src/shop/order/whole-job.ts',
+    ['tests/shop/order-words.test.ts'],
+    [['order: the wrong test blank', 'test blank X${at + 1}', 'test blank X${at + 2}']],
+  ),
+  ...faults(
+    'src/drawing/printed-template/template-marks.ts',
+    ['tests/drawing/template-sides.test.ts'],
+    [
+      [
+        'saw line: inside the board',
+        'offset(counterClockwise(board.outline), SAW_OFF)',
+        'offset(counterClockwise(board.outline), -SAW_OFF)',
+      ],
+      [
+        'saw line: outside the opening',
+        'offset(counterClockwise(outline), -SAW_OFF)',
+        'offset(counterClockwise(outline), SAW_OFF)',
+      ],
+    ],
+  ),
+  ...faults(
+    'src/files/papers/markdown.ts',
+    ['tests/files/markdown.test.ts'],
+    [['Markdown: backticks not escaped', '[\\\\`*_', '[\\\\*_']],
+  ),
+  ...faults(
+    'src/drawing/plan/plan-figures.ts',
+    ['tests/files/plan.test.ts'],
+    [
+      [
+        'figure: of the first card for every card',
+        'papers.cards.find(({ id }) => id === key.card),\n          key,\n        ),\n        units,',
+        'papers.cards[0],\n          key,\n        ),\n        units,',
+      ],
+    ],
+  ),
   // lengths
   ...faults(
     'src/length/print-length.ts',

@@ -24,9 +24,13 @@ export function made(
   return of.build(readParameters(of, given, 'mm'));
 }
 
-/** A design with its holdings and cards, cut with the built-in shop and the jig as it is by default. */
-export function carded(design: Design, shop: Shop = builtInShop('mm')) {
-  const hand = jigAtHand(made('jig'));
+/** A design with its holdings and cards, cut with the built-in shop and the jig as it is by default, or with what is given of it. */
+export function carded(
+  design: Design,
+  shop: Shop = builtInShop('mm'),
+  jig: Readonly<Record<string, unknown>> = {},
+) {
+  const hand = jigAtHand(made('jig', jig));
   const { holdings, aids } = holdingsOf(design, hand, shop);
   const cards: readonly SetupCard[] = setupCards({ design, holdings, aids, jig: hand, shop });
   const uncut = uncutMortises(design, holdings);

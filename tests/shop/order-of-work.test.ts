@@ -25,7 +25,7 @@ const DESIGNS = [
 
 const ordered = (model: (typeof DESIGNS)[number][0], given: object) => {
   const { design, holdings, cards } = carded(made(model, given as Record<string, unknown>));
-  return { design, cards, order: orderOfWork(design, holdings, cards) };
+  return { design, cards, holdings, order: orderOfWork(design, holdings, cards) };
 };
 
 /** The steps of one board done to its wood one after another; what it was before each. */
@@ -40,7 +40,7 @@ function replay(steps: readonly WorkStep[], board: Parameters<typeof cut>[3]) {
 }
 
 describe.each(DESIGNS)('%s %j', (model, given) => {
-  const { design, cards, order } = ordered(model, given);
+  const { design, cards, holdings, order } = ordered(model, given);
   const stepsOf = (id: string) => order.steps.filter(({ board }) => board === id);
   const done = new Map<string, ReturnType<typeof replay>>();
   beforeAll(() => {
@@ -93,6 +93,24 @@ describe.each(DESIGNS)('%s %j', (model, given) => {
           ...order.notOrdered.filter((one) => one.board === board.id).map(({ mortise }) => mortise),
         ].toSorted(),
       ).toEqual(ids.toSorted());
+    }
+  });
+
+  test('a horn stays on until every mortise it holds up or is measured over is cut', () => {
+    for (const { board } of design.boards) {
+      const steps = stepsOf(board.id);
+      const off = steps.findIndex(({ kind }) => kind === 'trim horn');
+      const wanting = steps.findLastIndex(
+        ({ cuts, kind }) =>
+          kind === 'mortise' &&
+          cuts.some(
+            (id) =>
+              cards.some((card) =>
+                card.cuts.some((one) => one.mortise === id && one.board === board.id && one.horn > 0),
+              ) || holdings.some((one) => one.mortise.id === id && one.board === board.id && one.horn),
+          ),
+      );
+      if (wanting >= 0) expect(off, board.id).toBeGreaterThan(wanting);
     }
   });
 
