@@ -2,9 +2,11 @@ import { expect, test } from 'vitest';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
 import type { Board } from '../../src/board/index.js';
+import { featureTable } from '../../src/drawing/board/index.js';
 import { templatePlaces } from '../../src/drawing/index.js';
 import { sawLines } from '../../src/drawing/printed-template/template-marks.js';
 import type { Stroke } from '../../src/drawing/sheet/index.js';
+import { templateFeatures } from '../../src/drawing/template/index.js';
 import type { Vec2 } from '../../src/frame/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { type Profile, tessellate } from '../../src/profile/index.js';
@@ -86,4 +88,28 @@ test('saw lines keep 2 mm in the waste: outside the board, inside its openings',
   }
   expect(outside).toBeGreaterThan(20);
   expect(within).toBeGreaterThan(4);
+});
+
+test('a bevel is told to be longer on the face where its plane reaches farther out', () => {
+  let bevels = 0;
+  for (const board of boards) {
+    const rows = templateFeatures(board, { cutter: 8, units: 'mm' });
+    board.bevels.forEach((bevel, i) => {
+      const { normal, point } = bevel;
+      if (Math.abs(normal[2]) < 0.01 || Math.abs(normal[2]) > 0.99) return;
+      bevels += 1;
+      // out of the board along the grain or across it, at both wide faces: the plane is normal · (p − point) = 0
+      const axis = Math.abs(normal[0]) > Math.abs(normal[1]) ? 0 : 1;
+      const outAt = (z: number) =>
+        Math.sign(normal[axis]) * (point[axis] - (normal[2] * (z - point[2])) / normal[axis]);
+      const longer = outAt(0) > outAt(board.blank.thickness) ? 'reference' : 'opposite';
+      const mark = `B${i + 1}`;
+      expect(rows.find((one) => one.mark === mark)!.row).toContain(
+        `the wood is longer on the ${longer} face`,
+      );
+      const [, ...table] = featureTable(board, 'mm');
+      expect(table.find(([first]) => first === mark)?.join(' ')).toContain(`${longer} face longer`);
+    });
+  }
+  expect(bevels).toBeGreaterThan(5);
 });
