@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import frameModel from '../../models/frame.js';
 import stoolModel from '../../models/stool.js';
 import type { Design } from '../../src/assembly/index.js';
-import { add, angleDeg, cross, scale, unit, type Vec3 } from '../../src/frame/index.js';
+import { add, angleDeg, cross, dot, scale, subtract, unit, type Vec3 } from '../../src/frame/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import {
   type BlockTable,
@@ -10,6 +10,7 @@ import {
   clampPlan,
   diagonalsOf,
   glueMass,
+  glueUp,
   glueUpPaper,
   moveWords,
   provedGlueUp,
@@ -172,4 +173,44 @@ describe.each(fitted)('the steps of a %s, done as the paper words them', (_, mak
       expect(at(stretch / 2).shared, step).toBeGreaterThan(100);
     }
   });
+});
+
+test('the thick end of every wedge under a jaw fills the side where the face falls back from the jaw', () => {
+  const said = new Set<string>();
+  for (const design of [
+    built(stoolModel),
+    built(stoolModel, { treads: 2 }),
+    splayedBase({ rakeDeg: 8, splayDeg: 5, rails: true, into: 25, cheek: 0.075 }),
+  ]) {
+    const up = glueUp(design);
+    const clamps = clampPlan(design, up);
+    const paper = glueUpPaper({
+      design,
+      glueUp: up,
+      clamps,
+      tenons: [],
+      diagonals: diagonalsOf(design, up),
+      glue: glueMass(design),
+      shop: builtInShop('mm'),
+      revision: '0',
+    });
+    const rows = paper.flatMap((block) =>
+      block.kind === 'table' && block.head[0] === 'clamp' ? block.rows : [],
+    );
+    for (const clamp of clamps.clamps) {
+      const pads = String(rows.find(([id]) => id === clamp.id)![5]).split(/, (?=clamp-pad)/);
+      clamp.ends.forEach((end, i) => {
+        const words = /, thick end (.+)$/.exec(pads[i]!)?.[1];
+        expect(words === undefined).toBe(end.pad.angleDeg === 0);
+        if (words === undefined) return;
+        said.add(words);
+        const outwards = unit(subtract(end.at, clamp.ends[1 - i]!.at));
+        // one step the told way, kept on the face, is farther from a jaw square to the clamp
+        const way = hand(words);
+        const step = subtract(way, scale(end.normal, dot(way, end.normal)));
+        expect(dot(step, outwards)).toBeLessThan(-0.001);
+      });
+    }
+  }
+  expect(said.size).toBeGreaterThan(2);
 });

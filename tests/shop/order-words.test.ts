@@ -9,7 +9,7 @@ import { readParameters } from '../../src/model/index.js';
 import { regionBounds } from '../../src/profile/index.js';
 import { longSides } from '../../src/shop/boards/index.js';
 import { builtInShop, orderOfWork, type ShopPapers, type WorkStep } from '../../src/shop/index.js';
-import { type Body, type Kernel, section, solidsOf, startKernel } from '../../src/solid/index.js';
+import { type Body, type Kernel, section, solidsOf, startKernel, stockBody } from '../../src/solid/index.js';
 import { planeOf } from './card-reader.js';
 import { carded, made } from './made.js';
 
@@ -172,6 +172,22 @@ describe('the order covers the whole job', () => {
     const made = steps.find(({ kind }) => kind === 'aid')!;
     for (const { board } of aids) expect(made.what).toContain(board.id);
     expect(first('aid')).toBeLessThan(first('mill'));
+    // a wedge whose ends are alike along its length is ripped, one whose ends differ is sloped at an end
+    for (const { board } of aids) {
+      const points = pointsOf(stockBody(kernel, board));
+      const low = (x: number) => points.filter((p) => Math.abs(p[0] - x) < 0.01).map((p) => p[2]);
+      const high = (y: number) => points.filter((p) => Math.abs(p[1] - y) < 0.01).map((p) => p[2]);
+      const { length, width } = board.blank;
+      const alongDiffers = Math.abs(Math.max(...low(0)) - Math.max(...low(length))) > 0.5;
+      const acrossDiffers = Math.abs(Math.max(...high(0)) - Math.max(...high(width))) > 0.5;
+      const told = (words: RegExp) => (words.exec(made.what)?.[1] ?? '').split(', ').includes(board.id);
+      expect(told(/rip the taper of ([^;]+) along the whole length/)).toBe(acrossDiffers);
+      expect(told(/saw the slope of ([^;]+) at the end/)).toBe(alongDiffers);
+    }
+    // test blanks before the first set-up that is tried in one
+    const blanks = cutList.filter(({ kind }) => kind === 'test blank').flatMap(({ marks }) => marks);
+    expect(/: (.+)$/.exec(steps[first('test blank')]!.what)![1]!.split(', ')).toEqual(blanks);
+    expect(first('test blank')).toBeLessThan(first('test cut'));
     // a board wider than the lumber is glued up before it is milled
     for (const [i, step] of steps.entries())
       if (step.kind === 'edge joint') expect(steps[i + 1]!.kind).toBe('mill');
@@ -247,4 +263,35 @@ describe('the order covers the whole job', () => {
     for (const { testCut, nearRail, farRail } of cards)
       if (!nearRail?.wedge && !farRail?.wedge) expect(testCut.sawnFirst).toEqual([]);
   });
+});
+
+/** A square about the origin, counter-clockwise seen from above; the cutter's middle runs on it. */
+const LAP = [
+  [1, -1],
+  [1, 1],
+  [-1, 1],
+  [-1, -1],
+] as const;
+
+test('along a template the cutter is never fed the way its edge pulls: the edge on the wood moves with the feed', async () => {
+  const { order } = await whole(stoolModel);
+  for (const [kind, wood] of [
+    ['outline', -1],
+    ['opening', 1],
+  ] as const) {
+    const steps = order.steps.filter((step) => step.kind === kind);
+    expect(steps.length).toBeGreaterThan(0);
+    for (const { what } of steps) {
+      const way = /(counter-clockwise|clockwise)/.exec(what)![1] === 'clockwise' ? -1 : 1;
+      for (let i = 0; i < 4; i += 1) {
+        const [from, to] = [LAP[i]!, LAP[(i + 1) % 4]!];
+        const feed = [(to[0] - from[0]) * way, (to[1] - from[1]) * way] as const;
+        const middle = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
+        // from the cutter to the wood: inwards to a board inside the lap, outwards round an opening
+        const [rx, ry] = [middle[0] * wood, middle[1] * wood];
+        // an edge at r of a cutter that turns clockwise seen from above moves along (ry, −rx)
+        expect(ry * feed[0] - rx * feed[1], `${what}`).toBeGreaterThan(0);
+      }
+    }
+  }
 });

@@ -325,6 +325,20 @@ describe('every pass can be set', () => {
     expect(spaced).toBeGreaterThan(5);
   });
 
+  test('every pass and every spacer is told in both units', () => {
+    for (const one of CARDS) {
+      const passes = settingsOf(one).get('passes')!.split('; ');
+      expect(passes).toHaveLength(one.card.passes.length);
+      for (const [i, words] of passes.entries()) {
+        const { depth, spacer } = one.card.passes[i]!;
+        const told = [...words.matchAll(/([\d.]+) mm = (?:(\d+)-)?(?:(\d+)(?:\/(\d+))?)"/g)];
+        expect(told.map(([, mm]) => Number(mm))).toEqual(
+          [depth, ...(spacer ? [spacer.thickness] : [])].map((value) => expect.closeTo(value, 1)),
+        );
+      }
+    }
+  });
+
   test('the plunges are told pass by pass', () => {
     for (const one of CARDS) expect(settingsOf(one).get('plunges')).toMatch(/for each pass/);
   });

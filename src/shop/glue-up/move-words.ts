@@ -18,13 +18,18 @@ const LEAST_DEG = 0.3;
  * @param direction of the move, assembly frame: x to the right, y away from the person, z up
  */
 export function moveWords(direction: Vec3): string {
-  const shares = direction
-    .map((share, i) => ({ size: Math.abs(share), words: WORDS[i]![share < 0 ? 0 : 1] }))
-    .toSorted((a, b) => b.size - a.size);
-  const [main, ...others] = shares;
+  const [main, ...others] = shares(direction);
   const leans = others
     .map(({ size, words }) => ({ lean: (Math.atan2(size, main!.size) * 180) / Math.PI, words }))
     .filter(({ lean }) => lean > LEAST_DEG)
     .map(({ lean, words }) => `${printAngle(lean)} ${words}`);
   return leans.length === 0 ? `straight ${main!.words}` : `${main!.words}, ${leans.join(' and ')}`;
 }
+
+/** The way a direction points most, to the person in front of the piece: `up`, `to the left`, `towards you`. */
+export const mostlyWords = (direction: Vec3): string => shares(direction)[0]!.words;
+
+const shares = (direction: Vec3): readonly { readonly size: number; readonly words: string }[] =>
+  direction
+    .map((share, i) => ({ size: Math.abs(share), words: WORDS[i]![share < 0 ? 0 : 1] }))
+    .toSorted((a, b) => b.size - a.size);

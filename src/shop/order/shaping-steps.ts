@@ -1,6 +1,7 @@
 import type { Board, FaceId } from '../../board/index.js';
 import { sheetNames } from '../../tables/index.js';
 import type { BoardState } from '../holding/index.js';
+import { feedRound } from '../set-up/index.js';
 import { faceWords } from '../words/index.js';
 import { endCuts, longWords, tiltDeg } from './end-cuts.js';
 import type { StepDraft } from './work-step.js';
@@ -61,7 +62,7 @@ export function shapingStep({ board, states, names }: Making, at: number): StepD
       return {
         ...common,
         kind: 'outline',
-        what: 'saw close to the outline, then rout it to the template, laid on the reference edge',
+        what: `saw close to the outline, then rout it to the template, laid on the reference edge: ${feedRound('inside')} round the board, seen from above`,
         uses: ['reference-face', ...['reference-edge', 'reference-end'].filter(has)],
         figures: [],
       };
@@ -81,7 +82,7 @@ export function shapingStep({ board, states, names }: Making, at: number): StepD
       return {
         ...common,
         kind: 'opening',
-        what: `drill and saw inside the line, then rout ${state.cuts.join(', ')} to the template`,
+        what: `drill and saw inside the line, then rout ${state.cuts.join(', ')} to the template: ${feedRound('outside')} round the inside, seen from above`,
         uses: ['reference-face'],
         figures: [],
       };

@@ -6,7 +6,7 @@ import type { StepDraft } from './work-step.js';
 /** What belongs to a job beside cutting its boards; what is left out has no step. */
 export interface WholeJob {
   readonly templates?: readonly { readonly id: string; readonly boards: readonly string[] }[];
-  readonly aids?: readonly Pick<Aid, 'board' | 'count'>[];
+  readonly aids?: readonly Pick<Aid, 'board' | 'count' | 'kind'>[];
   /** In the order of the cut list, where they are called X1, X2 …. */
   readonly testBlanks?: readonly Pick<TestBlank, 'setups'>[];
   /** What is wider than the lumber and so is glued up first: one board, or a length that several are milled in. */
@@ -43,7 +43,7 @@ const step = (kind: StepDraft['kind'], what: string, more: Partial<StepDraft> = 
 /** What is made before the first board: templates, and the pieces that hold, guide and clamp. */
 export function firstSteps(
   { boards }: Design,
-  { templates = [], aids = [] }: WholeJob,
+  { templates = [], aids = [], testBlanks = [] }: WholeJob,
 ): readonly StepDraft[] {
   const named = (id: string) => boards.find(({ board }) => board.id === id)?.board.name ?? id;
   const made = aids.map(({ board, count }) => (count === 1 ? board.id : `${count} × ${board.id}`));
@@ -57,16 +57,46 @@ export function firstSteps(
         ]
       : []),
     ...(made.length > 0
-      ? [step('aid', `make what holds, guides and clamps the work, by the cut list: ${made.join(', ')}`)]
+      ? [
+          step(
+            'aid',
+            `make what holds, guides and clamps the work, by the cut list: ${made.join(', ')}${taperWords(aids)}`,
+          ),
+        ]
+      : []),
+    ...(testBlanks.length > 0
+      ? [
+          step(
+            'test blank',
+            `cut the test blanks by the cut list, square at both ends: ${testBlanks.map((_, i) => `X${i + 1}`).join(', ')}`,
+          ),
+        ]
       : []),
   ];
+}
+
+/** Tapers are sawn while there is wood to hold: those over the height run along the whole length, the others end it. */
+function taperWords(aids: NonNullable<WholeJob['aids']>): string {
+  const tapers = aids.flatMap(({ board }) => board.bevels.map(({ normal }) => ({ board, normal })));
+  const ids = (along: boolean) =>
+    tapers
+      .filter(({ normal: [x, y] }) => Math.abs(y) > Math.abs(x) === along)
+      .map(({ board }) => board.id)
+      .join(', ');
+  const [ripped, sawn] = [ids(true), ids(false)];
+  return [
+    ripped && `; rip the taper of ${ripped} along the whole length before you crosscut it`,
+    sawn && `; saw the slope of ${sawn} at the end of its length, clamped, before you cut it off`,
+  ]
+    .filter(Boolean)
+    .join('');
 }
 
 /** What is wider than the lumber becomes a blank before it is milled. */
 export const edgeJoint = ({ mark, boards, strips }: GluedUp): StepDraft =>
   step(
     'edge joint',
-    `joint the edges of the ${strips} strips of ${mark} and glue them up into one blank, clamped flat; mill it when the glue has cured`,
+    `joint the edges of the ${strips} strips of ${mark} and glue them up into one blank, clamped flat (the drawings of the layouts give their sizes); mill it when the glue has cured`,
     boards.length === 1 ? { board: boards[0] } : {},
   );
 

@@ -4,6 +4,7 @@ import type { Hand } from '../boards/index.js';
 export type WorkKind =
   | 'template'
   | 'aid'
+  | 'test blank'
   | 'edge joint'
   | 'mill'
   | 'test cut'

@@ -1,7 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import { fixed } from '../../length/index.js';
-import type { ClampPlan } from '../clamps/index.js';
-import { moveWords } from '../glue-up/index.js';
+import type { ClampPlan, PadUse } from '../clamps/index.js';
+import { mostlyWords, moveWords } from '../glue-up/index.js';
 import {
   type Block,
   cautions,
@@ -120,7 +120,7 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
     clamp.ends.map((end) => `${nameOf(design, end.board)}, ${faceOf(design, end)}`).join(' to '),
     inBoth(clamp.opening),
     inBoth(clamp.throat),
-    clamp.ends.map(({ pad }) => pad.aid).join(', '),
+    clamp.ends.map(({ pad }) => padWords(pad)).join(', '),
     clamp.wants ? `${clamp.verdict}: ${WANTS[clamp.wants]}` : clamp.verdict,
   ]);
   const loose = clamps.unclamped.map(
@@ -130,13 +130,19 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   const pads = clamps.pads.map((pad) => {
     const kept = pad.offcuts.find(({ serves }) => serves);
     const from = kept
-      ? `keep the offcut of ${nameOf(design, kept.board)} at ${kept.cut}: it has this angle and is large enough`
+      ? `make them; the offcut of the ${nameOf(design, kept.board)} at ${kept.cut} has this angle and is large enough to stand in for one`
       : pad.offcuts.length > 0
-        ? 'the offcuts with this angle are too small: make it'
-        : 'make it';
+        ? 'the offcuts with this angle are too small: make them'
+        : 'make them';
     return `${pad.board.id}, ${pad.count} pieces: ${pad.purpose}; ${from}.`;
   });
-  const items = [...loose, ...pads, ...offWords(clamps)];
+  const wedged = clamps.clamps.some(({ ends }) => ends.some(({ pad }) => pad.angleDeg > 0));
+  const lie = wedged
+    ? [
+        'Lay each wedge with its thick end the way the table says, seen from the front of the piece: its outer face is then square to the bar.',
+      ]
+    : [];
+  const items = [...loose, ...lie, ...pads, ...offWords(clamps)];
   return [
     heading('Clamps'),
     ...(rows.length > 0
@@ -150,6 +156,10 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
     ...(items.length > 0 ? [list(items)] : []),
   ];
 }
+
+/** A wedge under a jaw rises along the x of its place. */
+const padWords = ({ aid, angleDeg, place }: PadUse): string =>
+  angleDeg === 0 ? aid : `${aid}, thick end ${mostlyWords(place.x)}`;
 
 const faceOf = (design: Design, { board, face }: { board: string; face: string }): string => {
   const found = design.boards.find((placed) => placed.board.id === board)?.board;
@@ -173,7 +183,7 @@ function diagonalBlocks({ design, diagonals }: GlueUpPaper): readonly Block[] {
       from.words,
       to.words,
       inBoth(length),
-      `± ${fixed(tolerance, 1)} mm`,
+      `± ${inBoth(tolerance)}`,
     ]),
   );
   return [

@@ -22,7 +22,7 @@ export function chains(sticks: readonly StoryStick[]): readonly Block[] {
   return [
     heading('Chains'),
     paragraph(
-      'From mark to mark of each story stick, rounded so that every chain adds up. Mark from one end, never from mark to mark; the last column is the most a part was rounded by, in mm and in inches.',
+      'From mark to mark of each story stick, rounded so that every chain adds up. Mark from one end, never from mark to mark; where a board has a horn, the end is the knife line of its finished end; the last column is the most a part was rounded by, in mm and in inches.',
     ),
     table(['boards', 'direction', 'mm', 'inches', 'rounded by'], rows),
   ];

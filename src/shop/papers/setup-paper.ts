@@ -1,5 +1,4 @@
 import type { Design } from '../../assembly/index.js';
-import { fixed } from '../../length/index.js';
 import type { Shop } from '../at-hand/index.js';
 import { boardMarks } from '../boards/index.js';
 import type { Aid, Uncut } from '../holding/index.js';
@@ -74,7 +73,7 @@ function overview({ cards, design }: SetupPaper): readonly Block[] {
         WHEN[card.stage],
         card.way,
         inBoth(card.cutter),
-        `${fixed(card.mortiseLength, 1)} long, ${fixed(card.depth, 1)} deep`,
+        `${inBoth(card.mortiseLength)} long, ${inBoth(card.depth)} deep`,
         [...new Set(card.cuts.map(({ board }) => marks.get(board) ?? board))].join(', '),
         String(card.cuts.length),
       ]),
@@ -92,6 +91,7 @@ const before = (shared: readonly string[]): readonly Block[] => [
   cautions(shared),
   list([
     'Stand where the near rail is towards you: left and right on the cards are yours.',
+    'Steps of the turret are counted from the lowest. A spacer is any scrap about as thick: it only shares the depth out among the passes, and the last pass is on the lowest step without one.',
     'Measure the depth of the first and the last mortise of a card: they may differ by 0.3 mm at most, or the cutter creeps (from memory: no source).',
   ]),
 ];

@@ -1,4 +1,4 @@
-import { fixed, printAngle, trimmed } from '../../length/index.js';
+import { printAngle, trimmed } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
 import type { RouterAtHand } from '../at-hand/index.js';
 import type { Aid } from '../holding/index.js';
@@ -56,14 +56,14 @@ export function settings(
       : [
           [
             'stops',
-            `${inBoth(card.stopDistance)} from the mortise's centre line, both ways: half the mortise and half the ${card.travelling.what} (${inBoth(card.travelling.along)}) less half the cutter; ${card.guideOffset === undefined ? 'clamped to the work' : 'clamped to the guide board, which reaches past both'}`,
+            `${inBoth(card.stopDistance)} from the mortise's centre line, both ways: half the mortise and half the ${card.travelling.what} (${inBoth(card.travelling.along)}) less half the cutter; ${card.guideOffset === undefined ? STOPS_ON_WORK : 'clamped to the guide board, which reaches past both'}`,
           ],
         ]),
     ...(card.stopsBeyond > 0
       ? [
           [
             'stops stand',
-            `up to ${inBoth(card.stopsBeyond)} beyond the wood: clamp a straight board alongside to carry them`,
+            `up to ${inBoth(card.stopsBeyond)} beyond the wood: clamp a straight board alongside, lower than the rails reach, to carry them`,
           ],
         ]
       : []),
@@ -99,6 +99,10 @@ export function settings(
   ];
 }
 
+/** The rails hang down beside the work and are longer than the plate: what stops it stands between them. */
+const STOPS_ON_WORK =
+  'clamped to the work, or screwed to its supports, between the rails: blocks no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side';
+
 /** An edge of the base that stands farther from the cutter than the others has to be the one that runs along the guide. */
 const turnedBase = (offset: number, eccentricity: number): string =>
   `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${inBoth(eccentricity)} off the middle, and ${inBoth(offset - 2 * eccentricity)} from the opposite edge`;
@@ -108,7 +112,7 @@ function openingOf({ window }: SetupCard, aids: readonly Aid[]): string {
   const outline = aids.find(({ board }) => board.id === window?.aid)?.board.openings[0]?.outline;
   if (!outline) return '';
   const { minX, maxX, minY, maxY } = bounds(outline);
-  return `, opening ${fixed(maxX - minX, 1)} × ${fixed(maxY - minY, 1)} mm`;
+  return `, opening ${inBoth(maxX - minX)} × ${inBoth(maxY - minY)}`;
 }
 
 function railRow(name: string, rail: RailSetting | undefined): readonly (readonly string[])[] {
@@ -117,17 +121,17 @@ function railRow(name: string, rail: RailSetting | undefined): readonly (readonl
   const taped =
     wedge === undefined
       ? ''
-      : `; between them ${printAngle(wedge.angleDeg)} wedge ${wedge.aid}, thick end ${thickEndWords(wedge.thickEnd)}, ${inBoth(wedge.thicknessAtMouth)} thick at the mouth, so that the wood is ${inBoth(toWork)} from the cutter's centre`;
+      : `; between them, taped to the work at the middle of the mortise, ${printAngle(wedge.angleDeg)} wedge ${wedge.aid}, thick end ${thickEndWords(wedge.thickEnd)}, ${inBoth(wedge.thicknessAtMouth)} thick at the mouth, so that the wood is ${inBoth(toWork)} from the cutter's centre`;
   return [[name, `${inBoth(distance)} from the cutter's centre to its inner face${taped}`]];
 }
 
 const passWords = ({ number, depth, turretStep, spacer }: Pass): string => {
   const by = spacer
-    ? ` (step ${spacer.onStep} with a spacer of about ${fixed(spacer.thickness, 1)} mm under the stop rod)`
+    ? ` (step ${spacer.onStep} with a spacer of about ${inBoth(spacer.thickness)} under the stop rod)`
     : turretStep === undefined
       ? ''
       : ` (turret step ${turretStep})`;
-  return `${number}. ${fixed(depth, 1)} mm${by}`;
+  return `${number}. ${inBoth(depth)}${by}`;
 };
 
 function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCard): string {
@@ -135,7 +139,7 @@ function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCar
   if (plunges.length === 1) return 'one for each pass, on the centre line';
   const reach = inBoth(Math.abs(first!));
   const between = plunges.length - 2;
-  return `for each pass in turn: set its depth, plunge at both ends, the cutter's centre ${reach} from the centre line against the stops, then ${between} times between, ${inBoth(plungeSpacing)} apart; then sweep the whole ${fixed(mortiseLength - cutter, 1)} mm from end to end at that depth`;
+  return `for each pass in turn: set its depth, plunge at both ends, the cutter's centre ${reach} from the centre line against the stops, then ${between} times between, ${inBoth(plungeSpacing)} apart; then sweep the whole ${inBoth(mortiseLength - cutter)} from end to end at that depth`;
 }
 
 function wallWords({ testCut: { nearWall, farWall } }: SetupCard): string {

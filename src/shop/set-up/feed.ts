@@ -1,4 +1,4 @@
-import { cross, scale, type Vec3 } from '../../frame/index.js';
+import { cross, dot, scale, type Vec3 } from '../../frame/index.js';
 import type { LaidIn } from '../holding/index.js';
 
 /**
@@ -44,3 +44,17 @@ export function feedWords({ holding, near, far }: Pick<LaidIn, 'holding' | 'near
 
 /** With the router's own edge guide: its fence hangs outside the edge, so the push has to go across the work. */
 export const EDGE_GUIDE_FEED = `turn the work until that edge is towards you, its fence against it, and feed ${feedPressing('away')} only: the cut then pulls the fence against the edge; lift the cutter for the way back`;
+
+/**
+ * Which way round to rout along a template, seen from above: the cutter's edge on the wood must run the way of the feed, or it
+ * climbs and takes the router with it.
+ *
+ * @param wood whether the wood that stays lies inside the line, as a board in its outline, or outside, as round an opening
+ */
+export function feedRound(wood: 'inside' | 'outside'): 'counter-clockwise' | 'clockwise' {
+  const feed = RIGHT;
+  const left = cross([0, 0, 1], feed);
+  const keepLeft = dot(cross(SPIN, left), feed) > 0;
+  // with the wood on the left, one goes round a board counter-clockwise and round the inside of an opening clockwise
+  return keepLeft === (wood === 'inside') ? 'counter-clockwise' : 'clockwise';
+}
