@@ -66,3 +66,99 @@ export const SECTION_BELOW = 0.01;
 
 /** What holds a plate may fall short by this much in such a section, where an edge leans. */
 export const HOLD_SLACK = 0.02;
+
+/** A distance is settled when another step would bring it nearer by less than this, mm. */
+export const GAP_SETTLED = 1e-5;
+
+/** Below this slope a function over the board counts as level: noise of arithmetic. */
+export const LEVEL_SLOPE = 1e-9;
+
+/** Planes whose unit normals make less than this with each other meet nowhere near the board. */
+export const PARALLEL_SINE = 1e-9;
+
+/** Rounding of corners that lie in one plane, mm. */
+export const FLAT_CORNERS = 1e-9;
+
+/** From this gap on two bodies count as touching on their way, mm. */
+export const PATH_TOUCH = 1e-4;
+
+/** Measuring bodies stay this far off the board's own surfaces: coinciding faces leave slivers, mm. */
+export const SKIN = 0.01;
+
+/** A look past a mortise's end starts this far inside the wood, mm. */
+export const PAST_WALL = 0.01;
+
+/** Facets this near to a plane lie in it, mm: rounding of the kernel's cuts. */
+export const FACET_IN_PLANE = 1e-7;
+
+/** Less than any figure shows, mm. */
+export const UNSEEN = 1e-10;
+
+/** A path that comes no nearer than this to a piece is clear of it, mm: far above rounding, far below any clearance. */
+export const PATH_CLEAR = 1e-4;
+
+/** A wall may fall short of what is kept by this, mm: depths and lengths are rounded to steps a hundred times coarser. */
+export const WALL_ROUNDING = 0.01;
+
+/** A cavity's corners may stand so far out of the sweep in this proof: rounding of frames seen from each other, mm. */
+export const SWEEP_ROUNDING = 1e-5;
+
+/** Rounding of a fit that was asked for at its limit, mm. */
+export const FIT_ROUNDING = 0.002;
+
+/** Rounding of a figure that was sized to its limit, mm. */
+export const SIZED_TO_LIMIT = 0.02;
+
+/** A cutter is known by the hundredth of a millimetre that is written on it: 12.7, 9.53. */
+export const SAME_CUTTER = 0.01;
+
+/** Rounding of places worked out by different ways, mm. */
+export const SAME_PLACE_MM = 1e-3;
+
+/** Boxes that overlap by less only touch, mm. */
+export const BOXES_TOUCH = 1e-6;
+
+/** Nearer than single precision can tell corners apart, mm. */
+export const SAME_SINGLE = 1e-5;
+
+/** Marks nearer than a knife line is wide share their line and words, mm. */
+export const SAME_WORDS = 0.01;
+
+/** Sides of the outline this near to the grain or square to it are neither slanted nor told. */
+export const STRAIGHT_DEG = 0.01;
+
+/** Stops nearer than this are one: half of the finest step printed, mm. */
+export const SAME_STOP = 0.05;
+
+/** A face turned less than this toward the viewer is seen as a line and hides nothing. */
+export const EDGE_ON = 1e-4;
+
+/** Middle points nearer to the line than this are left out, mm. */
+export const CHAIN_STRAIGHT = 0.002;
+
+/** A remainder beyond the 1/64 line is told when it is larger than this: below it no rule shows it. mm. */
+export const TELL_REMAINDER = 0.1;
+
+/** A length this near to a 1/64 line stands on it: the fourth decimal of an inch, halved. */
+export const ON_LINE_INCH = 0.00005;
+
+/** Lengths nearer than this are one length: noise of arithmetic, mm. */
+export const SAME_LENGTH = 1e-6;
+
+/** Below this a face counts as square to the clamp: outer faces of two pads stay within 0.1° of parallel, degrees. */
+export const SQUARE_TO_CLAMP_DEG = 0.05;
+
+/** Positions nearer than this are one mark, mm: finer than a knife. */
+export const SAME_MARK = 0.005;
+
+/** A fence runs true along an edge this near to upright and parallel, as what its cosine lacks of 1. */
+export const UPRIGHT = 1e-9;
+
+/** A shank fits a collet of its own diameter; measured ones differ by this much, mm. */
+export const SAME_SHANK = 0.05;
+
+/** Slack of a limit against rounding: the last bit of a sum must not refuse a set-up. */
+export const LIMIT_ROUNDING = 1e-6;
+
+/** Settings nearer than this are one setting, mm: finer than any rail can be set. */
+export const SAME_SETTING = 0.01;

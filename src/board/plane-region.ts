@@ -1,11 +1,8 @@
 import { dot, type Frame, subtract, type Vec2, type Vec3 } from '../frame/index.js';
 import { intersectRegion, type Region, regionOf, subtractRegion, unite } from '../profile/index.js';
-import { COPLANAR, SAME_DIRECTION, SAME_POINT, SQUARE } from '../tolerances.js';
+import { COPLANAR, LEVEL_SLOPE, SAME_DIRECTION, SAME_POINT, SQUARE } from '../tolerances.js';
 import type { Bevel, Board } from './board.js';
 import { onceAShape } from './once-a-shape.js';
-
-/** Below this slope a function over the board counts as level: noise of arithmetic. */
-const LEVEL = 1e-9;
 
 /** Outline less openings, board XY: the wood seen through the thickness, arcs as polygons. */
 export const columnRegion: (board: Board) => Region = onceAShape(({ outline, openings }) => {
@@ -33,7 +30,7 @@ function leaningPlane(board: Board, plane: Frame, column: Region): Region {
   const [nx, ny, nz] = plane.z;
   const height = (x: number, y: number) =>
     plane.origin[2] - (nx * (x - plane.origin[0]) + ny * (y - plane.origin[1])) / nz;
-  const flat = Math.hypot(nx, ny) < LEVEL;
+  const flat = Math.hypot(nx, ny) < LEVEL_SLOPE;
   let wood = column;
   if (flat) {
     const z = height(0, 0);
@@ -63,7 +60,7 @@ function leaningPlane(board: Board, plane: Frame, column: Region): Region {
 /** The part of board XY a bevel takes away from a surface over it; nothing when it runs in the bevel's own plane. */
 function removedBy(board: Board, bevel: Bevel, kept: (x: number, y: number) => number): Region {
   const gradient = Math.hypot(kept(1, 0) - kept(0, 0), kept(0, 1) - kept(0, 0));
-  if (gradient < LEVEL) {
+  if (gradient < LEVEL_SLOPE) {
     if (kept(0, 0) > -COPLANAR) return [];
     return bevel.within ? regionOf(bevel.within) : halfPlane(board, () => 1);
   }

@@ -1,8 +1,6 @@
 import { add, cross, dot, length, scale, subtract, type Vec3 } from '../frame/index.js';
+import { GAP_SETTLED } from '../tolerances.js';
 import type { Pocket } from './pockets.js';
-
-/** A distance is settled when another step would bring it nearer by less than this, mm. */
-const SETTLED = 1e-5;
 
 /** Far more steps than two pockets ever need. */
 const STEPS = 200;
@@ -37,10 +35,10 @@ export function pocketGap(a: Pocket, b: Pocket): number {
     const away = scale(nearest, -1);
     const corner = subtract(farthest(a, away), farthest(b, nearest));
     const size = length(nearest);
-    if (simplex.length > 0 && size - dot(corner, nearest) / size < SETTLED) return size;
+    if (simplex.length > 0 && size - dot(corner, nearest) / size < GAP_SETTLED) return size;
     simplex = nearestFace([...simplex, corner]);
     nearest = nearestOn(simplex)!;
-    if (simplex.length === 4 || length(nearest) < SETTLED) return 0;
+    if (simplex.length === 4 || length(nearest) < GAP_SETTLED) return 0;
   }
   return length(nearest);
 }

@@ -1,11 +1,8 @@
 import { add, cross, dot, frame, length, scale, type Vec3 } from '../frame/index.js';
 import { area, type Profile, perimeter, type Region, regionArea, regionOf } from '../profile/index.js';
-import { SAGITTA, SAME_POINT, VOLUME_RELATIVE } from '../tolerances.js';
+import { PARALLEL_SINE, SAGITTA, SAME_POINT, VOLUME_RELATIVE } from '../tolerances.js';
 import type { Board } from './board.js';
 import { columnRegion, planeRegion } from './plane-region.js';
-
-/** Planes whose unit normals make less than this with each other meet nowhere near the board. */
-const PARALLEL = 1e-9;
 
 /** A volume worked out from data with true arcs, and how far a body with facets may be off it; mm³. */
 export interface ExpectedVolume {
@@ -53,7 +50,7 @@ function levels(board: Board): readonly number[] {
   const corners = columnRegion(board).flat();
   const heights = board.bevels.flatMap(({ point, normal, within }) => {
     const [nx, ny, nz] = normal;
-    if (Math.abs(nz) < PARALLEL) return [];
+    if (Math.abs(nz) < PARALLEL_SINE) return [];
     const strip = (within ?? []).map(({ x, y }): readonly [number, number] => [x, y]);
     return [...corners, ...strip].map(
       ([x, y]) => point[2] - (nx * (x - point[0]) + ny * (y - point[1])) / nz,
@@ -105,7 +102,7 @@ function crossings(board: Board): number[] {
 function meeting(a: Plane, b: Plane, c: Plane): Vec3 | undefined {
   const line = cross(a.normal, b.normal);
   const rise = dot(line, c.normal);
-  if (Math.abs(rise) < PARALLEL * length(c.normal)) return undefined;
+  if (Math.abs(rise) < PARALLEL_SINE * length(c.normal)) return undefined;
   const sum = add(
     add(scale(cross(b.normal, c.normal), a.offset), scale(cross(c.normal, a.normal), b.offset)),
     scale(line, c.offset),

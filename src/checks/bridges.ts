@@ -1,4 +1,5 @@
 import { holeWall, slotWall } from '../solid/index.js';
+import { SIZED_TO_LIMIT } from '../tolerances.js';
 import { COMMON_PRACTICE } from './basis.js';
 import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
@@ -10,9 +11,6 @@ const BRIDGE_BENDS = 10;
 /** Wood beside a hole, mm. Common practice, no source. */
 const HOLE_BREAKS = 1.5;
 const HOLE_WEAK = 3;
-
-/** Rounding of a bridge that was sized to its limit, mm. */
-const ROUNDING = 0.02;
 
 /** The wood left beside slots and holes holds. */
 export const bridges = (bench: Bench): readonly Finding[] =>
@@ -43,9 +41,9 @@ function thin(
   breaks: number,
   weak: number,
 ): Finding[] {
-  if (least >= weak - ROUNDING) return [];
+  if (least >= weak - SIZED_TO_LIMIT) return [];
   const { say } = bench;
-  const breaking = least < breaks - ROUNDING;
+  const breaking = least < breaks - SIZED_TO_LIMIT;
   const limit = breaking ? breaks : weak;
   const [bridge, wanted] = say.lengths(least, limit);
   return [

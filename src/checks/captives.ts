@@ -1,6 +1,6 @@
 import type { Captive } from '../assembly/index.js';
 import { type CaptiveMeasure, measureCaptive } from '../solid/index.js';
-import { CLEARANCE_SLACK } from '../tolerances.js';
+import { CLEARANCE_SLACK, SIZED_TO_LIMIT } from '../tolerances.js';
 import { COMMON_PRACTICE, MEASURED } from './basis.js';
 import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
@@ -10,9 +10,6 @@ const LEAST_HELD = 2;
 
 /** More air than this beside a panel lets it rattle, mm. Common practice, no source. */
 const RATTLES = 1;
-
-/** Rounding of a figure that was sized to its limit, mm. */
-const ROUNDING = 0.02;
 
 /** A panel held in grooves has room to move, stays in them when it shrinks, and goes between their walls. */
 export const captives = (bench: Bench): readonly Finding[] =>
@@ -39,7 +36,7 @@ function slack(
     of.length === 0 ? 0 : Math.min(...of.map(({ room }) => room));
   const room = least(sides[0]!) + least(sides[1]!);
   const limit = way === 'across' ? across : endSlack;
-  if (room >= limit - ROUNDING) return [];
+  if (room >= limit - SIZED_TO_LIMIT) return [];
   const [what, shorter] =
     way === 'across' ? ['across its grain', 'narrower'] : ['along its grain', 'shorter'];
   const short = limit - room;
@@ -65,7 +62,7 @@ function held({ say }: Bench, { panel }: Captive, measured: readonly CaptiveMeas
     const facing = measured.filter(({ way, side }) => way === one.way && side !== one.side);
     if (facing.length === 0) return [];
     const left = one.engaged - Math.min(...facing.map(({ room }) => room));
-    if (left >= LEAST_HELD - ROUNDING) return [];
+    if (left >= LEAST_HELD - SIZED_TO_LIMIT) return [];
     const [keeps, least] = say.fines(left, LEAST_HELD);
     return [
       {
@@ -98,7 +95,7 @@ function between({ say }: Bench, { panel, fit: asked }: Captive, { board, air }:
       },
     ];
   }
-  if (air <= RATTLES + ROUNDING) return [];
+  if (air <= RATTLES + SIZED_TO_LIMIT) return [];
   const [has, most] = say.fines(air, RATTLES);
   return [
     {

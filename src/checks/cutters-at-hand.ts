@@ -1,8 +1,6 @@
+import { SAME_CUTTER } from '../tolerances.js';
 import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
-
-/** A cutter is known by the hundredth of a millimetre that is written on it: 12.7, 9.53. */
-const SAME_CUTTER = 0.01;
 
 /** Every joint can be cut with a cutter the shop has; a shop that names none is not judged. */
 export function cuttersAtHand({ solids, held, say }: Bench): readonly Finding[] {

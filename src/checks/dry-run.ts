@@ -3,15 +3,7 @@ import type { Vec3 } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
 import { obround, regionOf, unite } from '../profile/index.js';
 import { baseOf, HOLD, type Holding, holdOver, plateOf } from '../shop/index.js';
-import {
-  type Body,
-  belowFace,
-  type MortiseMeasure,
-  prism,
-  SKIN,
-  section,
-  sharedVolume,
-} from '../solid/index.js';
+import { type Body, belowFace, type MortiseMeasure, prism, section, sharedVolume } from '../solid/index.js';
 import {
   BEARING_GAP,
   CUT_RELATIVE,
@@ -19,6 +11,7 @@ import {
   HOLD_SLACK,
   OVERLAP_MM3,
   SECTION_BELOW,
+  SKIN,
 } from '../tolerances.js';
 import { COMMON_PRACTICE, MEASURED } from './basis.js';
 import type { Bench } from './bench.js';

@@ -1,5 +1,6 @@
 import { type Fastening, LEAST_TONGUE } from '../assembly/index.js';
 import { type FasteningMeasure, measureFastening } from '../solid/index.js';
+import { SIZED_TO_LIMIT } from '../tolerances.js';
 import { COMMON_PRACTICE, MEASURED } from './basis.js';
 import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
@@ -9,9 +10,6 @@ const UNDER_TIP = 3;
 
 /** Of a screw in the wood it holds, in diameters. Common practice, no source. */
 const BITE = 2.5;
-
-/** Rounding of a figure that was sized to its limit, mm. */
-const ROUNDING = 0.02;
 
 /** What is fastened without glue holds, does not show, and lets the board move as far as was asked. */
 export const fastenings = (bench: Bench): readonly Finding[] =>
@@ -23,7 +21,7 @@ export const fastenings = (bench: Bench): readonly Finding[] =>
 function screw({ say }: Bench, { id, held, screw: of }: Fastening, { bite, underTip }: FasteningMeasure) {
   const findings: Finding[] = [];
   const shared = { level: 'error' as const, unit: 'mm' as const, basis: COMMON_PRACTICE };
-  if (underTip < UNDER_TIP - ROUNDING) {
+  if (underTip < UNDER_TIP - SIZED_TO_LIMIT) {
     const most = of.length - (UNDER_TIP - underTip);
     const [wood, least] = say.fines(Math.abs(underTip), UNDER_TIP);
     findings.push({
@@ -37,7 +35,7 @@ function screw({ say }: Bench, { id, held, screw: of }: Fastening, { bite, under
     });
   }
   const least = BITE * of.diameter;
-  if (bite < least - ROUNDING) {
+  if (bite < least - SIZED_TO_LIMIT) {
     const [bites, needed] = say.fines(bite, least);
     findings.push({
       ...shared,
@@ -59,7 +57,7 @@ function moves(
 ): Finding[] {
   const subjects = [id, held, to];
   const findings: Finding[] = [];
-  if (room < travel / 2 - ROUNDING) {
+  if (room < travel / 2 - SIZED_TO_LIMIT) {
     const short = travel / 2 - room;
     const [moved, asked] = say.fines(2 * room, travel);
     findings.push({
@@ -71,12 +69,12 @@ function moves(
       unit: 'mm',
       message: `${by} ${id} lets ${held} move ${moved}; it must move ${asked}, or the wood splits`,
       remedy: tongue
-        ? `make its tongue ${say.fine(Math.max(tongue.reach - short - ROUNDING, 0))} long at most (tongue), or the slot deeper`
+        ? `make its tongue ${say.fine(Math.max(tongue.reach - short - SIZED_TO_LIMIT, 0))} long at most (tongue), or the slot deeper`
         : 'make its slot longer: leave travel out to have it worked out, or ask for less travel',
       basis: MEASURED,
     });
   }
-  if (tongueLeft !== undefined && tongueLeft < LEAST_TONGUE - ROUNDING) {
+  if (tongueLeft !== undefined && tongueLeft < LEAST_TONGUE - SIZED_TO_LIMIT) {
     const [left, least, deeper] = say.fines(tongueLeft, LEAST_TONGUE, LEAST_TONGUE - tongueLeft);
     findings.push({
       code: 'button-slips-out',

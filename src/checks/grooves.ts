@@ -2,12 +2,10 @@ import type { Groove } from '../board/index.js';
 import { PRACTICE } from '../joinery/index.js';
 import { grooveCards } from '../shop/index.js';
 import { boxIn, gap, grooveCutter, type MortiseMeasure } from '../solid/index.js';
+import { SIZED_TO_LIMIT } from '../tolerances.js';
 import { COMMON_PRACTICE, MEASURED } from './basis.js';
 import type { Bench } from './bench.js';
 import type { Finding } from './finding.js';
-
-/** Rounding of a wall that was sized to the limit, mm. */
-const ROUNDING = 0.02;
 
 /** Wood stands between every groove and the mortises of its board. */
 export const grooves = (bench: Bench): readonly Finding[] => [
@@ -15,7 +13,7 @@ export const grooves = (bench: Bench): readonly Finding[] => [
   ...bench.tenons.flatMap(({ tenon, mortises }) =>
     mortises
       // the wall is to all other air, so that of a groove is no thinner
-      .filter(({ wall }) => wall < PRACTICE.wall - ROUNDING)
+      .filter(({ wall }) => wall < PRACTICE.wall - SIZED_TO_LIMIT)
       .flatMap((mortise) =>
         bench.solids.boards
           .get(mortise.board)!
@@ -61,7 +59,7 @@ function near(
   const cutter = grooveCutter(kernel, solid.board, groove);
   const wall = gap(cavity, cutter, PRACTICE.wall + 1);
   cutter.delete();
-  if (wall >= PRACTICE.wall - ROUNDING) return [];
+  if (wall >= PRACTICE.wall - SIZED_TO_LIMIT) return [];
   // along the groove: how far from either end it would have to stop
   const room = boxIn(cavity, groove.at);
   const whole = boxIn(solid.stock, groove.at);

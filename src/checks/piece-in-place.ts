@@ -19,7 +19,7 @@ import {
   standingIn,
   stockBody,
 } from '../solid/index.js';
-import { COPLANAR } from '../tolerances.js';
+import { BOXES_TOUCH, COPLANAR } from '../tolerances.js';
 
 /** A piece of a set-up, with the room it takes known before its body is made; moved without being made again. */
 export interface Piece {
@@ -63,8 +63,8 @@ export const pushed = (piece: Piece, by: Vec3): Piece => ({ ...piece, shift: add
 export function sharedBy(one: Piece, other: Piece): number {
   const apart = [0, 1, 2].some(
     (i) =>
-      one.box.min[i]! + one.shift[i]! > other.box.max[i]! + other.shift[i]! - TOUCHING ||
-      other.box.min[i]! + other.shift[i]! > one.box.max[i]! + one.shift[i]! - TOUCHING,
+      one.box.min[i]! + one.shift[i]! > other.box.max[i]! + other.shift[i]! - BOXES_TOUCH ||
+      other.box.min[i]! + other.shift[i]! > one.box.max[i]! + one.shift[i]! - BOXES_TOUCH,
   );
   if (apart || parted(one.outside(), other.outside(), subtract(one.shift, other.shift))) return 0;
   return withBoth(one, other, (a, b) => {
@@ -77,9 +77,6 @@ export function sharedBy(one: Piece, other: Piece): number {
 /** The gap between two pieces, looked for no farther than `reach`, mm. */
 export const gapBetween = (one: Piece, other: Piece, reach: number): number =>
   withBoth(one, other, (a, b) => gap(a, b, reach));
-
-/** Boxes that overlap by less only touch, mm. */
-const TOUCHING = 1e-6;
 
 function withBoth(one: Piece, other: Piece, measure: (a: Body, b: Body) => number): number {
   const by = add(one.shift, [-other.shift[0], -other.shift[1], -other.shift[2]]);

@@ -1,12 +1,10 @@
 import { PRACTICE, tenonShare } from '../joinery/index.js';
 import type { TenonFigures } from '../solid/index.js';
+import { SIZED_TO_LIMIT } from '../tolerances.js';
 import { COMMON_PRACTICE, MEASURED } from './basis.js';
 import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
 import { FINDING_KINDS } from './finding-kinds.js';
-
-/** Rounding of a figure that was sized to its limit, mm. */
-const ROUNDING = 0.02;
 
 /** Tenon thickness as a share of the thinner board: round the third, from a quarter to a half. */
 const THINNEST_SHARE = 1 / 4;
@@ -23,7 +21,7 @@ export const mortiseDepth = (bench: FigureBench): readonly Finding[] =>
     t.mortises.flatMap((m): Finding[] => {
       const mitred = (m.board === t.joint.a ? t.tenon.mitreA : t.tenon.mitreB) !== undefined;
       const limit = m.boardDepth * (mitred ? MITRED_SHARE : PRACTICE.faceDepthShare);
-      if (!WIDE_FACES.has(m.mortise.face) || m.depth <= limit + ROUNDING) return [];
+      if (!WIDE_FACES.has(m.mortise.face) || m.depth <= limit + SIZED_TO_LIMIT) return [];
       const { say } = bench;
       const [deep, most] = say.lengths(m.depth, limit);
       return [
@@ -73,7 +71,7 @@ interface Kept {
 
 function short({ say }: FigureBench, t: TenonFigures, board: string, kept: Kept): Finding[] {
   const { code, wood, limit, usual, to } = kept;
-  if (wood >= limit - ROUNDING) return [];
+  if (wood >= limit - SIZED_TO_LIMIT) return [];
   const asked = limit !== usual;
   const [left, least] = say.lengths(wood, limit);
   return [
@@ -99,8 +97,8 @@ export const tenonThickness = (bench: FigureBench): readonly Finding[] =>
     );
     // two rows share the wood
     const share = tenonShare(t.joint.rows ?? 1) / PRACTICE.tenonShare;
-    const thin = t.thickness < THINNEST_SHARE * share * thinner - ROUNDING;
-    if (!thin && t.thickness <= THICKEST_SHARE * share * thinner + ROUNDING) return [];
+    const thin = t.thickness < THINNEST_SHARE * share * thinner - SIZED_TO_LIMIT;
+    if (!thin && t.thickness <= THICKEST_SHARE * share * thinner + SIZED_TO_LIMIT) return [];
     const { say } = bench;
     const limit = (thin ? THINNEST_SHARE : THICKEST_SHARE) * share * thinner;
     const [thick, bound] = say.lengths(t.thickness, limit);

@@ -12,7 +12,7 @@ import {
 } from '../frame/index.js';
 import type { Tenon } from '../joinery/index.js';
 import type { MortiseFigures, TenonFigures } from '../solid/index.js';
-import { SAME_POINT } from '../tolerances.js';
+import { SAME_PLACE_MM, SAME_POINT } from '../tolerances.js';
 import { type DataWalls, wallsByData } from './quick-walls.js';
 
 /** What the data of joints say, and what they leave open. */
@@ -120,12 +120,9 @@ function shouldersMeet(a: InBoard, b: InBoard, tenon: Tenon): boolean {
       directionInAssembly(placed, normal),
       directionInAssembly(other.placed, mouthOf(other.mortise).normal),
     );
-    return Math.abs(dot(out, middle)) < NEAR && facing < -1 + SAME_POINT;
+    return Math.abs(dot(out, middle)) < SAME_PLACE_MM && facing < -1 + SAME_POINT;
   });
 }
-
-/** Rounding of places worked out by different ways, mm. */
-const NEAR = 1e-3;
 
 const directionInAssembly = ({ place }: PlacedBoard, direction: Vec3): Vec3 =>
   subtract(pointOut(place, direction), place.origin);

@@ -11,8 +11,8 @@ import {
   type Vec3,
 } from '../frame/index.js';
 import { contains, type Profile, tessellate } from '../profile/index.js';
-import { SKIN, WALL_REACH } from '../solid/index.js';
-import { SAME_POINT } from '../tolerances.js';
+import { WALL_REACH } from '../solid/index.js';
+import { SAME_POINT, SKIN } from '../tolerances.js';
 
 /** Corners of the ring put round each end of a mortise: it stands out of the true circle by 0.5 %, to the safe side. */
 const RING = 32;

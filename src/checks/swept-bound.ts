@@ -1,11 +1,8 @@
 import { type Mortise, mouthOf } from '../board/index.js';
 import { add, directionIn, type Frame, pointIn, scale, type Vec2 } from '../frame/index.js';
 import { obround, tessellate } from '../profile/index.js';
-import { type Cavity, facetsIn, SKIN } from '../solid/index.js';
-import { CUTTER_LEAD } from '../tolerances.js';
-
-/** A cavity's corners may stand so far out of the sweep in this proof: rounding of frames seen from each other, mm. */
-const STANDS_OUT = 1e-5;
+import { type Cavity, facetsIn } from '../solid/index.js';
+import { CUTTER_LEAD, SKIN, SWEEP_ROUNDING } from '../tolerances.js';
 
 /** What a cutter sweeps between its stops, below the plane just under the mouth. */
 export interface Sweep {
@@ -46,8 +43,8 @@ export function sweptBound(
   const corners = facetsIn(cavity.facets, place);
   for (let i = 0; i < corners.length; i += 3) {
     const [x, y, z] = [corners[i]!, corners[i + 1]!, corners[i + 2]!];
-    if (z < -depth - STANDS_OUT || (z - topAt([x, y])) * nz > STANDS_OUT) return undefined;
-    if (sides.some((side) => side.x * x + side.y * y > side.at + STANDS_OUT)) return undefined;
+    if (z < -depth - SWEEP_ROUNDING || (z - topAt([x, y])) * nz > SWEEP_ROUNDING) return undefined;
+    if (sides.some((side) => side.x * x + side.y * y > side.at + SWEEP_ROUNDING)) return undefined;
   }
   const round = sides.reduce((sum, { length }) => sum + length, 0);
   const across = outline.reduce((sum, [x, y], i) => {
@@ -58,7 +55,7 @@ export function sweptBound(
   const height = topAt([0, 0]) + depth;
   const tallest = Math.max(...tops) + depth;
   // corners of a polygon grow by more than its sides, by no more than half as much again at 90° or flatter
-  const skin = (1.5 * round * (tallest + 3 * STANDS_OUT) + across * (1 + 1 / nz)) * 2 * STANDS_OUT;
+  const skin = (1.5 * round * (tallest + 3 * SWEEP_ROUNDING) + across * (1 + 1 / nz)) * 2 * SWEEP_ROUNDING;
   return across * height - cavity.volume + 2 * skin;
 }
 

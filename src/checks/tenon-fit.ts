@@ -1,5 +1,5 @@
 import type { MortiseFigures, TenonFigures } from '../solid/index.js';
-import { CLEARANCE_SLACK } from '../tolerances.js';
+import { CLEARANCE_SLACK, FIT_ROUNDING } from '../tolerances.js';
 import { COMMON_PRACTICE, MEASURED } from './basis.js';
 import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
@@ -12,9 +12,6 @@ const LOOSEST_CHEEK = 0.25;
 
 /** Least difference between mortise length and tenon width that lets glue and air pass, mm. */
 const LEAST_EDGE = 0.5;
-
-/** Rounding of a fit that was asked for at its limit, mm. */
-const ROUNDING = 0.002;
 
 /** A tenon clears the bottoms and cheeks of both its mortises by the fit asked for, and is narrower than they are long. */
 export const tenonFit = (bench: FigureBench): readonly Finding[] =>
@@ -69,7 +66,7 @@ function cheeks(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Finding
       },
     ];
   }
-  if (m.cheekClearance <= LOOSEST_CHEEK + ROUNDING) return [];
+  if (m.cheekClearance <= LOOSEST_CHEEK + FIT_ROUNDING) return [];
   const [air, loosest] = say.fines(m.cheekClearance, LOOSEST_CHEEK);
   return [
     {
@@ -87,13 +84,13 @@ function cheeks(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Finding
 function narrower(bench: FigureBench, t: TenonFigures, m: MortiseFigures): Finding[] {
   const { say } = bench;
   const spare = m.length - t.width;
-  if (spare >= LEAST_EDGE - ROUNDING) return [];
+  if (spare >= LEAST_EDGE - FIT_ROUNDING) return [];
   const [wide, long] = say.lengths(t.width, m.length);
   const [left, needed] = say.fines(spare, LEAST_EDGE);
   return [
     {
       code: 'tenon-edge-gap',
-      level: spare <= ROUNDING ? 'error' : 'warning',
+      level: spare <= FIT_ROUNDING ? 'error' : 'warning',
       subjects: [t.tenon.id, m.board],
       measured: spare,
       limit: LEAST_EDGE,

@@ -1,4 +1,5 @@
 import { PRACTICE } from '../joinery/index.js';
+import { SIZED_TO_LIMIT } from '../tolerances.js';
 import { COMMON_PRACTICE, MEASURED } from './basis.js';
 import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
@@ -6,15 +7,12 @@ import type { Finding } from './finding.js';
 /** Below this a wall gives way under the cutter or the clamp, mm. Common practice, no source. */
 const BREAKS = 3;
 
-/** Rounding of a wall that was sized to the limit, mm. */
-const ROUNDING = 0.02;
-
 /** The wood round each mortise: nothing breaks through, no mortise meets another, no wall is too thin. */
 export const walls = (bench: FigureBench): readonly Finding[] =>
   bench.tenons.flatMap((t) =>
     t.mortises.flatMap((m): Finding[] => {
       const { say } = bench;
-      if (m.wall >= PRACTICE.wall - ROUNDING) return [];
+      if (m.wall >= PRACTICE.wall - SIZED_TO_LIMIT) return [];
       const shared = { subjects: [t.tenon.id, m.board], measured: m.wall, unit: 'mm' as const };
       if (m.wall === 0) {
         return [

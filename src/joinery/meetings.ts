@@ -1,13 +1,10 @@
 import { type Pocket, pocketGap, pocketsNear, pocketsOf } from '../board/index.js';
 import { angleDeg, dot, frameOut, subtract } from '../frame/index.js';
-import { COPLANAR, PARALLEL_DEG } from '../tolerances.js';
+import { COPLANAR, PARALLEL_DEG, WALL_ROUNDING } from '../tolerances.js';
 import type { Joinable } from './draft.js';
 import type { Laid } from './layout.js';
 import { pocketsIn } from './parts.js';
 import { PRACTICE } from './practice.js';
-
-/** A wall may fall short of what is kept by this, mm: depths and lengths are rounded to steps a hundred times coarser. */
-const ROUNDING = 0.01;
 
 /** A joint as it stands in one of its boards. */
 export interface InBoard {
@@ -82,7 +79,7 @@ export function lacks(one: Laid, p: Pocket, other: Laid | undefined, q: Pocket):
   const kept = keptBetween(one, p, other, q);
   if (!pocketsNear(p, q, kept)) return 0;
   const missing = kept - pocketGap(p, q);
-  return missing > ROUNDING ? missing : 0;
+  return missing > WALL_ROUNDING ? missing : 0;
 }
 
 /** The wood kept between two pockets: in one face as much as between two mortises of a row, else a wall. */
@@ -93,6 +90,6 @@ export function keptBetween(one: Laid, p: Pocket, other: Laid | undefined, q: Po
   if (!sameFace || !other) return PRACTICE.wall;
   // beside each other a wall is enough, end to end a web
   const between = subtract(q.at.origin, p.at.origin);
-  const endToEnd = Math.abs(dot(between, p.at.x)) > (p.length + q.length) / 2 - ROUNDING;
+  const endToEnd = Math.abs(dot(between, p.at.x)) > (p.length + q.length) / 2 - WALL_ROUNDING;
   return endToEnd ? Math.max(one.draft.web, other.draft.web) : PRACTICE.wall;
 }

@@ -1,8 +1,6 @@
+import { SAME_LENGTH } from '../tolerances.js';
 import { fixed } from './fixed.js';
 import { INCH, type Units } from './units.js';
-
-/** Lengths nearer than this are one length: noise of arithmetic, mm. */
-const ALIKE = 1e-6;
 
 /** The decimals tried, coarse to fine, where the usual figures read alike. */
 const DECIMALS: Readonly<Record<Units, readonly number[]>> = { mm: [2, 3, 4, 5, 6], in: [3, 4, 5, 6, 7] };
@@ -26,6 +24,6 @@ export function printApart(
   );
   const all = [0, ...lengths];
   const readApart = (say: (mm: number) => string) =>
-    all.every((a, i) => all.slice(i + 1).every((b) => Math.abs(a - b) < ALIKE || say(a) !== say(b)));
+    all.every((a, i) => all.slice(i + 1).every((b) => Math.abs(a - b) < SAME_LENGTH || say(a) !== say(b)));
   return lengths.map([print, ...finer].find(readApart) ?? finer.at(-1)!);
 }

@@ -1,14 +1,9 @@
+import { ON_LINE_INCH, TELL_REMAINDER } from '../tolerances.js';
 import { fixed, trimmed } from './fixed.js';
 import { INCH, type Units } from './units.js';
 
 /** The finest line of a rule marked in inches. */
 const LINES_PER_INCH = 64;
-
-/** A remainder beyond the 1/64 line is told when it is larger than this: below it no rule shows it. mm. */
-const TELL_REMAINDER = 0.1;
-
-/** A length this near to a 1/64 line stands on it: the fourth decimal of an inch, halved. */
-const ON_LINE_INCH = 0.00005;
 
 /**
  * A length as it is read off a rule: mm to 0.1, or inches to the nearest 1/64 with what is left over in mm.

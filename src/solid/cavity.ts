@@ -1,7 +1,7 @@
 import { type Mortise, mouthOf } from '../board/index.js';
 import { add, angleDeg, dot, pointOut, scale, subtract, type Vec3 } from '../frame/index.js';
 import { once } from '../once.js';
-import { COPLANAR, PARALLEL_DEG } from '../tolerances.js';
+import { COPLANAR, PARALLEL_DEG, SKIN } from '../tolerances.js';
 import { belowFace, mortiseCutter } from './board-body.js';
 import { type FacetTree, facetGap, facetTree } from './facet-tree.js';
 import { doubleMesh, type Facets, facetsBox, facetsOf, facetsVolume, turnedRound } from './facets.js';
@@ -15,9 +15,6 @@ export const WALL_REACH = 20;
 
 /** Where a cavity is looked for: the cutter's path grown by this, so that the walls found are the board's own, mm. */
 const LOOK = 1;
-
-/** Measuring bodies stay this far off the board's own surfaces: coinciding faces leave slivers, mm. */
-export const SKIN = 0.01;
 
 /** The thinnest wood beside a cavity. */
 export interface Wall {

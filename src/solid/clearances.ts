@@ -1,6 +1,6 @@
 import { type Mortise, mouthOf } from '../board/index.js';
 import { dot, frameIn, pointOut, type Vec3 } from '../frame/index.js';
-import { SAME_POINT } from '../tolerances.js';
+import { FACET_IN_PLANE, SAME_POINT, UNSEEN } from '../tolerances.js';
 import type { Cavity } from './cavity.js';
 import { cutConvex, isConvex } from './convex.js';
 import { bodyTree, type FacetTree, facetGap, facetsNear, facetTree } from './facet-tree.js';
@@ -11,12 +11,6 @@ import type { BoardSolid, TenonSolid } from './solids.js';
 
 /** How far a cheek clearance is looked for, mm. */
 const CHEEK_REACH = 5;
-
-/** Facets this near to a plane lie in it, mm: rounding of the kernel's cuts. */
-const IN_PLANE = 1e-7;
-
-/** Less than any figure shows, mm. */
-const ROUNDING = 1e-10;
 
 /** The air beside a tenon in one of its boards, mm; 0 when it touches or overlaps. */
 export interface Clearances {
@@ -67,7 +61,7 @@ function facettedTenon(own: Body, trim: number): Facetted {
   if (found) return found;
   const boxes = looked(own, trim);
   // its ends closed anew, for the boxes of their facets
-  const withEnds = grown(box(own), -ROUNDING);
+  const withEnds = grown(box(own), -UNSEEN);
   const between = (facets: Facets, axis: 0 | 2, { min, max }: Box): Facets =>
     cutConvex(cutConvex(facets, axis, min[axis], -1), axis, max[axis], 1);
   const whole = facetsOf(own);
@@ -128,7 +122,7 @@ function notInPlane(facets: Facets, normal: Vec3, offset: number): Facets {
     const three = facets.subarray(i, i + 9);
     const off = (k: number) =>
       Math.abs(three[k]! * normal[0] + three[k + 1]! * normal[1] + three[k + 2]! * normal[2] - offset);
-    if (Math.max(off(0), off(3), off(6)) > IN_PLANE) kept.push(...three);
+    if (Math.max(off(0), off(3), off(6)) > FACET_IN_PLANE) kept.push(...three);
   }
   return Float64Array.from(kept);
 }

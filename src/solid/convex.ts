@@ -1,8 +1,6 @@
+import { FLAT_CORNERS } from '../tolerances.js';
 import { type DoubleMesh, doubleMesh, type Facets } from './facets.js';
 import type { Body } from './kernel.js';
-
-/** Rounding of corners that lie in one plane, mm. */
-const FLAT = 1e-9;
 
 const known = new WeakMap<Body, boolean>();
 
@@ -39,7 +37,7 @@ function withoutValleys({ corners, triangles }: DoubleMesh): boolean {
         n[0] * (at(beyond, 0) - at(a, 0)) +
         n[1] * (at(beyond, 1) - at(a, 1)) +
         n[2] * (at(beyond, 2) - at(a, 2));
-      if (over > FLAT * size) return false;
+      if (over > FLAT_CORNERS * size) return false;
     }
   }
   return true;
@@ -100,4 +98,4 @@ function lid(rim: readonly Corner[], axis: 0 | 1 | 2): number[] {
   return facets;
 }
 
-const same = (a: Corner, b: Corner): boolean => a.every((at, j) => Math.abs(at - b[j]!) < FLAT);
+const same = (a: Corner, b: Corner): boolean => a.every((at, j) => Math.abs(at - b[j]!) < FLAT_CORNERS);

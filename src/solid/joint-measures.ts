@@ -2,6 +2,7 @@ import { type Mortise, mouthOf } from '../board/index.js';
 import { add, dot, frameIn, pointOut, scale, subtract, unit, type Vec3 } from '../frame/index.js';
 import type { Joint, Tenon } from '../joinery/index.js';
 import { type Moments, outlineMoments } from '../profile/index.js';
+import { PAST_WALL } from '../tolerances.js';
 import { boardBody } from './board-body.js';
 import { type Cavity, mortiseCavities } from './cavity.js';
 import { clearancesByFacets, clearancesByKernel } from './clearances.js';
@@ -11,9 +12,6 @@ import type { BoardSolid, Solids } from './solids.js';
 
 /** How far the wood past a mortise's end is looked for, mm. */
 const END_REACH = 60;
-
-/** A look past a mortise's end starts this far inside the wood, mm. */
-const PAST_WALL = 0.01;
 
 /** The figures of one mortise; mm. */
 export interface MortiseFigures {

@@ -1,11 +1,9 @@
 import { directionIn, type Frame, frameIn, type Vec3 } from '../frame/index.js';
+import { PATH_CLEAR } from '../tolerances.js';
 import { isConvex } from './convex.js';
 import { bodyTree, facetGap, facetTree } from './facet-tree.js';
 import { type DoubleMesh, doubleMesh, type Facets, facetsBox, facetsOut } from './facets.js';
 import type { Body } from './kernel.js';
-
-/** A path that comes no nearer than this to a piece is clear of it, mm: far above rounding, far below any clearance. */
-const CLEAR = 1e-4;
 
 /** A body and the frame it stands in. */
 export interface Placed {
@@ -29,7 +27,7 @@ export function pathClear(moving: Placed, still: Placed, from: Vec3): boolean {
   return (
     standsOut(seen, tree.facets) &&
     standsOut(tree.facets, seen) &&
-    facetGap(facetTree(seen), tree, CLEAR) >= CLEAR
+    facetGap(facetTree(seen), tree, PATH_CLEAR) >= PATH_CLEAR
   );
 }
 

@@ -1,7 +1,8 @@
 import type { Hole, Slot } from '../board/index.js';
 import type { Frame } from '../frame/index.js';
+import { SKIN } from '../tolerances.js';
 import { holeCutters, slotCutter } from './board-body.js';
-import { SKIN, WALL_REACH, type Wall } from './cavity.js';
+import { WALL_REACH, type Wall } from './cavity.js';
 import { type Body, type Kernel, matrix } from './kernel.js';
 import { type Box, boxIn, gap } from './measure.js';
 import type { BoardSolid } from './solids.js';

@@ -1,8 +1,6 @@
 import { add, length, scale, type Vec3 } from '../frame/index.js';
+import { PATH_TOUCH } from '../tolerances.js';
 import type { Body, Kernel } from './kernel.js';
-
-/** From this gap on two bodies count as touching on their way, mm. */
-const TOUCH = 1e-4;
 
 /** Steps of one way; each takes all the gap there is, so a few dozen bring any two faces together. */
 const MOST_STEPS = 400;
@@ -39,7 +37,7 @@ export function wayLeftAtTouch(moving: Body, still: Body, from: Vec3, ending: nu
     const gap = posed.minGap(still, left);
     posed.delete();
     if (gap >= left) return 0;
-    if (gap < TOUCH) return left;
+    if (gap < PATH_TOUCH) return left;
     left -= gap * (1 - 1e-9);
   }
   return left > ending ? left : 0;

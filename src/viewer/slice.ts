@@ -1,4 +1,5 @@
 import { eachAxis } from '../frame/index.js';
+import { SAME_SINGLE } from '../tolerances.js';
 import type { Point } from './preview-data.js';
 
 /**
@@ -68,7 +69,4 @@ export function sliceLoops(
   return loops;
 }
 
-/** Nearer than single precision can tell corners apart, mm. */
-const SAME = 1e-5;
-
-const same = (a: Point, b: Point): boolean => a.every((part, i) => Math.abs(part - b[i]!) < SAME);
+const same = (a: Point, b: Point): boolean => a.every((part, i) => Math.abs(part - b[i]!) < SAME_SINGLE);

@@ -9,12 +9,11 @@ import {
   type Kernel,
   mortiseCavities,
   prism,
-  SKIN,
   sharedVolume,
   solidsOf,
   startKernel,
 } from '../../src/solid/index.js';
-import { CUT_RELATIVE, CUTTER_LEAD } from '../../src/tolerances.js';
+import { CUT_RELATIVE, CUTTER_LEAD, SKIN } from '../../src/tolerances.js';
 import { seed } from '../properties/seed.js';
 import { sample } from './sample-design.js';
 

@@ -159,7 +159,7 @@ export const FAULTS = [
     [
       [
         'rail: reach not looked at',
-        'bearing.toRail > rail.most + ROUNDING',
+        'bearing.toRail > rail.most + LIMIT_ROUNDING',
         'bearing.toRail > 2 * rail.most',
       ],
       [
@@ -168,7 +168,7 @@ export const FAULTS = [
         'bearing.toRail - rail.most',
       ],
       ['rail: air to the cutter forgotten', 'mortise.width / 2 + rail.cutterAir', 'mortise.width / 2'],
-      ['grip: too narrow not looked at', 'gap < jig.grip.least - ROUNDING', 'gap < 0'],
+      ['grip: too narrow not looked at', 'gap < jig.grip.least - LIMIT_ROUNDING', 'gap < 0'],
     ],
   ),
   ...faults(
@@ -374,15 +374,15 @@ export const FAULTS = [
     [['glue: one cheek', '2 * Math.max(tenon.width', 'Math.max(tenon.width']],
   ),
   ...faults(
-    'src/shop/clamps/clamp-openings.ts',
-    ['tests/shop/clamps.test.ts'],
+    'src/shop/clamps/clamps-chosen.ts',
+    ['tests/shop/clamps.test.ts', 'tests/checks/clamps.test.ts'],
     [
-      ['clamps: one clamp serves twice', 'left.splice(at, 1);', ''],
       [
         'clamps: too small is enough',
-        'left.findIndex((most) => most >= opening)',
-        'left.findIndex((most) => most >= opening - 50)',
+        'clamp.opening >= need.opening &&',
+        'clamp.opening >= need.opening - 50 &&',
       ],
+      ['clamps: the throat forgotten', '&& clamp.throat >= need.throat;', ';'],
     ],
   ),
   ...faults(
@@ -608,9 +608,9 @@ export const FAULTS = [
         "...shaping('horns off'),\n    ...cutting('milled blank'),",
       ],
       [
-        'order: the dry fit before its tenons',
-        '...tenonSteps(design, job),\n    ...(fitted.length > 0 ? [dryFit(design, others, fitted)] : []),',
-        '...(fitted.length > 0 ? [dryFit(design, others, fitted)] : []),\n    ...tenonSteps(design, job),',
+        'order: no tenons before the dry fit that needs them',
+        '    ...tenonSteps(design, job),\n    ...(fitted.length > 0',
+        '    ...(fitted.length > 0',
       ],
     ],
   ),

@@ -1,6 +1,7 @@
 import type { Board } from '../../board/index.js';
 import { add, dot, scale, type Vec2, type Vec3 } from '../../frame/index.js';
 import { type ArcSegment, segments } from '../../profile/index.js';
+import { STRAIGHT_DEG } from '../../tolerances.js';
 import {
   type Box,
   type Dimension,
@@ -113,9 +114,6 @@ export function radiusDimensions(
     return { kind: 'dimension', what, value, unit: 'mm', parts };
   }
 }
-
-/** Sides of the outline this near to the grain or square to it are neither slanted nor told. */
-const STRAIGHT_DEG = 0.01;
 
 /** Straight sides of the outline that run neither along the grain nor square to it: the angle to whichever is nearer. */
 export function slantAngles(board: Board, place: ViewPlace, room: Room, within: Box): readonly Dimension[] {

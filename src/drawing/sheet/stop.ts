@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import { SAME_STOP } from '../../tolerances.js';
 
 /** A place a dimension leads to. */
 export interface Stop {
@@ -9,9 +10,6 @@ export interface Stop {
   /** On the sheet, where its extension line begins. */
   readonly point: Vec2;
 }
-
-/** Stops nearer than this are one: half of the finest step printed, mm. */
-const SAME_STOP = 0.05;
 
 /** Stops in order, those at one place made one that names them all; `near` decides whose point it keeps. */
 export function inOrder(stops: readonly Stop[], near: (point: Vec2) => number): readonly Stop[] {

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import { SAME_LINE } from '../../tolerances.js';
+import { CHAIN_STRAIGHT, SAME_LINE } from '../../tolerances.js';
 import type { Piece } from './hidden-lines.js';
 
 /** A line of one part, of several straight pieces. */
@@ -10,9 +10,6 @@ export interface Chain {
 
 /** Pieces that turn more than this make a corner, where dashes begin anew: cos of 60°. */
 const CORNER_COS = 0.5;
-
-/** Middle points nearer to the line than this are left out, mm. */
-const STRAIGHT = 0.002;
 
 /** Pieces joined end to end where they go on smoothly, so that the dashes of an arc run on. */
 export function chainLines(pieces: readonly Piece[]): readonly Chain[] {
@@ -99,7 +96,7 @@ function simplified(points: readonly Vec2[]): readonly Vec2[] {
       const [dx, dy] = [after[0] - before[0], after[1] - before[1]];
       const run = Math.hypot(dx, dy);
       const aside = Math.abs(dx * (p[1] - before[1]) - dy * (p[0] - before[0])) / (run || 1);
-      if (run > 0 && aside < STRAIGHT && dx * (p[0] - before[0]) + dy * (p[1] - before[1]) > 0) return;
+      if (run > 0 && aside < CHAIN_STRAIGHT && dx * (p[0] - before[0]) + dy * (p[1] - before[1]) > 0) return;
     }
     kept.push(p);
   });

@@ -1,6 +1,6 @@
 import { dot, type Frame, pointIn, type Vec2 } from '../../frame/index.js';
-import { SAME_LINE } from '../../tolerances.js';
-import { EDGE_ON, type Occluders, occludersOf } from './occluders.js';
+import { EDGE_ON, SAME_LINE } from '../../tolerances.js';
+import { type Occluders, occludersOf } from './occluders.js';
 import type { SeenPart, Wire } from './seen-part.js';
 
 /** A straight piece of a line in a view, mm in the view's plane. */

@@ -1,10 +1,7 @@
 import type { Frame } from '../../frame/index.js';
 import { dot, pointIn } from '../../frame/index.js';
-import { BEHIND, CLOSED_SIDE } from '../../tolerances.js';
+import { BEHIND, CLOSED_SIDE, EDGE_ON } from '../../tolerances.js';
 import type { SeenPart } from './seen-part.js';
-
-/** A face turned less than this toward the viewer is seen as a line and hides nothing. */
-export const EDGE_ON = 1e-4;
 
 /** Numbers kept of each triangle: plane n and k, three sides (x, y, c), greatest z. */
 const PLANE = 0;

@@ -1,5 +1,6 @@
 import { fixed, INCH, type Say } from '../../length/index.js';
 import type { StickMark, StoryStick } from '../../shop/index.js';
+import { SAME_WORDS } from '../../tolerances.js';
 import { svgDocument, svgNumber, svgText } from '../svg/index.js';
 
 /** Paper, mm. */
@@ -16,9 +17,6 @@ const BETWEEN = 12;
 const LEAST_WIDTH = 190;
 /** Space taken by one letter on average, as a share of its height: for deciding where words go, never for drawing. */
 const LETTER_SHARE = 0.6;
-
-/** Marks nearer than a knife line is wide share their line and words, mm. */
-const SAME_PLACE = 0.01;
 
 /** How each kind of mark is drawn: a line's dashes, its weight, and how far it goes up the strip. */
 const DRAWN: Readonly<Record<StickMark['kind'], { dash: string; weight: number; reach: number }>> = {
@@ -120,7 +118,7 @@ function strip(
 const linesOf = ({ marks }: StoryStick): readonly StickMark[] =>
   marks.filter(
     (mark, i) =>
-      i === marks.findIndex(({ kind, at }) => kind === mark.kind && Math.abs(at - mark.at) < SAME_PLACE),
+      i === marks.findIndex(({ kind, at }) => kind === mark.kind && Math.abs(at - mark.at) < SAME_WORDS),
   );
 
 interface Label {
@@ -136,7 +134,7 @@ function labelsOf({ marks, length }: StoryStick, say: Say): readonly Label[] {
   const places = [...new Set(named.map(({ at }) => Number(at.toFixed(2))))];
   const ends: number[] = [];
   return places.map((at): Label => {
-    const here = named.filter((mark) => Math.abs(mark.at - at) < SAME_PLACE);
+    const here = named.filter((mark) => Math.abs(mark.at - at) < SAME_WORDS);
     const text = `${namesOf(here)} ${said(at, say)}`;
     const size = text.length * LETTERS * LETTER_SHARE;
     const left = Math.max(0, Math.min(at + 0.6, length - size));

@@ -1,10 +1,8 @@
 import { type Board, makeBoard } from '../../board/index.js';
 import { add, angleDeg, cross, type Frame, scale, subtract, unit, type Vec3 } from '../../frame/index.js';
 import { trimmed } from '../../length/index.js';
+import { SQUARE_TO_CLAMP_DEG } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
-
-/** Below this a face counts as square to the clamp: outer faces of two pads stay within 0.1° of parallel, degrees. */
-const SQUARE_DEG = 0.05;
 
 /** A pad under a clamp's jaw, as it sits on the part. mm, degrees. */
 export interface PadUse {
@@ -20,7 +18,7 @@ export interface PadUse {
 
 /** The pad's board id: one for each angle to a hundredth of a degree. */
 export const padId = (angleDeg: number): string =>
-  angleDeg < SQUARE_DEG ? 'clamp-pad-flat' : `clamp-pad-${trimmed(angleDeg, 2).replace('.', '-')}`;
+  angleDeg < SQUARE_TO_CLAMP_DEG ? 'clamp-pad-flat' : `clamp-pad-${trimmed(angleDeg, 2).replace('.', '-')}`;
 
 /**
  * A pad as a board: the reference face lies on the part, the other face is square to the clamp. A wedge rises along its
@@ -29,7 +27,7 @@ export const padId = (angleDeg: number): string =>
 export function padBoard(angleDeg: number, material: string): Board {
   const { padLength, padBreadth, padThickness } = PRACTICE;
   const blank = { length: padLength, width: padBreadth };
-  if (angleDeg < SQUARE_DEG) {
+  if (angleDeg < SQUARE_TO_CLAMP_DEG) {
     return makeBoard({ id: padId(0), material, blank: { ...blank, thickness: padThickness } });
   }
   const angle = (angleDeg * Math.PI) / 180;
@@ -52,7 +50,7 @@ export function padBoard(angleDeg: number, material: string): Board {
 export function padUse(aid: string, at: Vec3, normal: Vec3, outwards: Vec3): PadUse {
   const { padLength, padBreadth, padThickness } = PRACTICE;
   const lean = angleDeg(normal, outwards);
-  if (lean < SQUARE_DEG) {
+  if (lean < SQUARE_TO_CLAMP_DEG) {
     const side: Vec3 = Math.abs(normal[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0];
     const x = unit(cross(side, normal));
     const y = cross(normal, x);

@@ -1,13 +1,11 @@
 import type { Design } from '../../assembly/index.js';
 import type { Board, Face } from '../../board/index.js';
+import { SAME_SETTING } from '../../tolerances.js';
 import type { Holding, RailBearing } from './holding.js';
 import type { Horn } from './horn.js';
 import { hornsOf } from './horns.js';
 import type { StageName } from './stage.js';
 import { type SeenStage, type Work, workAtStage } from './work-at-stage.js';
-
-/** Settings nearer than this are one setting, mm: finer than any rail can be set. */
-const SAME_SETTING = 0.01;
 
 /** A holding as it lies in the jig, turned end for end where that makes it share a setting. */
 export interface LaidIn {

@@ -1,11 +1,9 @@
 import type { Mortise } from '../../board/index.js';
 import type { Say } from '../../length/index.js';
+import { LIMIT_ROUNDING } from '../../tolerances.js';
 import type { JigAtHand, RailAtHand } from '../at-hand/index.js';
 import type { Bearing } from './bearing.js';
 import type { BrokenLimit } from './holding.js';
-
-/** Slack of a limit against rounding: the last bit of a sum must not refuse a set-up. */
-const ROUNDING = 1e-6;
 
 /**
  * Which limits of the jig two bearings break: how far each rail goes out, how near it comes to the cutter, and the gap between
@@ -25,7 +23,7 @@ export function railLimits(
   if (!near || !far) return broken;
   const gap = near.toRail + far.toRail;
   const work = near.wedge || far.wedge ? 'the work with its wedges is' : 'the work is';
-  if (gap > jig.grip.most + ROUNDING) {
+  if (gap > jig.grip.most + LIMIT_ROUNDING) {
     const [thick, most, over] = say.lengths(gap, jig.grip.most, gap - jig.grip.most);
     broken.push({
       code: 'grip-too-wide',
@@ -35,7 +33,7 @@ export function railLimits(
       remedy: `lengthen the jig's slots by ${over}, or hold it against one rail`,
     });
   }
-  if (gap < jig.grip.least - ROUNDING) {
+  if (gap < jig.grip.least - LIMIT_ROUNDING) {
     const [thick, least, packing] = say.lengths(gap, jig.grip.least, jig.grip.least - gap);
     broken.push({
       code: 'grip-too-narrow',
@@ -57,7 +55,7 @@ function oneRail(
 ): BrokenLimit[] {
   const least = mortise.width / 2 + rail.cutterAir;
   const must = (reach: string) => `the ${which} rail must stand ${reach} from the cutter`;
-  if (bearing.toRail > rail.most + ROUNDING) {
+  if (bearing.toRail > rail.most + LIMIT_ROUNDING) {
     const longer = 2 * (bearing.toRail - rail.most);
     const [reach, most, by] = say.lengths(bearing.toRail, rail.most, longer);
     return [
@@ -70,7 +68,7 @@ function oneRail(
       },
     ];
   }
-  if (bearing.toRail < least - ROUNDING) {
+  if (bearing.toRail < least - LIMIT_ROUNDING) {
     const [reach, needed, packing] = say.lengths(bearing.toRail, least, least - bearing.toRail);
     return [
       {

@@ -1,6 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import { type Board, type FaceId, faceFrame, faces, type Mortise, planeRegion } from '../../board/index.js';
 import { cross, dot, pointOut, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { SAME_MARK } from '../../tolerances.js';
 import { boardMarks, type Hand, handsOf } from '../boards/index.js';
 import type { LineMark } from '../holding/index.js';
 import type { CardCut, MarkedOut, SetupCard } from '../set-up/index.js';
@@ -40,9 +41,6 @@ export interface StoryStick {
   /** Set-up cards whose mortises it marks. */
   readonly setups: readonly string[];
 }
-
-/** Positions nearer than this are one mark, mm: finer than a knife. */
-const SAME_MARK = 0.005;
 
 /** The story sticks of a design: a strip for each board and direction; boards with the same marks share one. */
 export function storySticks(design: Design, cards: readonly SetupCard[]): readonly StoryStick[] {

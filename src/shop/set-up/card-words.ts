@@ -1,13 +1,10 @@
 import type { Board, FaceId, Mortise } from '../../board/index.js';
 import { type Frame, pointOut } from '../../frame/index.js';
 import type { Region } from '../../profile/index.js';
-import { SAME_POINT } from '../../tolerances.js';
+import { SAME_POINT, SQUARE } from '../../tolerances.js';
 import { sideOfBlank } from '../boards/index.js';
 import { type Holding, THICK_END, type ThickEnd } from '../holding/index.js';
 import { faceWords, inBoth } from '../words/index.js';
-
-/** A face is out of square to the grain from this slope on: a thousandth of a mm over 50 mm. */
-const LEANS = 2e-5;
 
 /**
  * Where the cutter is let down to touch the wood when the depth is zeroed.
@@ -24,7 +21,7 @@ export function zeroPoint(
 ): string {
   const words = faceWords(board, face.id);
   const z = mortise.at.z;
-  const isAngledEnd = Math.abs(z[0]) > Math.SQRT1_2 - SAME_POINT && Math.abs(z[0]) < 1 - LEANS ** 2;
+  const isAngledEnd = Math.abs(z[0]) > Math.SQRT1_2 - SAME_POINT && Math.abs(z[0]) < 1 - SQUARE ** 2;
   if (!isAngledEnd) return `on the ${words}, where the mortise will be`;
   const corners = face.region.flatMap((loop) => loop.map(([x, y]) => pointOut(face.frame, [x, y, 0])));
   const out = Math.sign(z[0]);

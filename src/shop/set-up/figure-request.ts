@@ -1,9 +1,7 @@
 import type { Vec2 } from '../../frame/index.js';
+import { SAME_CUTTER } from '../../tolerances.js';
 import { baseOf, type CutterAtHand, type JigAtHand, plateOf, type Shop } from '../at-hand/index.js';
 import type { Aid, Holding, Work } from '../holding/index.js';
-
-/** Cutters are named to the hundredth of a millimetre. */
-export const SAME_CUTTER = 0.01;
 
 /** What the figures of a set-up are worked out from. */
 export interface FigureRequest {

@@ -9,10 +9,10 @@ import {
 } from '../../board/index.js';
 import { dot, scale, type Vec3 } from '../../frame/index.js';
 import { trimmed } from '../../length/index.js';
+import { SAME_CUTTER } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { faceWords, inBoth } from '../words/index.js';
 import { feedPressing } from './feed.js';
-import { SAME_CUTTER } from './figure-request.js';
 import { atLeast } from './judged.js';
 import { passesOf } from './passes.js';
 import type { Figure, Pass } from './setup-card.js';

@@ -1,19 +1,16 @@
 import type { FaceId } from '../../board/index.js';
 import { regionBounds } from '../../profile/index.js';
+import { SAME_CUTTER, UPRIGHT } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 import type { LaidIn } from '../holding/index.js';
 import { COLLAR_AIR } from '../practice/index.js';
 import { inBoth } from '../words/index.js';
 import type { FigureRequest } from './figure-request.js';
-import { SAME_CUTTER } from './figure-request.js';
 import { atLeast, judged } from './judged.js';
 import type { EdgeGuide, Figure } from './setup-card.js';
 
 /** Room for chips beside the cutter in a bush, each side. Common practice, no source. */
 const CHIP_ROOM = 1;
-
-/** A fence runs true along an edge this near to upright and parallel, as what its cosine lacks of 1. */
-const UPRIGHT = 1e-9;
 
 /** The nearest edge an edge guide's fence could run along: parallel to the mortise, upright, and there beside all of it. */
 function nearestEdge({ work }: Pick<FigureRequest, 'work'>): EdgeGuide | undefined {

@@ -1,11 +1,9 @@
+import { SAME_SHANK } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
 import { inBoth } from '../words/index.js';
 import { judged, lacking } from './judged.js';
 import type { Figure } from './setup-card.js';
-
-/** A shank fits a collet of its own diameter; measured ones differ by this much, mm. */
-const SAME_SHANK = 0.05;
 
 /** Grip, base, what is below it, and depth against the cutter's length. */
 export function overallFigure(

@@ -1,5 +1,5 @@
 import type { Say } from '../../length/index.js';
-import { SAME_POINT } from '../../tolerances.js';
+import { SAME_CUTTER, SAME_POINT } from '../../tolerances.js';
 import type { CutterAtHand, Shop, Verdict } from '../at-hand/index.js';
 import { STOCK_PRACTICE } from '../practice/index.js';
 
@@ -52,6 +52,3 @@ export function slotWidthOf(shop: Shop, cutter: number, grains: readonly SlotGra
 
 const slotIn = (cutter: CutterAtHand, grain: SlotGrain): number | undefined =>
   grain === 'face grain' ? cutter.slotInFace : cutter.slotInEnd;
-
-/** Cutters are named to the hundredth of a millimetre: 12.7, 9.53. */
-const SAME_CUTTER = 0.01;
