@@ -18,6 +18,8 @@ const ORDER: readonly (readonly string[])[] = [
   ['model'],
   ['models'],
   ['solid'],
+  // figures alone: they know the tables and no design
+  ['statics', 'movement'],
   ['shop'],
   ['checks'],
   ['verdict'],

@@ -27,6 +27,14 @@ export interface Species {
   readonly rupture: number;
   /** Modulus of elasticity, MPa. */
   readonly elasticity: number;
+  /** Shear parallel to the grain, MPa. */
+  readonly shear: number;
+  /** Compression across the grain, at the proportional limit, MPa. */
+  readonly compressionAcross: number;
+  /** Tension across the grain, MPa; absent where it is not published. */
+  readonly tensionAcross?: number;
+  /** Elasticity across the grain as a share of that along it; absent where it is not published. */
+  readonly elasticRatios?: { readonly tangential: number; readonly radial: number };
 }
 
 /** One pound-force per square inch, MPa (NIST SP 811). */
@@ -52,5 +60,9 @@ export function species(name: string): Species {
     ...(row.movement && { movement: row.movement }),
     rupture: row.bending.rupturePsi * PSI,
     elasticity: row.bending.elasticityMpsi * 1e6 * PSI,
+    shear: row.strength.shearMPa,
+    compressionAcross: row.strength.compressionAcrossMPa,
+    ...(row.strength.tensionAcrossMPa !== undefined && { tensionAcross: row.strength.tensionAcrossMPa }),
+    ...(row.elasticRatios && { elasticRatios: row.elasticRatios }),
   };
 }

@@ -87,6 +87,13 @@ test.each([
             elasticityMpsi: z.number().min(1).max(2.5),
             source,
           }),
+          strength: z.strictObject({
+            shearMPa: z.number().min(5).max(20),
+            compressionAcrossMPa: z.number().min(2).max(15),
+            tensionAcrossMPa: z.number().min(1).max(8).optional(),
+            source,
+          }),
+          elasticRatios: z.strictObject({ tangential: positive, radial: positive, source }).optional(),
         }),
       )
       .min(15),

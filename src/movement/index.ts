@@ -1,0 +1,2 @@
+export * from './moisture.js';
+export * from './movement.js';
