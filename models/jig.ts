@@ -7,6 +7,7 @@ import { engagements, headsBelow, keepApart } from './jig/limits.js';
 import { poses, reaches } from './jig/movement.js';
 import { parameters } from './jig/parameters.js';
 import { plate } from './jig/plate.js';
+import { putTogether } from './jig/put-together.js';
 import { rail, SIDES } from './jig/rails.js';
 import { router } from './jig/router.js';
 
@@ -41,6 +42,7 @@ export default defineModel({
       derived: derived(l),
       explode: explode(held.flat(), top),
       notes: notes(values, l),
+      putTogether: putTogether(values, l, held.flat()),
     });
   },
 });

@@ -20,7 +20,9 @@ export const derived = (l: Layout): readonly Derived[] => [
   mm('countersink diameter', l.mounting.sinkDiameter, 'at the sliding face'),
   mm('narrowest work', l.narrowest, 'thinnest work of the asked range the rails close on'),
   mm('widest work', l.widest, 'thickest work the slots open to'),
-  mm('measuring error', l.mounting.pattern.residual, 'largest error of a measured hole distance'),
+  ...(l.mounting.pattern.residual === undefined
+    ? []
+    : [mm('measuring error', l.mounting.pattern.residual, 'largest error of a measured hole distance')]),
 ];
 
 const mm = (name: string, value: number, help: string): Derived => ({ name, value, unit: 'mm', help });

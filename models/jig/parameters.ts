@@ -43,7 +43,12 @@ export const parameters = {
   }),
 
   workMin: length({ min: 6, max: 150, default: 20, help: 'Thickness of the thinnest work to grip.' }),
-  workMax: length({ min: 8, max: 200, default: 60, help: 'Thickness of the thickest work to grip.' }),
+  workMax: length({
+    min: 8,
+    max: 200,
+    default: 85,
+    help: 'Thickness of the thickest work to grip; half of it is how far a mortise may lie from the end of a board that a rail fences.',
+  }),
 
   plateMaterial: choice(sheetNames, { default: 'birch plywood', help: 'Sheet the base plate is cut from.' }),
   plateThickness: length({ min: 6, max: 30, default: 12, help: 'Thickness of the base plate.' }),

@@ -38,6 +38,13 @@ export interface Derived {
   readonly help: string;
 }
 
+/** One thing done when the boards are made and nothing is glued; `what` without lengths, which are the figures. mm, degrees. */
+export interface AssemblyStep {
+  readonly kind: 'fix' | 'assemble' | 'test cut';
+  readonly what: string;
+  readonly figures: readonly { readonly name: string; readonly value: number; readonly unit: 'mm' | 'deg' }[];
+}
+
 /** Boards placed in space, and joints between boards that touch: the one source everything else is derived from. */
 export interface Design {
   /** Folder name: `stool`. */
@@ -56,6 +63,8 @@ export interface Design {
   readonly fastenings?: readonly Fastening[];
   /** Of a design with moving pieces, such as a jig; a piece of furniture has none. */
   readonly mechanism?: Mechanism;
+  /** How boards that are not glued become the whole, in order. */
+  readonly putTogether?: readonly AssemblyStep[];
   readonly derived: readonly Derived[];
   /** Where a piece goes in the exploded view, mm, when no joint says it. */
   readonly explode?: Readonly<Record<string, Vec3>>;

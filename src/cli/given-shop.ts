@@ -1,13 +1,25 @@
+import { dirname, join } from 'node:path';
 import type { Design } from '../assembly/index.js';
 import type { Units } from '../length/index.js';
+import { type Model, optionName } from '../model/index.js';
 import { loadModel, OWN_MODELS, readYaml } from '../node/index.js';
-import { builtInShop, jigOfShop, readShop, type Shop, shopUnits } from '../shop/index.js';
+import {
+  builtInShop,
+  jigOfShop,
+  jigParameters,
+  readShop,
+  type Shop,
+  shopUnits,
+  withMadeJig,
+} from '../shop/index.js';
 import type { Surroundings } from './surroundings.js';
 
 /** What is at hand: the shop, and its jig as a design. */
 export interface AtHand {
   readonly shop: Shop;
   readonly jig: Design;
+  /** What the run's model is given. */
+  readonly given: Readonly<Record<string, unknown>>;
 }
 
 const SHOP_REMEDY = 'tenonwright shop --example prints a file to start from';
@@ -32,12 +44,45 @@ export async function givenShop(
 }
 
 /**
- * The same with the jig at hand, built by its model.
+ * The same with the jig at hand, built by its model; a shop file that names the jig that was made has that one.
  *
- * @throws InputError when the jig's parameters cannot be used
+ * @param asked the model of the run, and what the person gave for it
+ * @returns `given` with what the shop says of its jig when the run makes that jig: what the person gave goes first
+ * @throws InputError when the jig's parameters cannot be used, or differ from those of the jig that was made
  */
-export async function atHand(path: string | undefined, units: Units, around: Surroundings): Promise<AtHand> {
+export async function atHand(
+  path: string | undefined,
+  units: Units,
+  around: Surroundings,
+  asked: { readonly model: Model; readonly given: Readonly<Record<string, unknown>> },
+): Promise<AtHand> {
   // the jig is the program's own, whatever folder the models of a run are in
   const [given, model] = await Promise.all([givenShop(path, units, around), loadModel(JIG, OWN_MODELS)]);
-  return { shop: given.shop, jig: jigOfShop(given.shop, model, given.units) };
+  const shop = await withJigMade(given.shop, given.units, model, path, around);
+  const own = asked.model === model ? jigParameters(shop, model, given.units) : {};
+  const names = new Set(Object.keys(asked.given).map(optionName));
+  return {
+    shop,
+    jig: jigOfShop(shop, model, given.units),
+    given: {
+      ...Object.fromEntries(Object.entries(own).filter(([name]) => !names.has(optionName(name)))),
+      ...asked.given,
+    },
+  };
+}
+
+/** A summary is named from the folder of the shop file. */
+async function withJigMade(
+  shop: Shop,
+  units: Units,
+  model: Model,
+  path: string | undefined,
+  around: Surroundings,
+): Promise<Shop> {
+  const { made, ...jig } = shop.jig;
+  if (path === undefined || made === undefined) return shop;
+  const file = join(dirname(path), String(made));
+  const remedy = 'name the summary.json in the folder the jig was made in';
+  const summary = await readYaml(file, around.cwd, remedy);
+  return withMadeJig({ ...shop, jig }, model, summary, String(made), units);
 }

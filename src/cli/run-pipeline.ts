@@ -38,8 +38,10 @@ export async function runPipeline(
   { around, model, raw, version }: Call,
 ): Promise<MakeResult> {
   const given = await givenValues(options.from, raw, around.cwd);
-  const values = readParameters(model, given, options.units);
-  const { shop, jig } = await atHand(options.shop, options.units, around);
+  // what was mistyped is told before a shop file is read
+  readParameters(model, given, options.units);
+  const { shop, jig, given: all } = await atHand(options.shop, options.units, around, { model, given });
+  const values = readParameters(model, all, options.units);
   const only = options.only === undefined ? undefined : readKinds(options.only);
   const pipeline: Pipeline = around.pipeline ?? { checkDesign, makeDesign };
   const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);

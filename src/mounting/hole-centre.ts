@@ -31,7 +31,7 @@ export function cutterCentre(
     points.length === 3 ? 'the circle through the three holes' : 'the circle that fits the holes best';
   return {
     centre,
-    note: `the centre of the cutter was not measured: it is taken as the centre of ${how}, of diameter ${fixed(2 * radius, 2)} mm`,
+    note: `the centre of the cutter was not measured: it is taken as the centre of ${how}, of diameter ${fixed(2 * radius, 2)} mm. ${points.length === 3 ? 'That cannot be checked, for a circle runs through any three holes' : 'Whether the cutter stands there cannot be checked'}: measure each hole from the centre of a straight pin in the collet too, as ${holes.map(([name]) => `c-${name}`).join(', ')}`,
   };
 }
 

@@ -10,6 +10,9 @@ import { HOLE_RESIDUAL, pointsFrom } from './hole-points.js';
 /** Distances alone fit a pattern and its mirror image; this says which is meant. */
 export type Mirror = 'as-seen-from-above' | 'mirrored';
 
+const UNCHECKED =
+  'the distances are just enough to place the holes, so a mistake in one cannot be found: measure one more, or lay a paper print of the plate under the router before you drill';
+
 /** The name of the cutter's centre among the measured points. */
 const CENTRE = 'c';
 
@@ -22,7 +25,7 @@ const CENTRE = 'c';
  *   clockwise. `turnDeg`: direction of the first hole from X. `units`: what bare numbers are in
  * @returns the pattern that fits all distances best
  * @throws InputError for distances that cannot be read, do not fix the pattern, or contradict each other by more than 0.5 mm
- * @example fromDistances('1-2 98.5; 1-3 112; 2-3 87.25', { mirror: 'as-seen-from-above' }).residual // 0
+ * @example fromDistances('1-2 98.5; 1-3 112; 2-3 87.25', { mirror: 'as-seen-from-above' }).holes.length // 3
  */
 export function fromDistances(
   text: string,
@@ -41,6 +44,8 @@ export function fromDistances(
   const named = [...points].filter(([name]) => name !== CENTRE);
   const { centre, note } = cutterCentre(named, points.get(CENTRE));
   const [order, area] = firstTriangle(named, points.get(CENTRE));
+  // three distances fix three points and two each further one: any more check the others
+  const checked = measured.length > 2 * points.size - 3;
   const flip = area > 0 === (mirror === 'as-seen-from-above') ? 1 : -1;
   const about = named.map(([name, [x, y]]) => ({
     name,
@@ -49,9 +54,10 @@ export function fromDistances(
   const sense = mirror === 'as-seen-from-above' ? 'counter-clockwise' : 'clockwise';
   return {
     holes: turned(about, turnDeg),
-    residual,
+    ...(checked && { residual }),
     notes: [
       note,
+      ...(checked ? [] : [UNCHECKED]),
       `${order.join(', ')} run ${sense} seen from above the plate; if they run the other way, choose the other mirror option`,
     ],
   };

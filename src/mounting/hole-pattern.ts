@@ -7,8 +7,8 @@ import { entries } from './hole-entries.js';
 export interface HolePattern {
   /** Relative to the cutter's centre, mm. */
   readonly holes: readonly { readonly name: string; readonly at: Vec2 }[];
-  /** Largest difference between a measured distance and the pattern, mm; 0 where nothing was measured twice. */
-  readonly residual: number;
+  /** Largest difference between a measured distance and the pattern, mm; absent where nothing was measured twice over. */
+  readonly residual?: number;
   /** Sentences for the person: what was assumed. */
   readonly notes: readonly string[];
 }
@@ -37,7 +37,7 @@ export function boltCircle(of: { diameter: number; count: number; startDeg?: num
       at: [(Math.cos(turn) * diameter) / 2, (Math.sin(turn) * diameter) / 2] as const,
     };
   });
-  return { holes, residual: 0, notes: [] };
+  return { holes, notes: [] };
 }
 
 /**
@@ -75,5 +75,5 @@ export function fromPoints(text: string, units: Units = 'mm'): HolePattern {
       throw new InputError('hole-twice', `holes ${twin} and ${name} are in one place: leave one out`);
     places.set(at.join(), name);
   }
-  return { holes, residual: 0, notes: [] };
+  return { holes, notes: [] };
 }

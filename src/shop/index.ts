@@ -9,6 +9,7 @@ export {
   type JigAtHand,
   jigAtHand,
   jigOfShop,
+  jigParameters,
   type LumberAtHand,
   plateOf,
   type RailAtHand,
@@ -23,6 +24,7 @@ export {
   type Travelling,
   toolsOf,
   type Verdict,
+  withMadeJig,
 } from './at-hand/index.js';
 export {
   type BoardEnds,

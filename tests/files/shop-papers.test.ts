@@ -127,7 +127,7 @@ describe('the order of work on paper', () => {
   test('a design without mortises has an order too', () => {
     const { orderText, setup } = papersOf('jig');
     expect(orderText).toMatch(/P base plate \| saw it from the sheet/);
-    expect(orderText).toMatch(/P base plate \| rout 2 slots/);
+    expect(orderText).toMatch(/P base plate \| mark 2 slots by the template: drill through at both ends/);
     expect(setup).toContain('There is no mortise to cut.');
   });
 });

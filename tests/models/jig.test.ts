@@ -37,10 +37,10 @@ test('the default jig has the sizes worked out by hand', () => {
   const design = built();
   const expected: Readonly<Record<string, number>> = {
     'slot width': 9, // ISO 273 medium, M8
-    'slot length': 111, // 60 work + 40 rail + 9 bolt + 2
+    'slot length': 136, // 85 work + 40 rail + 9 bolt + 2
     'slot position': 105, // 75 base + 10 fingers + 20 knob
     'plate length': 269, // 2 (105 + 4.5 + 25)
-    'plate width': 161, // 111 + 2 · 25
+    'plate width': 186, // 136 + 2 · 25
     'rail length': 369, // 269 + 2 · 50
     'counterbore depth': 7.3, // 5.3 head + 2
     'counterbore diameter': 18, // 13 · 2/√3 = 15.01, + 2, up
@@ -49,7 +49,7 @@ test('the default jig has the sizes worked out by hand', () => {
     'screw length': 20, // at most 12 − 0.5 + 10 = 21.5
     'countersink diameter': 12.3, // 11.2 + 2 · 0.5 + 0.1
     'narrowest work': 20,
-    'widest work': 62, // 111 − 9 − 40
+    'widest work': 87, // 136 − 9 − 40
   };
   for (const [name, value] of Object.entries(expected)) expect(figure(design, name)).toBeCloseTo(value, 9);
 });
@@ -79,11 +79,11 @@ test('both rails are one piece made twice, with their reference edges against th
   const [near, far] = [boardOf(design, 'near-rail'), boardOf(design, 'far-rail')];
   expect({ ...near.board, id: '', name: '' }).toEqual({ ...far.board, id: '', name: '' });
   expect(gapIn(design, 'narrowest work')).toBeCloseTo(20, 9);
-  expect(gapIn(design, 'widest work')).toBeCloseTo(62, 9);
+  expect(gapIn(design, 'widest work')).toBeCloseTo(87, 9);
   for (const rail of [near, far]) {
     // the outer lower edge is further from the work and below the plate
     const outer = pointOut(rail.place, [0, rail.board.blank.width, rail.board.blank.thickness]);
-    expect(Math.abs(outer[1])).toBeCloseTo(41 / 2 + 40, 9);
+    expect(Math.abs(outer[1])).toBeCloseTo((20 + 87) / 4 + 40, 9);
     expect(outer[2]).toBeCloseTo(-45, 9);
   }
 });
@@ -236,7 +236,7 @@ test('a slot made too short opens less than the thickest work, and the wish stay
   // 90 − 9 − 40
   const design = built({ slotLength: 90 });
   expect(gapIn(design, 'widest work')).toBeCloseTo(41, 9);
-  expect(design.mechanism!.reaches[1]).toMatchObject({ pose: 'widest work', wanted: 60, sense: 'at least' });
+  expect(design.mechanism!.reaches[1]).toMatchObject({ pose: 'widest work', wanted: 85, sense: 'at least' });
 });
 
 test('knobs too large for the rails keep them from closing on the thinnest work', () => {
@@ -285,7 +285,7 @@ test('mounting holes come from a circle, points or measured distances, and notes
 });
 
 test.each([
-  [{ workMin: 70 }, 'exchange them'],
+  [{ workMin: 70, workMax: 60 }, 'exchange them'],
   [{ cutter: 12, bitOpening: 12 }, 'does not pass an opening of 12 mm'],
   [{ routerBase: 'round-with-flat', baseFlat: 80 }, 'its flat is 80 mm from the cutter'],
   [{ holeCircle: 148 }, 'inside the edge of the router base'],
@@ -318,7 +318,7 @@ test('a person who works in inches is told in inches what does not fit', () => {
   };
   // 12 / 25.4 = 0.4724, 70 / 25.4 = 2.7559, 60 / 25.4 = 2.3622, 80 / 25.4 = 3.1496
   expect(told({ cutter: 12, bitOpening: 12 })).toContain('a cutter of 0.4724" does not pass');
-  expect(told({ workMin: 70 })).toContain('the thinnest is 2.7559" and the thickest 2.3622"');
+  expect(told({ workMin: 70, workMax: 60 })).toContain('the thinnest is 2.7559" and the thickest 2.3622"');
   expect(told({ routerBase: 'round-with-flat', baseFlat: 80 })).toContain(
     'its flat is 3.1496" from the cutter',
   );

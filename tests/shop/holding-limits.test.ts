@@ -17,7 +17,7 @@ const heldOf = (board: Board, shop: Shop = BARE_SHOP): Holding => {
 const limits = (held: Holding) => [...held.refused.flatMap(({ broken }) => broken), ...held.broken];
 const limit = (held: Holding, code: string) => limits(held).find((one) => one.code === code);
 
-// the default jig: grip 20 to 62 mm, each rail out to 31 mm, plate 269 × 161 × 12, rails 45 high; base 150
+// the default jig: grip 20 to 87 mm, each rail out to 43.5 mm, plate 269 × 186 × 12, rails 45 high; base 150
 
 test('work as thin as the grip is held between both rails, a millimetre thinner against one, for want of grip', () => {
   expect(heldOf(edgeBoard(20)).way).toBe('both rails');
@@ -30,18 +30,18 @@ test('work as thin as the grip is held between both rails, a millimetre thinner 
 });
 
 test('work as thick as the grip is held between both rails, a millimetre thicker not, and the grip is named', () => {
-  expect(heldOf(edgeBoard(62)).way).toBe('both rails');
-  const thick = heldOf(edgeBoard(63));
+  expect(heldOf(edgeBoard(87)).way).toBe('both rails');
+  const thick = heldOf(edgeBoard(88));
   expect(thick.way).not.toBe('both rails');
-  expect(limit(thick, 'grip-too-wide')).toMatchObject({ measured: 63, limit: 62 });
+  expect(limit(thick, 'grip-too-wide')).toMatchObject({ measured: 88, limit: 87 });
 });
 
-test('a fence reaches 31 mm and no farther', () => {
-  expect(heldOf(faceBoard(31)).way).toBe('one rail');
-  const far = heldOf(faceBoard(32));
+test('a fence reaches 43.5 mm and no farther', () => {
+  expect(heldOf(faceBoard(43)).way).toBe('one rail');
+  const far = heldOf(faceBoard(44));
   expect(far.way).toBe('guide board');
-  expect(limit(far, 'rail-reach')).toMatchObject({ measured: 32, limit: 31 });
-  expect(limit(far, 'rail-reach')!.remedy).toContain('2.0 mm');
+  expect(limit(far, 'rail-reach')).toMatchObject({ measured: 44, limit: 43.5 });
+  expect(limit(far, 'rail-reach')!.remedy).toContain('1.0 mm');
 });
 
 test('a figure that misses its limit by 0.04 mm is told finer than a rule shows it, in mm and in inches', () => {

@@ -1,20 +1,20 @@
 import { expect, test } from 'vitest';
 import { jigWith } from './at-hand.js';
 
-test('the default jig grips 20 to 62 mm, and each rail reaches half of that', () => {
-  // the figures of the jig's own test: slots 111 long less a 9 mm bolt and a 40 mm rail
+test('the default jig grips 20 to 87 mm, and each rail reaches half of that', () => {
+  // the figures of the jig's own test: slots 136 long less a 9 mm bolt and a 40 mm rail
   const jig = jigWith();
   expect(jig.grip.least).toBeCloseTo(20, 9);
-  expect(jig.grip.most).toBeCloseTo(62, 9);
+  expect(jig.grip.most).toBeCloseTo(87, 9);
   for (const rail of [jig.near, jig.far]) {
-    expect(rail.most).toBeCloseTo(31, 9);
-    expect(rail.drawn).toBeCloseTo((20 + 62) / 4, 9);
+    expect(rail.most).toBeCloseTo(43.5, 9);
+    expect(rail.drawn).toBeCloseTo((20 + 87) / 4, 9);
     expect(rail.height).toBe(45);
     expect(rail.length).toBe(369);
     // the jig's design keeps a turning cutter 2 mm off its rails
     expect(rail.cutterAir).toBe(2);
   }
-  expect(jig.plate).toEqual({ id: 'plate', along: 269, across: 161, thickness: 12 });
+  expect(jig.plate).toEqual({ id: 'plate', along: 269, across: 186, thickness: 12 });
   expect(jig.slidingZ).toBe(0);
 });
 

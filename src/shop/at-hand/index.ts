@@ -1,6 +1,6 @@
 export { builtInShop } from './built-in-shop.js';
 export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
-export { jigOfShop } from './jig-of-shop.js';
+export { jigOfShop, jigParameters, withMadeJig } from './jig-of-shop.js';
 export { readShop, shopUnits } from './read-shop.js';
 export { fnv1a, revisionOf } from './revision.js';
 export type {

@@ -1,8 +1,10 @@
 import type { Design } from '../../assembly/index.js';
 import { InputError } from '../../errors.js';
 import { trimmed, type Units } from '../../length/index.js';
-import { type Model, readParameters } from '../../model/index.js';
+import { type Model, optionName, parameterMeta, readParameters } from '../../model/index.js';
 import type { Shop } from './shop.js';
+
+type Given = Readonly<Record<string, unknown>>;
 
 /**
  * The shop's two-rail jig as a design.
@@ -12,8 +14,82 @@ import type { Shop } from './shop.js';
  * @throws InputError when the jig's parameters cannot be used, each line naming the shop
  */
 export function jigOfShop(shop: Shop, model: Model, units: Units): Design {
+  return told(shop, () => model.build(readParameters(model, said(shop), units)));
+}
+
+/**
+ * What a shop says of its jig, by the parameters of the jig's model, each with its unit; what it does not say is left out. The jig is made
+ * with these when nothing else is asked for, so that it is the one the cards of every other design are for.
+ *
+ * @param units of bare numbers among the jig's parameters in the shop file
+ * @throws InputError when they cannot be used, each line naming the shop
+ */
+export function jigParameters(shop: Shop, model: Model, units: Units): Given {
+  const given = said(shop);
+  const values = told(shop, () => readParameters(model, given, units));
+  const names = new Set(Object.keys(given).map(optionName));
+  return withUnits(
+    model,
+    Object.fromEntries(Object.entries(values).filter(([name]) => names.has(optionName(name)))),
+  );
+}
+
+/**
+ * The shop with the jig that was made: its parameters are those it was made with.
+ *
+ * @param summary contents of the `summary.json` beside the jig's files, from `file`
+ * @param units of bare numbers among the jig's parameters in the shop file
+ * @throws InputError when it is not the summary of a jig, or the shop file says something else of the jig or its router, a line each
+ */
+export function withMadeJig(shop: Shop, model: Model, summary: unknown, file: string, units: Units): Shop {
+  const made = parametersIn(summary);
+  if (!made)
+    throw new InputError(
+      'jig-made-unknown',
+      `${shop.name}: jig.made names ${file}, which is no summary of a jig: name the summary.json in the folder the jig was made in`,
+    );
+  const jig = withUnits(
+    model,
+    told(shop, () => readParameters(model, withUnits(model, made), 'mm')),
+  );
+  const same = (a: unknown, b: unknown) => String(a) === String(b);
+  const differ = Object.entries(jigParameters(shop, model, units)).filter(
+    ([name, value]) => !same(value, jig[name]),
+  );
+  if (differ.length > 0) {
+    const lines = differ.map(
+      ([name, value]) =>
+        `${shop.name}: jig: ${optionName(name)} is ${String(value)}, but the jig in ${file} was made with ${String(jig[name])}: correct the shop file, or make the jig again`,
+    );
+    throw new InputError('jig-made-differs', lines.join('\n'));
+  }
+  return { ...shop, jig };
+}
+
+/** What the model reads back as it is, whatever the units of the run. */
+function withUnits(model: Model, values: Given): Given {
+  return Object.fromEntries(
+    Object.entries(values).flatMap(([name, value]) => {
+      const schema = model.parameters.shape[name];
+      if (schema === undefined || value === undefined) return [];
+      const isLength = parameterMeta(name, schema).kind === 'length' && typeof value === 'number';
+      return [[name, isLength ? `${trimmed(value, 6)} mm` : value] as const];
+    }),
+  );
+}
+
+function parametersIn(summary: unknown): Given | undefined {
+  const { design, parameters } = (summary ?? {}) as { design?: unknown; parameters?: unknown };
+  if (design !== 'jig' || typeof parameters !== 'object' || parameters === null) return undefined;
+  return Object.fromEntries(
+    Object.entries(parameters).map(([name, told]) => [name, (told as { value?: unknown } | null)?.value]),
+  );
+}
+
+/** The errors of a jig's parameters, each line naming the shop. */
+function told<T>(shop: Shop, work: () => T): T {
   try {
-    return model.build(readParameters(model, jigGiven(shop), units));
+    return work();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.code, (say) =>
@@ -27,7 +103,7 @@ export function jigOfShop(shop: Shop, model: Model, units: Units): Design {
 }
 
 /** The jig's parameters: its router base is the router's own, unless the shop file says otherwise for the jig. */
-function jigGiven({ router: { base, baseThickness }, jig }: Shop): Readonly<Record<string, unknown>> {
+function said({ router: { base, baseThickness }, jig }: Shop): Given {
   const mm = (value: number) => `${trimmed(value, 6)} mm`;
   const sizes =
     base.shape === 'rectangle'

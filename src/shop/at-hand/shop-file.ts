@@ -87,7 +87,7 @@ export const shopFile = z.object({
     collarLength: needed(1, 30, 'How far the collar stands out of the base.'),
   }),
   jig: z.record(z.string(), z.unknown()).meta({
-    help: 'The two-rail jig at hand, by the parameters of the jig model; its router base is the one above, the rest are its defaults.',
+    help: 'The two-rail jig at hand, by the parameters of the jig model; its router base is the one above, the rest are its defaults. Or `made`: the summary.json of the jig that was made, from the folder of this file.',
   }),
   sawKerf: maybe(0.5, 10, 'Width of the saw cut.'),
   sheets: rows('Sheet goods at hand, thickness measured.', {

@@ -10,7 +10,7 @@ import {
   type StageName,
   uncutMortises,
 } from '../holding/index.js';
-import type { GrooveCard, SetupCard } from '../set-up/index.js';
+import type { SetupCard } from '../set-up/index.js';
 import { boredSteps, grooveSteps, mortiseSteps } from './cutting-steps.js';
 import { dryFit } from './dry-fit.js';
 import { type Making, shapingStep } from './shaping-steps.js';
@@ -68,7 +68,7 @@ export function orderOfWork(
       group.map(({ board }) => board),
       holdings,
       cards,
-      job.grooves ?? [],
+      job,
     ).flatMap((draft) => withBefore(draft, cards, job, before));
   const drafts: readonly StepDraft[] = [
     ...firstSteps(design, job),
@@ -144,7 +144,7 @@ function inOrder(
   boards: readonly Board[],
   holdings: readonly Holding[],
   cards: readonly SetupCard[],
-  grooves: readonly GrooveCard[],
+  { grooves = [], cutters = [] }: WholeJob,
 ): readonly StepDraft[] {
   const makings = boards.map((board): Making => {
     const states = boardStates(board, hornsOf(board.id, holdings));
@@ -168,7 +168,7 @@ function inOrder(
     ...shaping('openings cut'),
     ...cutting('outline cut'),
     ...grooveSteps(boards, grooves),
-    ...boards.flatMap(boredSteps),
+    ...boards.flatMap((board) => boredSteps(board, cutters)),
     ...boards.map(eased),
   ];
 }

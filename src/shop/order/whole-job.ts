@@ -1,4 +1,5 @@
 import type { Design } from '../../assembly/index.js';
+import type { CutterAtHand } from '../at-hand/index.js';
 import type { Aid } from '../holding/index.js';
 import type { GrooveCard, SetupCard, TestBlank } from '../set-up/index.js';
 import type { StepDraft } from './work-step.js';
@@ -16,6 +17,8 @@ export interface WholeJob {
   readonly strips?: readonly { readonly marks: readonly string[] }[];
   readonly stages?: readonly { readonly number: number; readonly joints: number }[];
   readonly grooves?: readonly GrooveCard[];
+  /** Cutters at hand, for what is routed by a template. */
+  readonly cutters?: readonly CutterAtHand[];
   /** What is put on last, without glue. */
   readonly fixings?: readonly { readonly held: string; readonly to: readonly string[] }[];
 }
@@ -143,7 +146,7 @@ export function tenonSteps({ joints }: Design, { strips = [] }: WholeJob): reado
 
 /** After the last board: all together dry, glue, finish, and last what is held without glue. */
 export function lastSteps(
-  { joints, boards }: Design,
+  { joints, boards, putTogether = [] }: Design,
   { stages = [], fixings = [] }: WholeJob,
 ): readonly StepDraft[] {
   const named = (id: string) => boards.find(({ board }) => board.id === id)?.board.name ?? id;
@@ -167,6 +170,7 @@ export function lastSteps(
           ),
         ]
       : []),
+    ...putTogether.map(({ kind, what, figures }) => step(kind, what, { figures })),
     ...fixings.map(({ held, to }) =>
       step(
         'fix',

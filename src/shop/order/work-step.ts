@@ -24,7 +24,8 @@ export type WorkKind =
   | 'dry assembly'
   | 'glue-up'
   | 'finish'
-  | 'fix';
+  | 'fix'
+  | 'assemble';
 
 /** One thing done to one board; lengths mm, exact. */
 export interface WorkStep {

@@ -120,6 +120,7 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     strips,
     stages: glueUp.stages,
     grooves,
+    cutters: shop.cutters,
     fixings: glueUp.fixings,
   });
   return {
