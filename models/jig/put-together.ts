@@ -1,5 +1,6 @@
 import type { AssemblyStep, Hardware } from '../../src/assembly/index.js';
-import type { JigValues, Layout } from './layout.js';
+import type { JigValues } from './jig-values.js';
+import type { Layout } from './layout.js';
 
 const mm = (name: string, value: number) => ({ name, value, unit: 'mm' as const });
 
