@@ -408,7 +408,7 @@ test('screws in a base too thin for their thread are told to be thinner, not lon
           .map(({ remedy }) => remedy),
       );
     expect([...remedies({ baseThickness: 4 })]).toEqual([
-      'take a thinner thread: router-base has only 4.0 mm to screw into',
+      'use a thinner screw: router-base has only 4.0 mm to screw into',
     ]);
     expect([...remedies({ screwLength: 8 })]).toEqual(['use the next longer one, or let its head in deeper']);
   } finally {

@@ -50,13 +50,13 @@ test('a figure that misses its limit by 0.04 mm is told finer than a rule shows 
     const { message, remedy } = limit(holdings[0]!, code)!;
     return `${message}: ${remedy}`;
   };
-  expect(told(faceBoard(31.04), 'rail-reach', 'mm')).toMatch(
-    /stand 31\.04 mm .* only 31\.00 mm: .* by 0\.08 mm/,
+  expect(told(faceBoard(43.54), 'rail-reach', 'mm')).toMatch(
+    /stand 43\.54 mm .* only 43\.50 mm: .* by 0\.08 mm/,
   );
-  // 31.04 / 25.4 and 31 / 25.4, by hand
-  expect(told(faceBoard(31.04), 'rail-reach', 'in')).toMatch(/stand 1\.222" .* only 1\.220": .* by 0\.003"/);
-  expect(told(edgeBoard(62.04), 'grip-too-wide', 'mm')).toMatch(
-    /62\.04 mm thick.*only 62\.00 mm: .*by 0\.04 mm/,
+  // 43.54 / 25.4 and 43.5 / 25.4, by hand
+  expect(told(faceBoard(43.54), 'rail-reach', 'in')).toMatch(/stand 1\.714" .* only 1\.713": .* by 0\.003"/);
+  expect(told(edgeBoard(87.04), 'grip-too-wide', 'mm')).toMatch(
+    /87\.04 mm thick.*only 87\.00 mm: .*by 0\.04 mm/,
   );
   expect(told(edgeBoard(19.96), 'grip-too-narrow', 'mm')).toMatch(
     /19\.96 mm thick.*than 20\.00 mm: .*packing 0\.04 mm/,
