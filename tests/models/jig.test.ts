@@ -410,7 +410,7 @@ test('screws in a base too thin for their thread are told to be thinner, not lon
     expect([...remedies({ baseThickness: 4 })]).toEqual([
       'use a thinner screw: router-base has only 4.0 mm to screw into',
     ]);
-    expect([...remedies({ screwLength: 8 })]).toEqual(['use the next longer one, or let its head in deeper']);
+    expect([...remedies({ screwLength: 8 })]).toEqual(['use the next longer one, or sink its head deeper']);
   } finally {
     kernel.dispose();
   }
