@@ -175,7 +175,7 @@ describe.each(fitted)('the steps of a %s, done as the paper words them', (_, mak
   });
 });
 
-test('the thick end of every wedge under a jaw fills the side where the face falls back from the jaw', () => {
+test('clamps stand as far apart as told, and the thick end of every wedge under a jaw fills the side where the face falls back from the jaw', () => {
   const said = new Set<string>();
   for (const design of [
     built(stoolModel),
@@ -198,6 +198,22 @@ test('the thick end of every wedge under a jaw fills the side where the face fal
       block.kind === 'table' && block.head[0] === 'clamp' ? block.rows : [],
     );
     for (const clamp of clamps.clamps) {
+      // two of one joint stand as far apart as the places their jaws bear on, seen along the clamps
+      const twin = clamps.clamps.find(
+        (one) => one.id !== clamp.id && one.stage === clamp.stage && `${one.joints}` === `${clamp.joints}`,
+      );
+      const place = paper
+        .flatMap((block) => (block.kind === 'list' ? block.items : []))
+        .map(String)
+        .find((item) => new RegExp(`^[^:]*\\b${clamp.id}\\b[^:]*: .*middle of the joint`).test(item))!;
+      const apart = /: ([\d.]+) mm/.exec(place)?.[1];
+      const bears = ({ ends: [end] }: typeof clamp) => end.at;
+      const [near, far] = [bears(clamp), twin && bears(twin)];
+      expect(apart === undefined).toBe(twin === undefined);
+      if (far) {
+        const ways = cross(subtract(far, near), clamp.direction);
+        expect(Number(apart)).toBeCloseTo(Math.sqrt(dot(ways, ways)), 1);
+      }
       const pads = String(rows.find(([id]) => id === clamp.id)![5]).split(/, (?=clamp-pad)/);
       clamp.ends.forEach((end, i) => {
         const words = /, thick end (.+)$/.exec(pads[i]!)?.[1];

@@ -1,6 +1,7 @@
 import type { Design } from '../../assembly/index.js';
+import { dot, length, scale, subtract } from '../../frame/index.js';
 import { fixed } from '../../length/index.js';
-import type { ClampPlan, PadUse } from '../clamps/index.js';
+import type { Clamp, ClampPlan, PadUse } from '../clamps/index.js';
 import { mostlyWords, moveWords } from '../glue-up/index.js';
 import {
   type Block,
@@ -142,7 +143,7 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
         'Lay each wedge with its thick end the way the table says, seen from the front of the piece: its outer face is then square to the bar.',
       ]
     : [];
-  const items = [...loose, ...lie, ...pads, ...offWords(clamps)];
+  const items = [...loose, ...pairWords(clamps), ...lie, ...pads, ...offWords(clamps)];
   return [
     heading('Clamps'),
     ...(rows.length > 0
@@ -160,6 +161,31 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
 /** A wedge under a jaw rises along the x of its place. */
 const padWords = ({ aid, angleDeg, place }: PadUse): string =>
   angleDeg === 0 ? aid : `${aid}, thick end ${mostlyWords(place.x)}`;
+
+/** Where two clamps share a joint; one alone stands at its middle. */
+const pairWords = ({ clamps }: ClampPlan): readonly string[] => {
+  const sets = new Map<string, Clamp[]>();
+  for (const clamp of clamps) {
+    const key = `${clamp.stage} ${clamp.joints.join()}`;
+    sets.set(key, [...(sets.get(key) ?? []), clamp]);
+  }
+  const pairs = new Map<string, (readonly Clamp[])[]>();
+  for (const set of sets.values()) {
+    const [one, other] = set;
+    const places = other ? `${inBoth(linesApart(one!, other))} apart, evenly about` : 'at';
+    pairs.set(places, [...(pairs.get(places) ?? []), set]);
+  }
+  return [...pairs].map(
+    ([places, alike]) =>
+      `${alike.map((set) => set.map(({ id }) => id).join(' and ')).join('; ')}: ${places} the middle of the joint.`,
+  );
+};
+
+/** Between the lines of two clamps that pull the same way, mm. */
+const linesApart = (one: Clamp, other: Clamp): number => {
+  const between = subtract(other.through, one.through);
+  return length(subtract(between, scale(one.direction, dot(between, one.direction))));
+};
 
 const faceOf = (design: Design, { board, face }: { board: string; face: string }): string => {
   const found = design.boards.find((placed) => placed.board.id === board)?.board;
