@@ -1,0 +1,40 @@
+import type { Box, SheetEntity } from '../sheet/index.js';
+
+/** Pages being filled from the top; below `y` the last one is empty. mm on the sheet. */
+export class Filling {
+  readonly pages: SheetEntity[][] = [[]];
+  readonly left: number;
+  readonly room: number;
+  y: number;
+
+  constructor(private readonly area: Box) {
+    this.left = area.minX;
+    this.room = area.maxX - area.minX;
+    this.y = area.maxY;
+  }
+
+  get isFresh(): boolean {
+    return this.pages.at(-1)!.length === 0;
+  }
+
+  holds(height: number): boolean {
+    return this.y - height >= this.area.minY;
+  }
+
+  /** A new page, unless nothing stands on this one. */
+  turn(): void {
+    if (this.isFresh) return;
+    this.pages.push([]);
+    this.y = this.area.maxY;
+  }
+
+  /** Goes down by a height that stays whole: on the next page when this one does not hold it. */
+  take(height: number): void {
+    if (!this.holds(height - 1e-6)) this.turn();
+    this.y -= height;
+  }
+
+  put(...entities: readonly SheetEntity[]): void {
+    this.pages.at(-1)!.push(...entities);
+  }
+}

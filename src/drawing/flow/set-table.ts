@@ -1,0 +1,38 @@
+import { drawnTable, type WrappedRow, wrappedTable } from '../sheet/index.js';
+import type { Filling } from './filling.js';
+import { BELOW } from './set-text.js';
+
+/** A table, its head repeated on every page it runs on to. */
+export function setTable(on: Filling, cells: Parameters<typeof wrappedTable>[0]): void {
+  const { widths, rows } = wrappedTable(cells, on.room);
+  const head = rows[0]!;
+  let left = rows.slice(1);
+  do {
+    let count = fitting(on, head, left);
+    if (count === 0 && left.length > 0) {
+      if (!on.isFresh) {
+        on.turn();
+        continue;
+      }
+      // a row higher than a page has to go somewhere
+      count = 1;
+    }
+    const part = [head, ...left.slice(0, count)];
+    on.put(drawnTable([on.left, on.y], part, widths));
+    on.y -= heightOf(part) + BELOW + 1;
+    left = left.slice(count);
+    if (left.length > 0) on.turn();
+  } while (left.length > 0);
+}
+
+const heightOf = (rows: readonly WrappedRow[]): number => rows.reduce((sum, { height }) => sum + height, 0);
+
+/** How many rows the page still holds below a head. */
+function fitting(on: Filling, head: WrappedRow, rows: readonly WrappedRow[]): number {
+  let height = head.height;
+  const over = rows.findIndex((row) => {
+    height += row.height;
+    return !on.holds(height);
+  });
+  return over < 0 ? rows.length : over;
+}

@@ -1,0 +1,65 @@
+import type { Vec2 } from '../../frame/index.js';
+import { type Words, wordsOf } from '../../shop/index.js';
+import { disc, letters, path, SMALL, type Stroke, type TextHeight, wrappedText } from '../sheet/index.js';
+import type { Filling } from './filling.js';
+
+/** From row to row of a text, and below a block, mm. */
+export const LEADING = 4.3;
+export const BELOW = 2.6;
+
+const HEADING: Readonly<
+  Record<1 | 2, { readonly height: TextHeight; readonly above: number; readonly below: number }>
+> = {
+  1: { height: 5, above: 0, below: 4 },
+  2: { height: 3.5, above: 2, below: 3 },
+};
+
+const INDENT = 4;
+
+/** @param follows height of what must stand on the same page below it, mm */
+export function setHeading(on: Filling, text: string, level: 1 | 2, follows: number): void {
+  const { height, above, below } = HEADING[level];
+  if (!on.holds(above + height + below + follows)) on.turn();
+  for (const line of wrappedText(text, on.room, height, true)) {
+    on.take((on.isFresh ? 0 : above) + height);
+    on.put(letters([on.left, on.y], line, { height, bold: true }));
+    on.y -= 1;
+  }
+  on.y -= below - 1;
+}
+
+/** Rows of a text, on the next page where this one is full. */
+export function setText(on: Filling, text: Words, indent = 0): void {
+  const bold = typeof text !== 'string';
+  for (const line of wrappedText(wordsOf(text), on.room - indent, SMALL, bold)) {
+    if (!on.holds(LEADING)) on.turn();
+    on.y -= LEADING;
+    on.put(letters([on.left + indent, on.y + LEADING - SMALL - 0.5], line, bold ? { bold } : {}));
+  }
+  on.y -= BELOW - 1;
+}
+
+/** Texts with a sign before each. */
+export function setItems(on: Filling, items: readonly Words[], sign: (at: Vec2) => Stroke): void {
+  for (const text of items) {
+    if (!on.holds(LEADING)) on.turn();
+    on.put(sign([on.left + 1.5, on.y - SMALL + 0.8]));
+    setText(on, text, INDENT);
+  }
+}
+
+export const bullet = (at: Vec2): Stroke => ({ ...disc('dimension', at, 0.5), fill: 'ink' });
+
+/** A triangle, as on signs that warn. */
+export const warning = ([x, y]: Vec2): Stroke => ({
+  ...path(
+    'dimension',
+    [
+      [x - 1.1, y - 0.8],
+      [x + 1.1, y - 0.8],
+      [x, y + 1.1],
+    ],
+    true,
+  ),
+  fill: 'ink',
+});
