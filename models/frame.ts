@@ -22,7 +22,7 @@ export default defineModel({
     cutter: length({
       min: 4,
       max: 20,
-      derived: 'the cutter at hand nearest to a third of the thickness',
+      derived: 'the cutter at hand nearest a third of the thickness',
       help: 'Diameter of the cutter; it sets the mortise width.',
     }),
   },
@@ -35,7 +35,7 @@ export default defineModel({
         throw new InputError(
           'frame-closed',
           (say) =>
-            `${option} ${say.fine(size)} with rail-width ${say.fine(v.railWidth)} leaves ${say.fine(Math.max(size - 2 * v.railWidth, 0))} between the rails; allowed is at least ${say.fine(LEAST_OPENING)}: make the frame larger or the rails narrower`,
+            `${option} ${say.fine(size)} with rail-width ${say.fine(v.railWidth)} leaves ${say.fines(Math.max(size - 2 * v.railWidth, 0), LEAST_OPENING)[0]} between the rails; it must leave at least ${say.fines(Math.max(size - 2 * v.railWidth, 0), LEAST_OPENING)[1]}: make the frame larger or the rails narrower`,
         );
       }
     }

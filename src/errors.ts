@@ -1,9 +1,15 @@
+import { type Texts, toldApart } from './told-apart.js';
+
 /** The part of a person's voice that error texts need: src/length makes one for each unit. Takes mm and degrees. */
 export interface Voice {
   /** As read off a rule: `57.5 mm`. */
   length(mm: number): string;
   /** Finer than a rule: `0.05 mm`. */
   fine(mm: number): string;
+  /** Lengths of one sentence, a figure and its limit for one: as `length` says them, or finer where two would read alike. */
+  lengths<T extends readonly number[]>(...mm: T): Texts<T>;
+  /** Lengths of one sentence: as `fine` says them, or finer where two would read alike. */
+  fines<T extends readonly number[]>(...mm: T): Texts<T>;
   angle(degrees: number): string;
 }
 
@@ -12,10 +18,16 @@ export type ErrorText = string | ((say: Voice) => string);
 
 /** Words of the millimetre voice for stack traces and logs: the lowest layer cannot ask src/length for it. */
 const IN_MM: Voice = {
-  length: (mm) => `${plain(mm.toFixed(1))} mm`,
+  length: (mm) => inMm(mm, 1),
   fine: (mm) => `${plain(mm.toFixed(3)).replace(/\.?0+$/, '')} mm`,
+  lengths: (...all) => toldApart(all, [IN_MM.length, ...FINER]),
+  fines: (...all) => toldApart(all, [IN_MM.fine, ...FINER]),
   angle: (degrees) => `${plain(degrees.toFixed(2)).replace(/\.?0+$/, '')}°`,
 };
+
+const inMm = (mm: number, decimals: number): string => `${plain(mm.toFixed(decimals))} mm`;
+
+const FINER = [2, 3, 4, 5, 6].map((decimals) => (mm: number) => inMm(mm, decimals));
 
 const plain = (digits: string): string => digits.replace(/^-(0\.?0*)$/, '$1');
 

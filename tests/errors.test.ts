@@ -35,7 +35,13 @@ test('for all lengths and angles the message reads as the voice in mm says it', 
   fc.assert(
     fc.property(number, (value) => {
       const all = new TenonwrightError('any', (say) =>
-        [say.length(value), say.fine(value), say.angle(value)].join(' '),
+        [
+          say.length(value),
+          say.fine(value),
+          ...say.lengths(value, value + 0.04),
+          ...say.fines(value, value + 0.0004),
+          say.angle(value),
+        ].join(' '),
       );
       expect(all.message).toBe(all.explain(speaker('mm')));
     }),
@@ -45,14 +51,10 @@ test('for all lengths and angles the message reads as the voice in mm says it', 
 
 test.each<[what: string, refused: () => unknown, inInches: string]>([
   // 25.4 mm to the inch by definition
-  [
-    'a bush',
-    () => standOff({ cutter: 12.7, bush: 12.7 }),
-    'guide bush of 1/2" received for a cutter of 1/2"',
-  ],
-  ['a circle', () => circle({ diameter: -25.4 }), 'received diameter -1"'],
-  ['an obround', () => obround({ length: 6.35, width: 12.7 }), 'received length 1/4" and width 1/2"'],
-  ['a router', () => routerSpeedLimit(127), 'a cutter of 5" has no speed in the table'],
+  ['a bush', () => standOff({ cutter: 12.7, bush: 12.7 }), 'the guide bush is 1/2" and the cutter 1/2"'],
+  ['a circle', () => circle({ diameter: -25.4 }), 'its diameter is -1"'],
+  ['an obround', () => obround({ length: 6.35, width: 12.7 }), 'its length is 1/4" and its width 1/2"'],
+  ['a router', () => routerSpeedLimit(127), 'a 5" cutter has no speed in the table'],
   [
     'a corner',
     () =>
@@ -61,7 +63,7 @@ test.each<[what: string, refused: () => unknown, inInches: string]>([
         { x: 25.4, y: 0, radius: 50.8 },
         { x: 0, y: 25.4 },
       ]),
-    'at (1", 0") received radius 2"',
+    'at (1", 0") has a radius of 2"',
   ],
   [
     'measured holes',

@@ -25,7 +25,7 @@ export function boltStack(v: JigValues): BoltStack {
     throw new InputError(
       'knob-thread',
       (say) =>
-        `knob: its thread is ${say.fine(v.knobThread)} deep in ${say.fine(v.knobHeight)} of knob; allowed is less than the height: measure both again`,
+        `knob: its thread is ${say.fine(v.knobThread)} deep, and the knob only ${say.fine(v.knobHeight)} high; the thread must be less deep than that: measure both again`,
     );
   const shallow = bolt.hexHead.height + HEAD_BELOW;
   const above = v.plateThickness + bolt.largeWasher.thickness;
@@ -37,13 +37,13 @@ export function boltStack(v: JigValues): BoltStack {
     throw new InputError(
       'counterbore-too-shallow',
       (say) =>
-        `rails: counterbores ${say.fine(counterboreDepth)} deep leave the ${v.boltSize} heads, ${say.length(bolt.hexHead.height)} high, standing out: make them at least that deep`,
+        `rails: counterbores ${say.fine(counterboreDepth)} deep leave the ${v.boltSize} heads, ${say.length(bolt.hexHead.height)} high, standing proud: make them at least that deep`,
     );
   if (v.railHeight - counterboreDepth < RAIL_FLOOR)
     throw new InputError(
       'counterbore-too-deep',
       (say) =>
-        `rails: counterbores ${say.length(counterboreDepth)} deep leave ${say.length(v.railHeight - counterboreDepth)} of a rail ${say.fine(v.railHeight)} high; allowed is at least ${say.fine(RAIL_FLOOR)}: take higher rails, or give a bolt length`,
+        `rails: counterbores ${say.length(counterboreDepth)} deep leave ${say.lengths(v.railHeight - counterboreDepth, RAIL_FLOOR)[0]} of a rail ${say.fine(v.railHeight)} high; they must leave at least ${say.lengths(v.railHeight - counterboreDepth, RAIL_FLOOR)[1]}: make the rails higher, or give a bolt length`,
     );
   const sharpCorners = (bolt.hexHead.acrossFlats * 2) / Math.sqrt(3);
   return {
@@ -62,7 +62,7 @@ function standardLength(v: JigValues, bolt: Fastener, toKnob: number): number {
     throw new InputError(
       'knob-thread-short',
       (say) =>
-        `knob: its thread is ${say.fine(v.knobThread)} deep; a bolt of ${v.boltSize} needs at least ${say.length(least - toKnob + TIP_AIR)}: take a deeper knob or a thinner bolt`,
+        `knob: its thread is ${say.fine(v.knobThread)} deep; ${v.boltSize} bolts need at least ${say.length(least - toKnob + TIP_AIR)}: use knobs with a deeper thread, or thinner bolts`,
     );
   const up = boltLengthFrom(bolt.system, least);
   if (up !== undefined && up <= most) return up;

@@ -18,7 +18,7 @@ export const derived = (l: Layout): readonly Derived[] => [
   mm('counterbore depth', l.stack.counterboreDepth, "from the rails' undersides"),
   mm('screw length', l.mounting.screwLength, "of the router's mounting screws, over the head"),
   mm('countersink diameter', l.mounting.sinkDiameter, 'at the sliding face'),
-  mm('narrowest work', l.narrowest, 'thinnest work of the asked range the rails close on'),
+  mm('narrowest work', l.narrowest, 'thinnest work in the range that the rails close on'),
   mm('widest work', l.widest, 'thickest work the slots open to'),
   ...(l.mounting.pattern.residual === undefined
     ? []
@@ -32,8 +32,8 @@ export const notes = (v: JigValues, l: Layout): readonly string[] => [
   ...l.mounting.pattern.notes,
   ...(v.routerBase === 'round-with-flat' ? ['the flat of the router base faces the person'] : []),
   ...standingOut(v, l),
-  "the router's handles and motor are not drawn: see that they clear the knobs before cutting the slots",
-  'the bolts turn with their knobs unless their heads are held: hold them with a spanner, or bed them in epoxy',
+  "the router's handles and motor are not drawn: make sure they clear the knobs before you cut the slots",
+  'the bolts turn with their knobs unless their heads are held: hold the heads with a spanner, or bed them in epoxy',
   'unplug the router to set the jig; wear eye, ear and dust protection; secure the work; no climb cuts: feed against the turn of the cutter',
 ];
 
@@ -41,7 +41,7 @@ function standingOut(v: JigValues, l: Layout): readonly string[] {
   const out = v.headBelow + l.mounting.screwLength - v.plateThickness - v.baseThickness;
   if (out <= 0) return [];
   return [
-    `the mounting screws stand ${trimmed(out, 1)} mm out of the router base: see that they reach nothing inside the router`,
+    `the mounting screws stand ${trimmed(out, 1)} mm out of the router base: make sure they touch nothing inside the router`,
   ];
 }
 

@@ -41,13 +41,13 @@ export function layOut(v: JigValues): Layout {
     throw new InputError(
       'slot-too-short',
       (say) =>
-        `plate: slots ${say.fine(slotLength)} long leave no gap between two rails ${say.fine(v.railWidth)} wide; allowed is more than ${say.length(slotWidth + v.railWidth)}: lengthen them`,
+        `plate: slots ${say.fine(slotLength)} long leave no gap between two rails ${say.fine(v.railWidth)} wide; they must be longer than ${say.length(slotWidth + v.railWidth)}: lengthen them`,
     );
   if (railLength / 2 - slotPosition <= stack.counterboreDiameter / 2)
     throw new InputError(
       'rail-too-short',
       (say) =>
-        `rails: ${say.fine(railLength)} long, their bolts ${say.fine(slotPosition)} from the middle do not fit in them; allowed is more than ${say.length(2 * slotPosition + stack.counterboreDiameter)}: lengthen the rails`,
+        `rails: ${say.fine(railLength)} long, they have no room for bolts ${say.fine(slotPosition)} from the middle; they must be longer than ${say.length(2 * slotPosition + stack.counterboreDiameter)}: lengthen them`,
     );
   const narrowest = Math.min(widest, Math.max(v.workMin, above + KNOB_GAP - v.railWidth));
   return {
@@ -71,12 +71,12 @@ function checkAsked(v: JigValues): void {
     throw new InputError(
       'work-range',
       (say) =>
-        `work: the thinnest is ${say.fine(v.workMin)} and the thickest ${say.fine(v.workMax)}: exchange them`,
+        `work: the thinnest, ${say.fines(v.workMin, v.workMax)[0]}, is thicker than the thickest, ${say.fines(v.workMin, v.workMax)[1]}: swap work-min and work-max`,
     );
   if (v.cutter >= v.bitOpening)
     throw new InputError(
       'opening-too-small',
       (say) =>
-        `plate: a cutter of ${say.fine(v.cutter)} does not pass an opening of ${say.fine(v.bitOpening)}: make the opening larger`,
+        `plate: a ${say.fine(v.cutter)} cutter does not pass through an opening of ${say.fine(v.bitOpening)}: make the opening larger`,
     );
 }

@@ -25,7 +25,7 @@ export function keepApart(v: JigValues, fixings: readonly (readonly Hardware[])[
         b: 'router-base',
         least: v.knobClearance,
         why: 'fingers turn the knob beside the router',
-        remedy: 'move the slots outwards or take smaller knobs',
+        remedy: 'move the slots outwards, or use smaller knobs',
       }),
     ),
     ...near!.flatMap((one) =>
@@ -36,7 +36,7 @@ export function keepApart(v: JigValues, fixings: readonly (readonly Hardware[])[
           b: other.id,
           least: KNOB_GAP,
           why: 'both knobs must turn when the rails are close',
-          remedy: 'take smaller knobs or wider rails',
+          remedy: 'use smaller knobs or wider rails',
         }),
       ),
     ),
@@ -46,8 +46,8 @@ export function keepApart(v: JigValues, fixings: readonly (readonly Hardware[])[
         a: 'cutter',
         b: id,
         least: CUTTER_AIR,
-        why: 'a turning cutter must not reach a rail',
-        remedy: 'take a thinner cutter or thicker work',
+        why: 'the turning cutter must not reach a rail',
+        remedy: 'use a thinner cutter, or thicker work',
       }),
     ),
     {
@@ -55,7 +55,7 @@ export function keepApart(v: JigValues, fixings: readonly (readonly Hardware[])[
       a: 'cutter',
       b: 'plate',
       least: OPENING_AIR,
-      why: 'a turning cutter must not reach the wall of its opening, and chips need a way out',
+      why: 'the turning cutter must clear the wall of its opening, and chips need a way out',
       remedy: 'make the opening larger',
     },
     ...of('bolt').map(

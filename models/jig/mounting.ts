@@ -25,7 +25,7 @@ export function mounting(v: JigValues, base: RouterBase): Mounting {
     throw new InputError(
       'countersink-through-plate',
       (say) =>
-        `plate: the countersinks for ${v.screwSize} screws are ${say.length(sinkDepth)} deep, the plate is ${say.fine(v.plateThickness)} thick: take a thicker plate or thinner screws`,
+        `plate: the countersinks for ${v.screwSize} screws are ${say.length(sinkDepth)} deep, and the plate is ${say.fine(v.plateThickness)} thick: use a thicker plate or thinner screws`,
     );
   const pattern = patternOf(v);
   for (const { name, at } of pattern.holes) {
@@ -34,14 +34,14 @@ export function mounting(v: JigValues, base: RouterBase): Mounting {
       throw new InputError(
         'mounting-hole-off-base',
         (say) =>
-          `mounting hole ${name} at (${at.map(say.length).join(', ')}) lies ${inset < 0 ? `${say.length(-inset)} outside` : `${say.length(inset)} inside`} the edge of the router base; allowed is at least ${say.fine(screw.diameter)} inside: check its position and the size of the base`,
+          `mounting hole ${name} at (${at.map(say.length).join(', ')}) lies ${inset < 0 ? `${say.length(-inset)} outside` : `${say.length(inset)} inside`} the edge of the router base; it must be at least ${say.fine(screw.diameter)} inside: check its position and the size of the base`,
       );
     const wall = Math.hypot(...at) - (sinkDiameter + v.bitOpening) / 2;
     if (wall < OPENING_WALL)
       throw new InputError(
         'mounting-hole-in-opening',
         (say) =>
-          `mounting hole ${name} leaves ${say.length(Math.max(wall, 0))} of wood to the cutter's opening; allowed is at least ${say.fine(OPENING_WALL)}: make the opening smaller or check the hole's position`,
+          `mounting hole ${name} leaves ${say.lengths(Math.max(wall, 0), OPENING_WALL)[0]} of wood to the cutter's opening; it must leave at least ${say.lengths(Math.max(wall, 0), OPENING_WALL)[1]}: make the opening smaller or check the hole's position`,
       );
   }
   return { pattern, screw, sinkDiameter, screwLength: v.screwLength ?? screwLength(v, screw) };

@@ -35,7 +35,7 @@ export const reaches = (v: JigValues): readonly Reach[] => [
     wanted: v.workMin,
     sense: 'at most',
     what: 'thinnest work the rails close on',
-    remedy: 'take smaller knobs or wider rails, which let the knobs come closer, or ask for a smaller range',
+    remedy: 'use smaller knobs or wider rails, which let the knobs come closer, or ask for a smaller range',
   },
   {
     a: 'near-rail',

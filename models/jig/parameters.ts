@@ -77,7 +77,7 @@ export const parameters = {
     min: 3,
     max: 60,
     default: 10,
-    help: "Air between a knob and the router's base, for fingers.",
+    help: "Clearance between a knob and the router's base, for fingers.",
   }),
 
   mounting: choice(['circle', 'points', 'distances'], {
@@ -137,7 +137,7 @@ export const parameters = {
   slotPosition: length({
     min: 30,
     max: 400,
-    derived: 'half the router base, the air for fingers and half a knob',
+    derived: 'half the router base, the clearance for fingers and half a knob',
     help: "Distance of each slot from the cutter's centre, along the rails.",
   }),
   plateLength: length({

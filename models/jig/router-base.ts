@@ -35,7 +35,7 @@ export function routerBase(v: JigValues): RouterBase {
     throw new InputError(
       'base-flat',
       (say) =>
-        `router base: its flat is ${say.fine(v.baseFlat)} from the cutter; allowed is less than half the diameter, ${say.fine(radius)}: measure both again, or choose round`,
+        `router base: its flat is ${say.fines(v.baseFlat, radius)[0]} from the cutter; it must be less than half the diameter, ${say.fines(v.baseFlat, radius)[1]}: measure both again, or choose round`,
     );
   return {
     ...round,

@@ -72,7 +72,7 @@ export function layOut(v: StoolValues, { cutters }: Tools): Layout {
   const outerAt = (z: number) => topOuter + (under - z) * lean.outPerRise[0];
   const innerTop = topOuter - v.sideThickness * lean.lengthPerRise;
   require(innerTop >= 40, (say) =>
-    `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.length(Math.max(2 * innerTop, 0))} between the sides at the top; at least ${say.fine(80)} is needed: lengthen the tread or shorten the overhang`);
+    `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.lengths(Math.max(2 * innerTop, 0), 80)[0]} between the sides at the top; it must leave at least ${say.lengths(Math.max(2 * innerTop, 0), 80)[1]}: lengthen the tread or shorten the overhang`);
 
   const topFront = -v.treadDepth / 2 + v.setback;
   const topBack = v.treadDepth / 2 - v.setback;
@@ -90,9 +90,9 @@ export function layOut(v: StoolValues, { cutters }: Tools): Layout {
   const arch = archOf(v, footFront, footBack, bevelRun);
   const lowest = lower ? lower.tread.under : under;
   require(v.stretcherHeight + v.stretcherWidth <= under, (say) =>
-    `stretcher-height ${say.fine(v.stretcherHeight)} and stretcher-width ${say.fine(v.stretcherWidth)} reach ${say.length(v.stretcherHeight + v.stretcherWidth)} above the floor; the tread's underside is at ${say.length(under)}: lower or narrow the stretcher`);
+    `stretcher-height ${say.fine(v.stretcherHeight)} and stretcher-width ${say.fine(v.stretcherWidth)} put the top of the stretcher ${say.lengths(v.stretcherHeight + v.stretcherWidth, under)[0]} above the floor; the underside of the tread is at ${say.lengths(v.stretcherHeight + v.stretcherWidth, under)[1]}: lower the stretcher or make it narrower`);
   require(lowest >= (arch?.height ?? 0) + 30, (say) =>
-    `the arch, ${say.fine(v.archHeight)} high, comes within ${say.fine(30)} of a tread's underside at ${say.length(lowest)}: lower arch-height`);
+    `the arch, ${say.fine(v.archHeight)} high, comes within ${say.fine(30)} of the underside of a tread, at ${say.length(lowest)}: lower arch-height`);
   return {
     material: v.wood,
     cutter:
@@ -130,7 +130,7 @@ function stepOf(
   const lowerHeight = v.lowerHeight ?? height / 2;
   const under = lowerHeight - v.treadThickness;
   require(height - lowerHeight >= v.treadThickness + 60 && under >= 60, (say) =>
-    `lower-height ${say.fine(lowerHeight)} leaves ${say.length(height - lowerHeight - v.treadThickness)} between the treads and ${say.length(under)} below the lower one; each must be at least ${say.fine(60)}: change height or lower-height`);
+    `lower-height ${say.fine(lowerHeight)} leaves ${say.length(height - lowerHeight - v.treadThickness)} between the treads and ${say.length(under)} below the lower one; both must be at least ${say.fine(60)}: change height or lower-height`);
   const sawn = v.steppedSide === 'one-board';
   const radius = sawn ? v.notchRadius : 0;
   const back = topFront - radius - CORNER_AIR;
@@ -147,11 +147,11 @@ function archOf(v: StoolValues, footFront: number, footBack: number, bevelRun: n
   const from = footFront + v.footLength;
   const to = footBack - v.footLength;
   require(to - from >= Math.max(2 * v.archRadius, 20), (say) =>
-    `foot-length ${say.fine(v.footLength)} leaves ${say.length(Math.max(to - from, 0))} between the feet; the arch needs ${say.length(Math.max(2 * v.archRadius, 20))} for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`);
+    `foot-length ${say.fine(v.footLength)} leaves ${say.lengths(Math.max(to - from, 0), Math.max(2 * v.archRadius, 20))[0]} between the feet; the arch needs ${say.lengths(Math.max(to - from, 0), Math.max(2 * v.archRadius, 20))[1]} for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`);
   require(v.archRadius <= v.archHeight, (say) =>
-    `arch-radius ${say.fine(v.archRadius)} is more than arch-height ${say.fine(v.archHeight)}: make it smaller or the arch higher`);
+    `arch-radius ${say.fines(v.archRadius, v.archHeight)[0]} is more than arch-height ${say.fines(v.archRadius, v.archHeight)[1]}: make the radius smaller or the arch higher`);
   require(v.archHeight > bevelRun, (say) =>
-    `arch-height ${say.fine(v.archHeight)} is less than the ${say.length(bevelRun)} the foot's bevel takes: raise it, or set it to 0`);
+    `arch-height ${say.lengths(v.archHeight, bevelRun)[0]} is no more than the ${say.lengths(v.archHeight, bevelRun)[1]} that the foot's bevel takes: raise it, or set it to 0`);
   return { height: v.archHeight, radius: v.archRadius, from, to };
 }
 

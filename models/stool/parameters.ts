@@ -32,7 +32,7 @@ export const parameters = {
     min: 0,
     max: 40,
     default: 10,
-    help: 'How far the sides stay behind the front and back of a tread.',
+    help: 'How far the sides are set back from the front and back of a tread.',
   }),
   sideThickness: length({ min: 18, max: 50, default: 28, help: 'Thickness of the side boards.' }),
   rake: angle({ min: 0, max: 20, default: 10, help: 'How far the sides lean outwards, from upright.' }),
@@ -85,14 +85,14 @@ export const parameters = {
   cutter: length({
     min: 4,
     max: 20,
-    derived: 'the cutter at hand nearest to a third of the thinnest board',
+    derived: 'the cutter at hand nearest a third of the thinnest board',
     help: 'Diameter of the cutter; it sets the width of every mortise.',
   }),
   cheekClearance: length({
     min: 0,
     max: 0.5,
     default: 0.1,
-    help: 'Air between a tenon and each cheek of its mortise.',
+    help: 'Clearance between each cheek of a tenon and its mortise.',
   }),
   edgeClearance: length({
     min: 0,
@@ -100,6 +100,14 @@ export const parameters = {
     default: 1,
     help: 'How much narrower a tenon is than its mortise is long, both edges together.',
   }),
-  endGap: length({ min: 0, max: 5, default: 1, help: 'Air between each end of a tenon and the bottom.' }),
-  wood: choice(speciesNames, { default: 'white ash', help: 'Species of all boards; it sets their mass.' }),
+  endGap: length({
+    min: 0,
+    max: 5,
+    default: 1,
+    help: 'Gap between each end of a tenon and the bottom of its mortise.',
+  }),
+  wood: choice(speciesNames, {
+    default: 'white ash',
+    help: 'Species of all the boards; it sets their mass.',
+  }),
 };

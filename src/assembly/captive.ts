@@ -46,10 +46,9 @@ export function captiveOf(request: CaptiveRequest, standing: ReadonlyMap<string,
   for (const name of ['slack', 'endSlack', 'fit'] as const) {
     const value = request[name];
     if (value !== undefined && !(Number.isFinite(value) && value >= 0))
-      refuse(`its ${name} is ${value}; allowed is 0 or more: give a length`);
+      refuse(`its ${name} is ${value}; it must be 0 or more: give a length`);
   }
-  if (request.in.length < 2)
-    refuse('one groove holds nothing; allowed is two or more boards: name them in `in`');
+  if (request.in.length < 2) refuse('one groove cannot hold a panel: name two or more boards in `in`');
   const { material, blank } = panel.board;
   return {
     panel: request.panel,
@@ -64,7 +63,7 @@ export function captiveOf(request: CaptiveRequest, standing: ReadonlyMap<string,
         groove:
           groove?.id ??
           refuse(
-            `it reaches into no groove of ${id}: cut a groove there with withGroove, or make the panel larger`,
+            `no groove of ${id} holds its edge: cut a groove there with withGroove, or make the panel larger`,
           ),
       };
     }),

@@ -64,7 +64,7 @@ export function fasten(held: PlacedBoard, to: PlacedBoard, request: FastenReques
   for (const name of ['travel', 'screwLength', 'slotBelow', 'slotWidth', 'slotDepth', 'tongue'] as const) {
     const value = request[name];
     if (value !== undefined && !(Number.isFinite(value) && value >= 0))
-      refuse(`${name} is ${value}; allowed is 0 or more: give a length`);
+      refuse(`${name} is ${value}; it must be 0 or more: give a length`);
   }
   const touch = contacts(standing(to), standing(held))[0]!;
   const box = minimumRectangle(touch.patch);
@@ -137,7 +137,7 @@ function buttons(asked: Asked): Fastened {
     if (reach <= 0)
       refuse(
         (say) =>
-          `its slot is ${say.fine(depth)} deep and the board moves ${say.fine(inward)} into it, so no tongue is left; allowed is a slot at least ${say.fine(inward + FASTEN.air + LEAST_TONGUE)} deep: give slotDepth`,
+          `its slot is ${say.fine(depth)} deep and the board moves ${say.fine(inward)} into it, so no tongue is left; the slot must be at least ${say.fine(inward + FASTEN.air + LEAST_TONGUE)} deep: give slotDepth`,
       );
     const foot = add(place, scale(out, dot(subtract(side.frame.origin, place), out)));
     const size: ButtonSize = { below, thickness, reach, gap: inward / 2 + FASTEN.air };
@@ -219,7 +219,7 @@ function screws(asked: Asked): Fastened {
   if (through > FASTEN.thickest)
     refuse(
       (say) =>
-        `its screws would go through ${say.length(through)} of wood; allowed is up to ${say.length(FASTEN.thickest)}: fasten it by buttons, or to a cleat`,
+        `its screws would go through ${say.lengths(through, FASTEN.thickest)[0]} of wood; ${say.lengths(through, FASTEN.thickest)[1]} is the most: fasten it with buttons, or to a cleat`,
     );
   const screw = screwFor(asked, through + 1);
   const placed = made.map(({ id, place, travel }) => ({ id, at: frame(place, up, along), travel }));
@@ -270,12 +270,12 @@ function screwFor({ held, touch, request, refuse }: Asked, below: number): Screw
     sizes.lengths.findLast((one) => one <= room) ??
     refuse(
       (say) =>
-        `no screw is short enough: ${say.length(below)} below the seat and ${say.length(whole)} of wood leave room for ${say.length(room)}; allowed is from ${say.length(sizes.lengths[0]!)}: make the held board thicker`,
+        `no screw is short enough: ${say.length(below)} below the seat and ${say.length(whole)} of wood leave room for ${say.lengths(room, sizes.lengths[0]!)[0]}; the shortest is ${say.lengths(room, sizes.lengths[0]!)[1]}: make the held board thicker`,
     );
   if (length <= below)
     refuse(
       (say) =>
-        `its screws are ${say.length(length)} long and ${say.length(below)} stands below the seat, so none of them enters ${request.held}; allowed is more: give a longer screwLength`,
+        `its screws are ${say.length(length)} long and ${say.length(below)} stands below the seat, so they do not reach into ${request.held}: give a longer screwLength`,
     );
   return { ...sizes, length, into: length - below };
 }

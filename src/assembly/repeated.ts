@@ -36,7 +36,7 @@ function copies(
   if (!Number.isInteger(count) || count < 1)
     throw new BoardError(
       'repeat-count',
-      `board ${board.id}: repeated ${count} times; allowed is a whole number from 1`,
+      `board ${board.id}: repeated ${count} times; give a whole number, 1 or more`,
     );
   if (board.mortises.length > 0)
     throw new BoardError(

@@ -18,7 +18,7 @@ export function standOff({ cutter, bush }: Follower, width = Number.POSITIVE_INF
     throw new InputError(
       'template-cutter',
       (say) =>
-        `template: cutter of ${say.fine(cutter)} received, a diameter above 0 is needed: give the cutter's diameter`,
+        `template: the cutter is ${say.fine(cutter)}; it must be more than 0: give the cutter's diameter`,
     );
   }
   if (bush === undefined) return 0;
@@ -26,7 +26,7 @@ export function standOff({ cutter, bush }: Follower, width = Number.POSITIVE_INF
     throw new InputError(
       'template-bush',
       (say) =>
-        `template: guide bush of ${say.fine(bush)} received for a cutter of ${say.fine(cutter)}, the bush must be larger than the cutter: take a larger bush or a smaller cutter`,
+        `template: the guide bush is ${say.fines(bush, cutter)[0]} and the cutter ${say.fines(bush, cutter)[1]}; the bush must be larger than the cutter: use a larger bush or a smaller cutter`,
     );
   }
   return (bush - pocketCutter({ cutter, bush }, width)) / 2;

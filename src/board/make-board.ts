@@ -36,7 +36,7 @@ export function makeBoard(spec: BoardSpec): Board {
       throw new BoardError(
         'blank-size',
         (say) =>
-          `board ${id}: its blank has a ${side} of ${Number.isFinite(size) ? say.fine(size) : size}; allowed is more than 0: change the dimension it comes from`,
+          `board ${id}: its blank has a ${side} of ${Number.isFinite(size) ? say.fine(size) : size}; it must be more than 0: change the dimension it comes from`,
       );
     }
   }
@@ -47,7 +47,7 @@ export function makeBoard(spec: BoardSpec): Board {
     throw new BoardError(
       'outline-off-blank',
       (say) =>
-        `board ${id}: its outline leaves the blank, ${say.length(blank.length)} long and ${say.length(blank.width)} wide, by ${say.fine(out)}; allowed is none: enlarge the blank or move the outline`,
+        `board ${id}: its outline leaves the blank, ${say.length(blank.length)} long and ${say.length(blank.width)} wide, by ${say.fine(out)}: enlarge the blank or move the outline`,
     );
   }
   return {

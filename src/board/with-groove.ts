@@ -51,7 +51,7 @@ export function withGroove(board: Board, spec: GrooveSpec): Board {
     if (!(Number.isFinite(size) && size >= least))
       refuse(
         (say) =>
-          `its ${name} is ${Number.isFinite(size) ? say.fine(size) : size}; allowed is ${least === 0 ? '0 or more' : 'more than 0'}: give a length`,
+          `its ${name} is ${Number.isFinite(size) ? say.fine(size) : size}; it must be ${least === 0 ? '0 or more' : 'more than 0'}: give a length`,
       );
   }
   const known = faces(board);
@@ -78,13 +78,13 @@ export function withGroove(board: Board, spec: GrooveSpec): Board {
   if (regionArea(mouth) === 0 || far > room.maxY - SAME_POINT)
     refuse(
       (say) =>
-        `it reaches from ${say.fine(distance)} to ${say.fine(far)} off the ${from}, and the ${face} ends at ${say.fine(room.maxY)}; allowed is to stay inside it: make it narrower, or measure it from another face`,
+        `it reaches from ${say.fine(distance)} to ${say.fine(far)} off the ${from}, and the ${face} ends at ${say.fine(room.maxY)}: make it narrower, or measure it from another face`,
     );
   const whole = wholeDepth(board, on.frame.z);
   if (depth >= whole - SAME_POINT)
     refuse(
       (say) =>
-        `it is ${say.fine(depth)} deep and the wood ${say.fine(whole)}; allowed is less: make it shallower`,
+        `it is ${say.fines(depth, whole)[0]} deep, and the wood is only ${say.fines(depth, whole)[1]}: make it shallower`,
     );
   const found = regionBounds(mouth);
   // the start is at the board's reference end, edge or face
@@ -95,12 +95,12 @@ export function withGroove(board: Board, spec: GrooveSpec): Board {
   if (last - first < 2 * width)
     refuse(
       (say) =>
-        `its stops leave ${say.fine(Math.max(last - first, 0))} of it; allowed is at least ${say.fine(2 * width)}: stop it later`,
+        `its stops leave ${say.fines(Math.max(last - first, 0), 2 * width)[0]} of it; they must leave at least ${say.fines(Math.max(last - first, 0), 2 * width)[1]}: stop it later`,
     );
   const stopped = (['start', 'end'] as const).filter((end) => stop[end] !== undefined);
   const rebate = distance === 0;
   if (rebate && stopped.length > 0)
-    refuse('a rebate runs out at both ends here; allowed is no stop: leave stop out, or give it a wall');
+    refuse('a rebate runs out at both ends: leave stop out, or give the groove a second wall');
   const turn = (v: Vec3): Vec3 => (forward ? v : scale(v, -1));
   const groove: Groove = {
     id,

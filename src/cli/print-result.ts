@@ -54,7 +54,7 @@ function alike(findings: readonly Finding[]): readonly [Finding, ...Finding[]][]
 
 /** Which dimension ends it, when one was found. */
 const cureWords = ({ cure }: Finding): string =>
-  cure === undefined ? '' : `; tried, and it ends it: ${cure}`;
+  cure === undefined ? '' : `; tried, and this cures it: ${cure}`;
 
 const more = (others: readonly Finding[]): string =>
   others.length === 0
@@ -76,12 +76,12 @@ export const printChanges = (changes: readonly string[], width: number): string 
         .flatMap((change) => wrap(change, width - 2).map((line, at) => `${at === 0 ? '- ' : '  '}${line}\n`))
         .join('')}`;
 
-/** What was kept from the person, and how to have it all the same. */
+/** What was not written, and how to have it all the same. */
 export const printHeldBack = (heldBack: readonly string[], width: number): string =>
   heldBack.length === 0
     ? ''
     : `\n${wrap(
-        `Held back, because checks failed: ${heldBack.join(', ')}. --force writes them, each marked FAILED CHECKS.`,
+        `Not written, because checks failed: ${heldBack.join(', ')}. Use --force to write them, each marked FAILED CHECKS.`,
         width,
       ).join('\n')}\n`;
 

@@ -35,7 +35,7 @@ export function checkedAxis(joint: string, axis: AxisOption | undefined): void {
     return;
   throw new JoinError(
     'join-option',
-    `joint ${joint}: axis is ${JSON.stringify(given)}; allowed is 'face', 'along a', 'along b' or a direction [x, y, z] that is not zero: give one of these`,
+    `joint ${joint}: axis is ${JSON.stringify(given)}; it must be 'face', 'along a', 'along b' or a direction [x, y, z] that is not zero: give one of these`,
   );
 }
 
@@ -65,7 +65,7 @@ export function leanOf(
     throw new JoinError(
       'axis-lean',
       (say) =>
-        `joint ${joint}: its axis leans ${say.angle(lean)} from the normal of its seat; allowed is up to ${say.angle(MOST_LEAN_DEG)}: turn the axis or use 'face'`,
+        `joint ${joint}: its axis leans ${say.angle(lean)} from square to its seat; it may lean ${say.angle(MOST_LEAN_DEG)} at most: turn the axis or use 'face'`,
     );
   }
   const [dx, dy, dz] = directionIn(seat, d);

@@ -142,15 +142,14 @@ function missText(
   miss: { gap: number; angle: number; faceA: Face; faceB: Face } | undefined,
 ): ErrorText {
   const pair = `${a.id} and ${b.id} do not touch`;
-  if (!miss) return `${pair}: no face of one looks at a face of the other: move a board until they meet`;
+  if (!miss) return `${pair}: no face of one faces the other: move a board until they meet`;
   const where = `${miss.faceA.id} of ${a.id} and ${miss.faceB.id} of ${b.id}`;
   if (miss.angle > PARALLEL_DEG) {
     const angle = miss.angle;
     return (say) =>
-      `${pair}: ${where} are ${angle < 0.01 ? `${angle.toFixed(4)}°` : say.angle(angle)} out of parallel; allowed is none: bevel or turn one to the other`;
+      `${pair}: ${where} are ${angle < 0.01 ? `${angle.toFixed(4)}°` : say.angle(angle)} out of parallel: bevel or turn one to suit the other`;
   }
   const gap = miss.gap;
   const side = gap > 0 ? 'apart' : 'into each other';
-  return (say) =>
-    `${pair}: ${where} are ${say.fine(Math.abs(gap))} ${side}; allowed is none: move one board until they meet`;
+  return (say) => `${pair}: ${where} are ${say.fine(Math.abs(gap))} ${side}: move one board until they meet`;
 }

@@ -92,14 +92,14 @@ function tenonThickness(id: string, options: JoinOptions, cutter: number, fit: F
     return refuse(
       id,
       (say) =>
-        `a cutter of ${say.fine(cutter)} leaves no tenon between two cheek clearances of ${say.fine(fit.cheek)}: use a wider cutter or less clearance`,
+        `a ${say.fine(cutter)} cutter with ${say.fine(fit.cheek)} of clearance at each cheek leaves no tenon: use a wider cutter or less clearance`,
     );
   }
   if (thickness > cutter) {
     return refuse(
       id,
       (say) =>
-        `its tenon is ${say.fine(thickness)} thick and the cutter, which makes the mortise, ${say.fine(cutter)}: use a wider cutter or a thinner tenon`,
+        `its tenon is ${say.fines(thickness, cutter)[0]} thick, and the cutter makes a mortise ${say.fines(thickness, cutter)[1]} wide: use a wider cutter or a thinner tenon`,
     );
   }
   return thickness;

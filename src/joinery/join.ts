@@ -127,7 +127,7 @@ function chosenOf(id: string, touching: readonly Contact[], { patches }: JoinOpt
   if (missing !== undefined) {
     throw new JoinError(
       'join-option',
-      `joint ${id}: patch ${missing} is asked for; its boards touch in ${touching.length}: give numbers from 1 to ${touching.length}`,
+      `joint ${id}: it asks for patch ${missing}, but its boards touch in ${touching.length}: give numbers from 1 to ${touching.length}`,
     );
   }
   return touching.filter((_, i) => patches.includes(i + 1));
@@ -144,7 +144,7 @@ function tryOut(draft: Draft, largest: Contact, touch: Contact): Tried {
     return {
       error: new JoinError(
         'no-room',
-        `joint ${draft.id}: it faces another way than the largest patch, and tenons in both could not be entered together: join it by its number in patches, under an id of its own`,
+        `joint ${draft.id}: this patch faces another way than the largest, and tenons in both could not go in together: join it by its number in patches, as a joint with its own id`,
       ),
     };
   }

@@ -87,7 +87,7 @@ export function laidOut(draft: Draft, give: Give = NOTHING_GIVEN): Laid {
     if (!room) {
       return refuse(
         draft.id,
-        'its mortises leave the wood at their middle: shift them towards the middle of the seat',
+        'the middles of its mortises lie outside the wood: shift them towards the middle of the seat',
       );
     }
     room = { from: Math.max(room.from, give.room.from - inset), to: Math.min(room.to, give.room.to + inset) };
@@ -105,7 +105,7 @@ export function laidOut(draft: Draft, give: Give = NOTHING_GIVEN): Laid {
     refuse(
       draft.id,
       (say) =>
-        `its mortises are ${[a!, b!].map((depth) => say.length(depth)).join(' and ')} deep and the tenon keeps ${say.fine(fit.end)} from each bottom, so no tenon is left: deepen the mortises or lower the end gap`,
+        `its mortises are ${[a!, b!].map((depth) => say.length(depth)).join(' and ')} deep and the tenon stays ${say.fine(fit.end)} from each bottom, so no tenon is left: deepen the mortises or allow a smaller end gap`,
     );
   }
   return {
@@ -139,7 +139,7 @@ function rowsApart(draft: Draft, patchSide: Side, foot: Footprint, swath: number
     refuse(
       draft.id,
       (say) =>
-        `two rows leave ${say.length(Math.max(wood, 0))} of wood beside and between mortises ${say.fine(swath)} wide on a seat ${say.length(wide)} wide; allowed is at least ${say.length(PRACTICE.wall)}: give rows 1, use a thinner cutter or thicker boards`,
+        `two rows of mortises ${say.fine(swath)} wide leave ${say.lengths(Math.max(wood, 0), PRACTICE.wall)[0]} of wood beside and between them on a seat ${say.length(wide)} wide; at least ${say.lengths(Math.max(wood, 0), PRACTICE.wall)[1]} must be left: give rows 1, use a thinner cutter or thicker boards`,
     );
   }
   return (wood + swath) / 2;
@@ -151,7 +151,7 @@ function fitsMouth(draft: Draft, patchSide: Side, foot: Footprint): void {
   if (!mouth || mouth.to - mouth.from < swath) {
     refuse(draft.id, (say) =>
       mouth
-        ? `its seat is ${say.length(mouth.to - mouth.from)} wide; allowed is at least the cutter, ${say.fine(swath)}: use a thinner cutter or thicker boards`
+        ? `its seat is ${say.length(mouth.to - mouth.from)} wide; it must be at least as wide as the cutter, ${say.fine(swath)}: use a thinner cutter or thicker boards`
         : `no straight mortise fits ${foot.across === 0 ? 'round' : `${say.fine(foot.across)} off`} the middle of its seat, ${say.length(Math.max(draft.length, draft.width))} long and ${say.length(Math.min(draft.length, draft.width))} wide: change shiftAcross, or keep openings out of the seat`,
     );
   } else if (
@@ -162,7 +162,7 @@ function fitsMouth(draft: Draft, patchSide: Side, foot: Footprint): void {
     refuse(
       draft.id,
       (say) =>
-        `shiftAcross puts its mortises ${say.fine(foot.across)} off the middle of its seat; allowed is ${say.fine(most)} each way: shift them less`,
+        `shiftAcross puts its mortises ${say.fines(foot.across, most)[0]} off the middle of its seat; ${say.fines(foot.across, most)[1]} either way is the most there is room for: shift them less`,
     );
   }
 }

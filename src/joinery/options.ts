@@ -102,26 +102,26 @@ export function checkedOptions(joint: string, boards: readonly string[], options
   for (const name of ['cutter', 'tenonWidth', 'tenonThickness', 'spacing'] as const) {
     const value = options[name];
     if (value !== undefined && value <= 0)
-      refuse((say) => `${name} is ${say.fine(value)}; allowed is more than 0: give more`);
+      refuse((say) => `${name} is ${say.fine(value)}; it must be more than 0: give more`);
   }
   for (const name of ['cheekClearance', 'edgeClearance', 'endGap', 'endInset', 'web'] as const) {
     const value = options[name];
     if (value !== undefined && value < 0)
-      refuse((say) => `${name} is ${say.fine(value)}; allowed is 0 or more: give more`);
+      refuse((say) => `${name} is ${say.fine(value)}; it must be 0 or more: give more`);
   }
   checkedAxis(joint, options.axis);
   checkedPlaces(options, boards, refuse);
   const { tenons, depths = {} } = options;
   if (tenons !== undefined && !(Number.isInteger(tenons) && tenons >= 1)) {
-    refuse(`${tenons} tenons are asked for: give a whole number from 1`);
+    refuse(`it asks for ${tenons} tenons: give a whole number, 1 or more`);
   }
   for (const [board, depth] of Object.entries(depths)) {
     if (!boards.includes(board)) {
-      refuse(`a depth is given for ${board}, which is not in this joint: name ${boards.join(' or ')}`);
+      refuse(`it gives a depth for ${board}, which is not in this joint: name ${boards.join(' or ')}`);
     }
     if (!Number.isFinite(depth)) refuse(`the depth in ${board} is ${depth}: give a number`);
     if (depth <= 0)
-      refuse((say) => `the depth in ${board} is ${say.fine(depth)}; allowed is more than 0: give more`);
+      refuse((say) => `the depth in ${board} is ${say.fine(depth)}; it must be more than 0: give more`);
   }
   return options;
 }
@@ -133,17 +133,17 @@ function checkedPlaces(
 ): void {
   if (places !== undefined) {
     if (places.length === 0 || !places.every(Number.isFinite))
-      refuse(`places are ${JSON.stringify(places)}: give one number or more`);
+      refuse(`places is ${JSON.stringify(places)}: give one number or more`);
     if (tenons !== undefined || spacing !== undefined)
-      refuse('places are given, and tenons or spacing as well: give the places alone');
+      refuse('it gives places, and tenons or spacing as well: give the places alone');
   }
-  if (rows !== undefined && rows !== 1 && rows !== 2) refuse(`${rows} rows are asked for: give 1 or 2`);
+  if (rows !== undefined && rows !== 1 && rows !== 2) refuse(`it asks for ${rows} rows: give 1 or 2`);
   if (along !== undefined && !boards.includes(along))
-    refuse(`its mortises are to run along ${along}, which is not in this joint: name ${boards.join(' or ')}`);
+    refuse(`along names ${along}, which is not in this joint: name ${boards.join(' or ')}`);
   if (meet !== undefined && !MEETS.includes(meet))
     refuse(`meet is ${JSON.stringify(meet)}: use one of ${MEETS.join(', ')}`);
   const whole = (n: number) => Number.isInteger(n) && n >= 1;
   if (patches === undefined || patches === 'largest') return;
   if (!Array.isArray(patches) || patches.length === 0 || !patches.every(whole))
-    refuse(`patches are ${JSON.stringify(patches)}: give 'largest' or a list of whole numbers from 1`);
+    refuse(`patches is ${JSON.stringify(patches)}: give 'largest', or a list of whole numbers from 1`);
 }

@@ -59,25 +59,27 @@ export function layOut(joint: string, room: Span, of: RowRequest): Row {
   const refuse = (text: ErrorText): never => refused(joint, text);
   const mortises = count === 1 ? 'a mortise' : `${count} mortises`;
   const least = leastLength(of);
+  const tooShort = (seat: string, kept: string, long: string, needed: string) =>
+    `its seat is ${seat} long; with ${kept} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${long} long; it must be at least ${needed}: use fewer tenons, less endInset, a thinner cutter or wider boards`;
   if (length < least - SAME_POINT) {
     refuse((say) =>
       given === undefined
-        ? `its seat is ${say.length(whole)} long; with ${say.fine(inset)} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${say.length(Math.max(length, 0))} long; allowed is at least ${say.length(least)}: use fewer tenons, a smaller endInset, a thinner cutter or wider boards`
-        : `its tenons are ${say.fine(given)} wide; allowed is at least ${say.fine(least - fit.edge)} for a tenon ${say.fine(thickness)} thick in a mortise ${say.fine(cutter)} wide: make them wider or use a thinner cutter`,
+        ? tooShort(say.length(whole), say.fine(inset), ...say.lengths(Math.max(length, 0), least))
+        : `its tenons are ${say.fine(given)} wide; they must be at least ${say.fine(least - fit.edge)}, being ${say.fine(thickness)} thick for a mortise ${say.fine(cutter)} wide: make them wider or use a thinner cutter`,
     );
   }
   const needed = Math.max(spread + length, count * length);
   if (needed > whole + SAME_POINT) {
     refuse(
       (say) =>
-        `${mortises} of ${say.length(length)} ${count === 1 ? 'needs' : 'need'} ${say.length(needed)} and its seat is ${say.length(whole)} long: use narrower or fewer tenons${of.spacing === undefined ? '' : ', or less spacing'}`,
+        `${mortises} of ${say.length(length)} ${count === 1 ? 'needs' : 'need'} ${say.lengths(needed, whole)[0]}, and its seat is only ${say.lengths(needed, whole)[1]} long: use narrower or fewer tenons${of.spacing === undefined ? '' : ', or less spacing'}`,
     );
   }
   const most = Math.max((whole - spread - length) / 2, 0);
   if (Math.abs(of.shift) > most + SAME_POINT) {
     refuse(
       (say) =>
-        `shiftAlong moves ${mortises} by ${say.fine(of.shift)}; allowed is ${say.fine(most)} each way before they leave the wood: shift less or use narrower tenons`,
+        `shiftAlong moves ${mortises} by ${say.fines(of.shift, most)[0]}; beyond ${say.fines(of.shift, most)[1]} either way they leave the wood: shift less or use narrower tenons`,
     );
   }
   const first = (room.from + room.to) / 2 - spread / 2 + of.shift;
@@ -128,7 +130,7 @@ function atPlaces(joint: string, room: Span, of: RowRequest, places: readonly nu
     refused(
       joint,
       (say) =>
-        `at the places given its mortises have room for ${say.length(Math.max(widest, 0))} of length; allowed is at least ${say.length(of.width === undefined ? least : length)}: move the places apart and away from the ends of the seat, which runs from ${say.length(room.from)} to ${say.length(room.to)}`,
+        `at the places given its mortises have room to be ${say.lengths(Math.max(widest, 0), of.width === undefined ? least : length)[0]} long; they must be at least ${say.lengths(Math.max(widest, 0), of.width === undefined ? least : length)[1]}: move the places apart and away from the ends of the seat, which runs from ${say.length(room.from)} to ${say.length(room.to)}`,
     );
   }
   return { length, centres };

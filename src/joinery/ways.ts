@@ -65,7 +65,7 @@ function askedWays(laid: readonly Laid[], { board, one, other }: Meeting): Reado
     const said = [...asked].map(([index, meet]) => `${laid[index]!.draft.id} says ${meet}`).join(', ');
     throw new JoinError(
       'join-option',
-      `joint ${laid[one.index]!.draft.id}: tenons of two joints meet in ${board} and ${said}: give both the same meet, or leave one out`,
+      `joint ${laid[one.index]!.draft.id}: its tenons meet those of another joint in ${board}, and ${said}: give both joints the same meet, or leave one out`,
     );
   }
   return asked;
@@ -80,7 +80,7 @@ const cannotBeHad = (
   const mate = isJoint(other) ? laid[other.index === index ? one.index : other.index]!.draft.id : other.id;
   return new JoinError(
     'no-room',
-    `joint ${joint}: meet is ${meet}, and its tenons cannot make way for ${mate} in ${board} like that: leave meet out, or leave out the depths, shiftAcross, shiftAlong or tenonWidth that stand in the way`,
+    `joint ${joint}: meet is ${meet}, but its tenons cannot make way for ${mate} in ${board} like that: leave out meet, or the depths, shiftAcross, shiftAlong or tenonWidth that prevent it`,
   );
 };
 

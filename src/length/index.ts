@@ -3,7 +3,6 @@ export { fixed, trimmed } from './fixed.js';
 export { parseAngle } from './parse-angle.js';
 export { type LengthOptions, parseLength, type Sign } from './parse-length.js';
 export { printAngle } from './print-angle.js';
-export { printApart } from './print-apart.js';
 export { printFine, printLength } from './print-length.js';
 export { type Say, speaker } from './speaker.js';
 export { INCH, type Units } from './units.js';

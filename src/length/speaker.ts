@@ -1,11 +1,8 @@
+import { type Texts, toldApart } from '../told-apart.js';
 import { fixed } from './fixed.js';
 import { printAngle } from './print-angle.js';
-import { printApart } from './print-apart.js';
 import { printFine, printLength } from './print-length.js';
 import { INCH, type Units } from './units.js';
-
-/** One text for each number. */
-type Texts<T extends readonly number[]> = { readonly [K in keyof T]: string };
 
 /** Says figures in the person's units; takes mm, mm², mm³ and degrees. */
 export interface Say {
@@ -34,14 +31,18 @@ export const speaker = (units: Units): Say => ({
   units,
   length: (mm) => printLength(mm, { units }),
   fine: (mm) => printFine(mm, { units }),
-  lengths: <T extends readonly number[]>(...mm: T) =>
-    printApart(mm, (one) => printLength(one, { units }), units) as Texts<T>,
-  fines: <T extends readonly number[]>(...mm: T) =>
-    printApart(mm, (one) => printFine(one, { units }), units) as Texts<T>,
+  lengths: (...mm) => toldApart(mm, [(one) => printLength(one, { units }), ...FINER[units]]),
+  fines: (...mm) => toldApart(mm, [(one) => printFine(one, { units }), ...FINER[units]]),
   angle: printAngle,
   area: (mm2) => say(mm2, units, 2),
   volume: (mm3) => say(mm3, units, 3),
 });
+
+/** Finer and finer, for figures that read alike: mm from hundredths on, inches from thousandths. */
+const FINER: Readonly<Record<Units, readonly ((mm: number) => string)[]>> = {
+  mm: [2, 3, 4, 5, 6].map((decimals) => (mm) => `${fixed(mm, decimals)} mm`),
+  in: [3, 4, 5, 6, 7].map((decimals) => (mm) => `${fixed(mm / INCH, decimals)}"`),
+};
 
 function say(value: number, units: Units, power: 2 | 3): string {
   const mark = power === 2 ? '²' : '³';

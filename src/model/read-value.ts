@@ -18,7 +18,7 @@ const NO = ['false', 'no', 'off'];
  */
 export function readValue(meta: ParameterMeta, raw: unknown, units: Units): Value {
   if (raw === null || (typeof raw === 'object' && raw !== null))
-    throw wrong(`is ${raw === null ? 'empty' : 'a list or a group'}; allowed is ${allowed(meta, units)}`);
+    throw wrong(`is ${raw === null ? 'empty' : 'a list or a group'}; it must be ${allowed(meta, units)}`);
   switch (meta.kind) {
     case 'flag':
       return readFlag(raw);
@@ -35,9 +35,13 @@ export function readValue(meta: ParameterMeta, raw: unknown, units: Units): Valu
 export function allowed(meta: ParameterMeta, units: Units): string {
   if (meta.kind === 'flag') return 'true or false';
   if (meta.kind === 'text') return 'any text';
-  if (meta.kind === 'choice') return meta.choices!.join(', ');
+  if (meta.kind === 'choice') return listed(meta.choices!.map(String));
   return `${printValue(meta, meta.min!, units)} to ${printValue(meta, meta.max!, units)}`;
 }
+
+/** `a`, `a or b`, `a, b or c`. */
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 
 /** A value as the person would type it. */
 export function printValue(meta: ParameterMeta, value: Value, units: Units): string {
@@ -54,13 +58,13 @@ function withUnit(list: string, units: Units, always = false): string {
 }
 
 function readNumber(meta: ParameterMeta, raw: unknown, units: Units): number {
-  if (typeof raw === 'boolean') throw wrong(`is ${raw}; allowed is ${allowed(meta, units)}: give a number`);
+  if (typeof raw === 'boolean') throw wrong(`is ${raw}; it must be ${allowed(meta, units)}: give a number`);
   const words = typeof raw === 'number' ? plainDigits(raw) : String(raw);
   if (meta.kind === 'length')
     return saying(() => parseLength(words, { units, sign: meta.min! < 0 ? 'any' : 'non-negative' }));
   if (meta.kind === 'angle') return saying(() => parseAngle(words));
   if (!/^ *[+-]?\d+ *$/.test(words))
-    throw wrong(`is '${words}'; allowed is a whole number, ${allowed(meta, units)}: give one without a unit`);
+    throw wrong(`is '${words}'; it must be a whole number, ${allowed(meta, units)}, without a unit`);
   return Number(words);
 }
 
@@ -82,7 +86,7 @@ function withinRange(meta: ParameterMeta, value: number, units: Units, given: st
     if (printValue(meta, value, units) === printValue(meta, limit, units)) return nearer(meta, value, limit);
   if (value >= meta.min! && value <= meta.max!) return value;
   const remedy = `${value < meta.min! ? 'give more' : 'give less'}${otherUnit(meta, units, given)}`;
-  throw wrong(`is ${printValue(meta, value, units)}; allowed is ${allowed(meta, units)}: ${remedy}`);
+  throw wrong(`is ${printValue(meta, value, units)}; it must be ${allowed(meta, units)}: ${remedy}`);
 }
 
 /** A bare number that is a length of the range in other units was most likely meant in them. */
@@ -104,7 +108,7 @@ function readFlag(raw: unknown): boolean {
   const word = String(raw).trim().toLowerCase();
   if (YES.includes(word)) return true;
   if (NO.includes(word)) return false;
-  throw wrong(`is '${String(raw)}'; allowed is true or false: give one of them`);
+  throw wrong(`is '${String(raw)}'; it must be true or false`);
 }
 
 function readChoice(meta: ParameterMeta, raw: unknown, units: Units): Value {
@@ -117,7 +121,7 @@ function readChoice(meta: ParameterMeta, raw: unknown, units: Units): Value {
   const kinds = names.filter((name) => name.toLowerCase().split(/[ -]/).includes(plain));
   const meant = kinds.length > 0 ? kinds.join(' or ') : nearest(word, names);
   throw wrong(
-    `is '${String(raw)}'; allowed is ${allowed(meta, units)}: ${meant === undefined ? 'give one of them' : `did you mean ${meant}?`}`,
+    `is '${String(raw)}'; it must be ${allowed(meta, units)}${meant === undefined ? '' : `: did you mean ${meant}?`}`,
   );
 }
 

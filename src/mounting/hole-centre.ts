@@ -25,7 +25,7 @@ export function cutterCentre(
     throw new InputError(
       'hole-centre-unknown',
       (say) =>
-        `the holes lie up to ${say.fine(off)} off the circle that fits them best, allowed is ${say.fine(HOLE_RESIDUAL)}, so the cutter's centre is not known: measure three holes from the cutter's centre too, as c-1, c-2 and c-3`,
+        `the holes lie up to ${say.fines(off, HOLE_RESIDUAL)[0]} off the circle that fits them best, more than ${say.fines(off, HOLE_RESIDUAL)[1]}, so the cutter's centre is not known: measure three holes from the cutter's centre too, as c-1, c-2 and c-3`,
     );
   const how =
     points.length === 3 ? 'the circle through the three holes' : 'the circle that fits the holes best';

@@ -39,7 +39,7 @@ export function fromDistances(
     throw new InputError(
       'hole-distances-disagree',
       (say) =>
-        `hole distances contradict each other: ${worst.from}-${worst.to} is ${say.fine(worst.distance)}, the pattern that fits best has ${say.fine(distance(points.get(worst.from)!, points.get(worst.to)!))} there; allowed is a difference of ${say.fine(HOLE_RESIDUAL)}: measure ${worst.from}-${worst.to} again, then its neighbours`,
+        `hole distances contradict each other: ${worst.from}-${worst.to} is ${say.fine(worst.distance)}, the pattern that fits best has ${say.fine(distance(points.get(worst.from)!, points.get(worst.to)!))} there; they may differ by ${say.fine(HOLE_RESIDUAL)}: measure ${worst.from}-${worst.to} again, then its neighbours`,
     );
   const named = [...points].filter(([name]) => name !== CENTRE);
   const { centre, note } = cutterCentre(named, points.get(CENTRE));

@@ -19,12 +19,12 @@ export function entries(text: string, units: Units, what: string, example: strin
   if (unit !== 'mm' && unit !== 'in')
     throw new InputError(
       'holes-unit',
-      `${what}: the list begins with '${unit}:'; allowed is mm: or in: for what its bare numbers are in`,
+      `${what}: the list begins with '${unit}:'; it may begin with mm: or in:, the unit of its bare numbers`,
     );
   const found = (said?.[2] ?? text)
     .split(/[;\n]/)
     .map((entry) => entry.trim())
     .filter((entry) => entry !== '');
   if (found.length > 0) return { units: unit, entries: found };
-  throw new InputError('holes-missing', `${what}: nothing is given: write them like ${example}`);
+  throw new InputError('holes-missing', `${what}: nothing is given: write the list like ${example}`);
 }

@@ -26,10 +26,10 @@ export function boltCircle(of: { diameter: number; count: number; startDeg?: num
     throw new InputError(
       'hole-circle',
       (say) =>
-        `hole circle: diameter is ${say.fine(diameter)}; allowed is more than 0: measure it between two opposite holes`,
+        `hole circle: diameter is ${say.fine(diameter)}; it must be more than 0: measure it between two opposite holes`,
     );
   if (!(Number.isInteger(count) && count >= 1))
-    throw new InputError('hole-count', `hole circle: ${count} holes; allowed is a whole number from 1`);
+    throw new InputError('hole-count', `hole circle: it has ${count} holes; give a whole number, 1 or more`);
   const holes = Array.from({ length: count }, (_, i) => {
     const turn = ((startDeg + (360 * i) / count) * Math.PI) / 180;
     return {

@@ -55,7 +55,7 @@ async function readText(path: string, shown: string): Promise<string> {
   if (is.size > MOST_BYTES)
     throw new InputError(
       'from-too-large',
-      `${shown} holds ${Math.ceil(is.size / 1e6)} MB; allowed is 1 MB: give the path of a YAML file with a parameter a line`,
+      `${shown} holds ${Math.ceil(is.size / 1e6)} MB; 1 MB is the limit: give the path of a YAML file with one parameter a line`,
     );
   return await readFile(path, 'utf8').catch(unreadable);
 }
@@ -77,7 +77,7 @@ function keyGivenTwice(document: Document.Parsed, look: typeof visit, shown: str
   if (values > MOST_VALUES)
     throw new InputError(
       'from-too-large',
-      `${shown} holds ${values} values; allowed is ${MOST_VALUES}: give the path of a YAML file with a parameter a line`,
+      `${shown} holds ${values} values; ${MOST_VALUES} is the limit: give the path of a YAML file with one parameter a line`,
     );
   return twice;
 }

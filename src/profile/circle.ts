@@ -15,7 +15,7 @@ export function circle(size: { diameter: number; centre?: Vec2 }): Profile {
     throw new ProfileError(
       'profile-circle',
       (say) =>
-        `circle: received diameter ${say.fine(diameter)}, allowed is a diameter above 0: give the size of the hole`,
+        `circle: its diameter is ${say.fine(diameter)}; it must be more than 0: give the size of the hole`,
     );
   return [
     { x: centre[0] + diameter / 2, y: centre[1], bulge: 1 },

@@ -26,7 +26,7 @@ export function minimumRectangle(region: Region, prefer: Vec2 = [1, 0]): Minimum
   if (hull.length < 3)
     throw new ProfileError(
       'profile-empty-region',
-      `minimumRectangle: received a region with ${hull.length} hull corners, allowed are three or more: ask whether the region is empty first`,
+      `minimumRectangle: the region's hull has ${hull.length} corners; it must have three or more: ask whether the region is empty first`,
     );
   return hull
     .map((from, i) => {

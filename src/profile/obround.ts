@@ -24,7 +24,7 @@ export function obround(size: {
     throw new ProfileError(
       'profile-obround',
       (say) =>
-        `obround: received length ${say.fine(length)} and width ${say.fine(width)}, allowed is a width above 0 and a length over the round ends of at least the width: lengthen it or take a smaller cutter`,
+        `obround: its length is ${say.fine(length)} and its width ${say.fine(width)}; the width must be more than 0, and the length over the round ends no less than the width: lengthen it or use a smaller cutter`,
     );
   if (length - width < SAME_POINT) return circle({ diameter: width, centre });
   const turn = (directionDeg * Math.PI) / 180;

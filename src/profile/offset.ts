@@ -29,7 +29,7 @@ export function offset(
   if (!Number.isFinite(distance))
     throw new ProfileError(
       'profile-offset',
-      `offset: received distance ${distance}, allowed is a finite number of mm: check the dimension it comes from`,
+      `offset: the distance is ${distance}; it must be a finite number of mm: check the dimension it comes from`,
     );
   if (Math.abs(distance) <= SAME_POINT) return [profile];
   if (area(profile) < 0) return offset(reversed(profile), distance, options).map(reversed);

@@ -37,7 +37,7 @@ export function polygon(corners: readonly Corner[]): Profile {
         corners,
         which,
         at.radius,
-        (say) => `a radius from 0 to ${say.fine(room)} beside this side of ${say.fine(side)}`,
+        (say) => `from 0 to ${say.fine(room)} beside this side of ${say.fine(side)}`,
       );
     }
   });
@@ -62,8 +62,7 @@ function roundOf(corners: readonly Corner[], corner: Corner, i: number): Round {
   const [outX, outY] = toward(corner, corners[(i + 1) % corners.length]!);
   const turn = Math.atan2(inX * outY - inY * outX, inX * outX + inY * outY);
   const radius = corner.radius ?? 0;
-  if (!(radius >= 0) || !Number.isFinite(radius))
-    throw refused(corners, i, radius, () => 'a radius of 0 or more');
+  if (!(radius >= 0) || !Number.isFinite(radius)) throw refused(corners, i, radius, () => '0 or more');
   return { radius, turn, taken: radius * Math.tan(Math.abs(turn) / 2) };
 }
 
@@ -91,5 +90,5 @@ const refused = (
   new ProfileError(
     'profile-corner-radius',
     (say) =>
-      `polygon: corner ${i + 1} of ${corners.length} at ${spot(say, [corners[i]!.x, corners[i]!.y])} received radius ${say.fine(radius)}, allowed is ${allowed(say)}: take a smaller radius or move the corner`,
+      `polygon: corner ${i + 1} of ${corners.length} at ${spot(say, [corners[i]!.x, corners[i]!.y])} has a radius of ${say.fine(radius)}; it must be ${allowed(say)}: use a smaller radius or move the corner`,
   );

@@ -23,7 +23,7 @@ export function transform2d(profile: Profile, { origin, x, y }: Placement2d): Pr
   if (!(size > 0) || !(skew <= SAME_POINT * size * size))
     throw new ProfileError(
       'profile-placement',
-      `transform2d: received x (${x.join(', ')}) and y (${y.join(', ')}), allowed are two equally long directions at a right angle: arcs would not stay arcs`,
+      `transform2d: x is (${x.join(', ')}) and y (${y.join(', ')}); they must be equally long and at a right angle, or arcs would not stay arcs`,
     );
   const mirrored = x[0] * y[1] - x[1] * y[0] < 0;
   const placed = profile.map((v) => ({

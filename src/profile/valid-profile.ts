@@ -15,13 +15,13 @@ export function validProfile(profile: Profile, where = 'outline'): Profile {
   if (profile.length < 2)
     throw new ProfileError(
       'profile-too-few-vertices',
-      `${where}: received ${profile.length} vertices, allowed are two or more: give the whole loop`,
+      `${where}: it has ${profile.length} vertices; it must have two or more: give the whole loop`,
     );
   profile.forEach((v, i) => {
     if (![v.x, v.y, v.bulge].every(Number.isFinite))
       throw new ProfileError(
         'profile-not-finite',
-        `${where}: vertex ${i + 1} received x ${v.x}, y ${v.y}, bulge ${v.bulge}, allowed are finite numbers: check the dimension it comes from`,
+        `${where}: vertex ${i + 1} has x ${v.x}, y ${v.y}, bulge ${v.bulge}; all must be finite numbers: check the dimension it comes from`,
       );
   });
   profile.forEach((v, i) => {
@@ -31,21 +31,21 @@ export function validProfile(profile: Profile, where = 'outline'): Profile {
       throw new ProfileError(
         'profile-repeated-vertex',
         (say) =>
-          `${where}: vertex ${i + 1} at ${spot(say, [v.x, v.y])} received a next vertex in the same place, allowed are two places: leave one of them out or give the side a length`,
+          `${where}: vertex ${i + 1} at ${spot(say, [v.x, v.y])} and the next are in one place: leave one of them out, or give the side a length`,
       );
   });
   const enclosed = Math.abs(area(profile));
   if (enclosed <= SAME_POINT)
     throw new ProfileError(
       'profile-no-area',
-      `${where}: received an outline that encloses nothing, allowed is one with an area: check that its length and width are not zero`,
+      `${where}: the outline encloses nothing: check that its length and width are not zero`,
     );
   const crossing = ownCrossing(profile);
   if (crossing)
     throw new ProfileError(
       'profile-crosses-itself',
       (say) =>
-        `${where}: received an outline that meets itself at ${spot(say, crossing)}, allowed is a loop that meets itself nowhere: change the order of the vertices or the dimension that brings them together`,
+        `${where}: the outline crosses or touches itself at ${spot(say, crossing)}: change the order of the vertices or the dimension that brings them together`,
     );
   return profile;
 }

@@ -31,7 +31,7 @@ export function gate(solids: Solids): void {
     if (Math.abs(found - expected.volume) > expected.allowance) {
       throw new SolidError(
         'body-volume',
-        `${id}: its body holds ${found.toFixed(2)} mm³, its outline and bevels say ${expected.volume.toFixed(2)} mm³, allowed is ${expected.allowance.toFixed(2)} mm³ for facets`,
+        `${id}: its body holds ${found.toFixed(2)} mm³, its outline and bevels say ${expected.volume.toFixed(2)} mm³; facets explain ${expected.allowance.toFixed(2)} mm³ of that`,
       );
     }
   }

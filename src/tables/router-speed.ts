@@ -17,6 +17,6 @@ export function routerSpeedLimit(diameter: number): number {
   throw new InputError(
     'cutter-not-in-speed-table',
     (say) =>
-      `a cutter of ${say.fine(diameter)} has no speed in the table; allowed is more than 0 and at most ${say.fine(largest)}: take a smaller cutter`,
+      `a ${say.fine(diameter)} cutter has no speed in the table; it must be more than 0 and at most ${say.fine(largest)}: use a smaller cutter`,
   );
 }

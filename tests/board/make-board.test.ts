@@ -39,7 +39,7 @@ test('a board without an outline is its whole blank, named after its id, with no
 test.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('a blank with a width of %d is refused', (width) => {
   const error = refusal(() => makeBoard({ id: 'rail', blank: { ...blank, width } }));
   expect(error.code).toBe('blank-size');
-  expect(error.message).toMatch(/^board rail: its blank has a width of .*; allowed is more than 0: change/);
+  expect(error.message).toMatch(/^board rail: its blank has a width of .*; it must be more than 0: change/);
 });
 
 test('an outline that leaves the blank is refused with how far, in mm and in inches', () => {

@@ -125,8 +125,8 @@ test('a groove through a mitred board ends in both mitres', async () => {
 });
 
 test.each([
-  ['a width of 0', { width: 0 }, /its width is 0 mm; allowed is more than 0/],
-  ['more depth than wood', { depth: 70 }, /it is 70 mm deep and the wood 70 mm; allowed is less/],
+  ['a width of 0', { width: 0 }, /its width is 0 mm; it must be more than 0/],
+  ['more depth than wood', { depth: 70 }, /it is 70 mm deep, and the wood is only 70 mm/],
   [
     'a place off the edge',
     { distance: 15 },
@@ -141,7 +141,7 @@ test.each([
   [
     'stops that meet',
     { stop: { start: 300, end: 295 } },
-    /its stops leave 5 mm of it; allowed is at least 12 mm/,
+    /its stops leave 5 mm of it; they must leave at least 12 mm/,
   ],
 ] as const)('a groove with %s is refused', (_, wrong, told) => {
   const spec = { ...inEdge, ...wrong } as GrooveSpec;

@@ -10,7 +10,7 @@ describe('make and check print', () => {
     expect(out).toMatch(/Findings: 1 error, 1 warning, 1 note\nerror [\s\S]*\nwarning [\s\S]*\nnote /);
     expect(out).toMatch(/shorten it by 4\.5 mm/);
     expect(out).toMatch(/\nout\/small\/rail\.stl +12\.3 kB\n/);
-    expect(out).toMatch(/Held back.*left-side\.mm\.dxf/);
+    expect(out).toMatch(/Not written.*left-side\.mm\.dxf/);
   });
 
   test('what changed since the last run, a line each, and nothing of it on a first run', async () => {
@@ -23,7 +23,7 @@ describe('make and check print', () => {
   });
 
   test('check lists no files', async () => {
-    expect((await atDesk(['check', 'small'], { findings })).out).not.toMatch(/Files|Held back/);
+    expect((await atDesk(['check', 'small'], { findings })).out).not.toMatch(/Files|Not written/);
   });
 
   test('with --json the summary alone on standard output', async () => {

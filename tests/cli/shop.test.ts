@@ -67,7 +67,7 @@ test.each([
     `${ROUTER}jig: { plate-thicknes: 9 }`,
     /shop\.yaml: jig: jig has no parameter 'plateThicknes': did you mean plate-thickness\?/,
   ],
-  [`${ROUTER}jig: { plate-thickness: 90 }`, /shop\.yaml: jig: plate-thickness is 90 mm; allowed is/],
+  [`${ROUTER}jig: { plate-thickness: 90 }`, /shop\.yaml: jig: plate-thickness is 90 mm; it must be/],
   ['cutters: [', /shop\.yaml is not YAML/],
   ['- 3', /shop\.yaml: holds a list/],
 ])('%j ends with status 2 and says where', async (text, message) => {

@@ -151,11 +151,11 @@ describe('two aprons that meet in a leg', () => {
         ],
       );
     expect(refusal(of({ meet: 'mitre' }, { meet: 'stagger' })).message).toContain(
-      'front-apron/front-left-leg says mitre, left-apron/front-left-leg says stagger: give both the same meet, or leave one out',
+      'front-apron/front-left-leg says mitre, left-apron/front-left-leg says stagger: give both joints the same meet, or leave one out',
     );
     const depths = { 'front-left-leg': 22 };
     expect(refusal(of({ meet: 'shorten', depths }, {})).message).toContain(
-      'meet is shorten, and its tenons cannot make way for left-apron/front-left-leg in front-left-leg like that',
+      'meet is shorten, but its tenons cannot make way for left-apron/front-left-leg in front-left-leg like that',
     );
     // the remedy: leave meet out
     expect(of({ depths }, {})().joints).toHaveLength(2);
@@ -257,7 +257,7 @@ describe('boards that touch in several patches', () => {
   test('the ones named are joined, and one that is not there is refused', () => {
     expect(arched({ options: { patches: [2] } }).joints[0]!.seat.origin[0]).toBeCloseTo(320, 6);
     expect(refusal(() => arched({ options: { patches: [3] } })).message).toBe(
-      'joint side/plinth: patch 3 is asked for; its boards touch in 2: give numbers from 1 to 2',
+      'joint side/plinth: it asks for patch 3, but its boards touch in 2: give numbers from 1 to 2',
     );
     expect(refusal(() => arched({ foot2: 20, options: { patches: [1, 2] } })).code).toBe('no-room');
   });
@@ -312,7 +312,7 @@ describe('rows', () => {
     expect(heights).toEqual([18, 42]);
     expect(of.tenons).toHaveLength(4);
     expect(refusal(() => long({ rows: 2 }, 20)).message).toContain('give rows 1');
-    expect(refusal(() => long({ rows: 3 })).message).toContain('3 rows are asked for: give 1 or 2');
+    expect(refusal(() => long({ rows: 3 })).message).toContain('it asks for 3 rows: give 1 or 2');
   });
 });
 
@@ -414,7 +414,7 @@ test('boards that also touch at the cheeks of a notch are joined at its floor, a
   expect(Math.abs(of.joints[0]!.seat.z[2])).toBeCloseTo(1, 9);
   const told = (await findings(of)).filter(({ code }) => code === 'patch-without-tenon');
   expect(told.map(({ measured }) => measured.toFixed(3))).toEqual(['750.000', '750.000']);
-  expect(told[0]!.message).toContain('it faces another way than the largest patch');
+  expect(told[0]!.message).toContain('this patch faces another way than the largest');
 });
 
 test('papers tell of mitred tenons: a kind of their own, which end, which way round, and the card warns of the break-through', () => {

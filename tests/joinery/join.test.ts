@@ -214,62 +214,62 @@ describe('what is asked for is done', () => {
 describe('what cannot be done is refused with the figures and the remedy', () => {
   const [one, two] = pair(19.05, 80);
   test.each<[JoinOptions, string, string]>([
-    [{ cutter: 0 }, 'join-option', 'cutter is 0 mm; allowed is more than 0'],
+    [{ cutter: 0 }, 'join-option', 'cutter is 0 mm; it must be more than 0'],
     [{ cutter: Number.NaN }, 'join-option', 'cutter is NaN: give a number'],
-    [{ tenonWidth: -1 }, 'join-option', 'tenonWidth is -1 mm; allowed is more than 0'],
+    [{ tenonWidth: -1 }, 'join-option', 'tenonWidth is -1 mm; it must be more than 0'],
     [{ tenonThickness: 0 }, 'join-option', 'tenonThickness is 0 mm'],
-    [{ cheekClearance: -0.1 }, 'join-option', 'cheekClearance is -0.1 mm; allowed is 0 or more'],
+    [{ cheekClearance: -0.1 }, 'join-option', 'cheekClearance is -0.1 mm; it must be 0 or more'],
     [{ edgeClearance: -1 }, 'join-option', 'edgeClearance is -1 mm'],
     [{ endGap: -1 }, 'join-option', 'endGap is -1 mm'],
     [{ endInset: -1 }, 'join-option', 'endInset is -1 mm'],
     [{ web: -1 }, 'join-option', 'web is -1 mm'],
     [{ shiftAcross: Number.POSITIVE_INFINITY }, 'join-option', 'shiftAcross is Infinity'],
-    [{ tenons: 0 }, 'join-option', '0 tenons are asked for: give a whole number from 1'],
-    [{ tenons: 1.5 }, 'join-option', '1.5 tenons are asked for'],
+    [{ tenons: 0 }, 'join-option', 'it asks for 0 tenons: give a whole number, 1 or more'],
+    [{ tenons: 1.5 }, 'join-option', 'it asks for 1.5 tenons'],
     [
       { depths: { lid: 10 } },
       'join-option',
-      'a depth is given for lid, which is not in this joint: name shelf or upright',
+      'it gives a depth for lid, which is not in this joint: name shelf or upright',
     ],
-    [{ depths: { shelf: 0 } }, 'join-option', 'the depth in shelf is 0 mm; allowed is more than 0'],
+    [{ depths: { shelf: 0 } }, 'join-option', 'the depth in shelf is 0 mm; it must be more than 0'],
     [{ depths: { shelf: Number.NaN } }, 'join-option', 'the depth in shelf is NaN: give a number'],
     [
       { tenonwidth: 30 } as JoinOptions,
       'join-option',
       'there is no option tenonwidth: use one of id, cutter',
     ],
-    [{ cutter: 0.2 }, 'no-room', 'a cutter of 0.2 mm leaves no tenon between two cheek clearances of 0.1 mm'],
+    [{ cutter: 0.2 }, 'no-room', 'a 0.2 mm cutter with 0.1 mm of clearance at each cheek leaves no tenon'],
     [
       { cutter: 6, tenonThickness: 7 },
       'no-room',
-      'its tenon is 7 mm thick and the cutter, which makes the mortise, 6 mm',
+      'its tenon is 7 mm thick, and the cutter makes a mortise 6 mm wide',
     ],
-    [{ cutter: 20 }, 'no-room', 'wide; allowed is at least the cutter, 20 mm'],
+    [{ cutter: 20 }, 'no-room', 'wide; it must be at least as wide as the cutter, 20 mm'],
     [
       { tenons: 5 },
       'no-room',
-      'its seat is 80.0 mm long; with 12.7 mm kept at each end and 5 tenons a mortise would be 0.5 mm long; allowed is at least 10.0 mm',
+      'its seat is 80.0 mm long; with 12.7 mm kept at each end and 5 tenons a mortise would be 0.5 mm long; it must be at least 10.0 mm',
     ],
     [{ endInset: 38 }, 'no-room', 'with 38 mm kept at each end and 1 tenon a mortise would be 4.0 mm long'],
-    [{ tenonWidth: 85 }, 'no-room', 'a mortise of 86.0 mm needs 86.0 mm and its seat is 80.0 mm long'],
+    [{ tenonWidth: 85 }, 'no-room', 'a mortise of 86.0 mm needs 86.0 mm, and its seat is only 80.0 mm long'],
     [
       { tenonWidth: 30, tenons: 3 },
       'no-room',
-      '3 mortises of 31.0 mm need 93.0 mm and its seat is 80.0 mm long',
+      '3 mortises of 31.0 mm need 93.0 mm, and its seat is only 80.0 mm long',
     ],
-    [{ tenonWidth: 4, cutter: 8 }, 'no-room', 'its tenons are 4 mm wide; allowed is at least 7.8 mm'],
-    [{ edgeClearance: 60 }, 'no-room', 'a mortise would be 54.5 mm long; allowed is at least 65.8 mm'],
-    [{ depths: { shelf: 1 } }, 'no-room', 'the tenon keeps 1 mm from each bottom, so no tenon is left'],
+    [{ tenonWidth: 4, cutter: 8 }, 'no-room', 'its tenons are 4 mm wide; they must be at least 7.8 mm'],
+    [{ edgeClearance: 60 }, 'no-room', 'a mortise would be 54.5 mm long; it must be at least 65.8 mm'],
+    [{ depths: { shelf: 1 } }, 'no-room', 'the tenon stays 1 mm from each bottom, so no tenon is left'],
     [
       { shiftAcross: 7 },
       'no-room',
-      'shiftAcross puts its mortises 7 mm off the middle of its seat; allowed is 6.525 mm each way',
+      'shiftAcross puts its mortises 7 mm off the middle of its seat; 6.525 mm either way is the most',
     ],
     [{ shiftAcross: 30 }, 'no-room', 'no straight mortise fits 30 mm off the middle of its seat'],
     [
       { shiftAlong: 13, tenons: 1 },
       'no-room',
-      'shiftAlong moves a mortise by 13 mm; allowed is 12.75 mm each way',
+      'shiftAlong moves a mortise by 13 mm; beyond 12.75 mm either way',
     ],
   ])('%o', (options, code, text) => {
     const error = refusal(() => join(one, two, options));
@@ -283,7 +283,7 @@ describe('what cannot be done is refused with the figures and the remedy', () =>
   test('in inches for a person who works in inches', () => {
     const error = refusal(() => join(one, two, { cutter: 25.4 }));
     expect(error.explain(speaker('in'))).toContain(
-      'its seat is 3/4" wide; allowed is at least the cutter, 1"',
+      'its seat is 3/4" wide; it must be at least as wide as the cutter, 1"',
     );
     expect(error.explain(speaker('in'))).not.toContain('mm');
   });

@@ -104,7 +104,7 @@ describe('wood beside mortises that lean is counted on the seat, not along the m
     // 10.5 of wood takes the cutter upright, not at 25°, where it takes 11.03
     const options = { tenons: 1, depths: { base: 12, rail: 12 }, endInset: 12.7 };
     expect(refusal(() => leaning(200, 0, 25, options, 10.5)).message).toContain(
-      'its seat is 10.5 mm wide; allowed is at least the cutter, 11.034 mm',
+      'its seat is 10.5 mm wide; it must be at least as wide as the cutter, 11.034 mm',
     );
     expect(leaning(200, 0, 0, options, 10.5).joints).toHaveLength(1);
   });

@@ -78,12 +78,12 @@ describe('values are read by the kind of their parameter', () => {
 describe('values that cannot be used are refused', () => {
   test('out of range says name, received, allowed and remedy in the units of the person', () => {
     expect(refusal({ seatLength: 50 }).message).toBe(
-      'seat-length is 50 mm; allowed is 150 mm to 600 mm: give more, or did you mean 50 cm?',
+      'seat-length is 50 mm; it must be 150 mm to 600 mm: give more, or did you mean 50 cm?',
     );
     expect(refusal({ seatLength: '30"' }, 'in').message).toBe(
-      'seat-length is 30"; allowed is 5.9055" to 23.622": give less',
+      'seat-length is 30"; it must be 5.9055" to 23.622": give less',
     );
-    expect(refusal({ splay: -6 }).message).toBe('splay is -6°; allowed is -5° to 20°: give more');
+    expect(refusal({ splay: -6 }).message).toBe('splay is -6°; it must be -5° to 20°: give more');
   });
 
   test.each([

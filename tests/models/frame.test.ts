@@ -35,7 +35,7 @@ test('a frame without an opening is refused, in the units of the person', () => 
     built({ width, railWidth: 76.2 });
   } catch (error) {
     expect((error as InputError).message).toBe(
-      'width 200 mm with rail-width 76.2 mm leaves 47.6 mm between the rails; allowed is at least 50 mm: make the frame larger or the rails narrower',
+      'width 200 mm with rail-width 76.2 mm leaves 47.6 mm between the rails; it must leave at least 50 mm: make the frame larger or the rails narrower',
     );
     expect((error as InputError).explain(speaker('in'))).toContain('with rail-width 3" leaves 1.874"');
   }

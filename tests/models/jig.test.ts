@@ -285,18 +285,18 @@ test('mounting holes come from a circle, points or measured distances, and notes
 });
 
 test.each([
-  [{ workMin: 70, workMax: 60 }, 'exchange them'],
-  [{ cutter: 12, bitOpening: 12 }, 'does not pass an opening of 12 mm'],
+  [{ workMin: 70, workMax: 60 }, 'swap work-min and work-max'],
+  [{ cutter: 12, bitOpening: 12 }, 'does not pass through an opening of 12 mm'],
   [{ routerBase: 'round-with-flat', baseFlat: 80 }, 'its flat is 80 mm from the cutter'],
   [{ holeCircle: 148 }, 'inside the edge of the router base'],
   [{ holeCircle: 40 }, "of wood to the cutter's opening"],
-  [{ plateThickness: 6, screwSize: 'M10', holeCircle: 100 }, 'take a thicker plate'],
-  [{ knobThread: 8 }, 'take a deeper knob'],
-  [{ knobThread: 30 }, 'allowed is less than the height'],
+  [{ plateThickness: 6, screwSize: 'M10', holeCircle: 100 }, 'use a thicker plate'],
+  [{ knobThread: 8 }, 'use knobs with a deeper thread'],
+  [{ knobThread: 30 }, 'the thread must be less deep'],
   [{ slotLength: 45 }, 'leave no gap between two rails'],
-  [{ railLength: 200 }, 'lengthen the rails'],
-  [{ counterboreDepth: 4 }, 'standing out'],
-  [{ counterboreDepth: 40 }, 'take higher rails'],
+  [{ railLength: 200 }, 'lengthen them'],
+  [{ counterboreDepth: 4 }, 'standing proud'],
+  [{ counterboreDepth: 40 }, 'make the rails higher'],
   [{ mounting: 'points', holePoints: '40 40' }, 'is not a point'],
   [{ mounting: 'distances', holeDistances: '1-2 10; 1-3 20; 2-3 40' }, 'make no triangle'],
   [{ plateMaterial: 'cheese' }, 'birch plywood'],
@@ -317,8 +317,10 @@ test('a person who works in inches is told in inches what does not fit', () => {
     }
   };
   // 12 / 25.4 = 0.4724, 70 / 25.4 = 2.7559, 60 / 25.4 = 2.3622, 80 / 25.4 = 3.1496
-  expect(told({ cutter: 12, bitOpening: 12 })).toContain('a cutter of 0.4724" does not pass');
-  expect(told({ workMin: 70, workMax: 60 })).toContain('the thinnest is 2.7559" and the thickest 2.3622"');
+  expect(told({ cutter: 12, bitOpening: 12 })).toContain('a 0.4724" cutter does not pass');
+  expect(told({ workMin: 70, workMax: 60 })).toContain(
+    'the thinnest, 2.7559", is thicker than the thickest, 2.3622"',
+  );
   expect(told({ routerBase: 'round-with-flat', baseFlat: 80 })).toContain(
     'its flat is 3.1496" from the cutter',
   );

@@ -173,13 +173,13 @@ test('a stretcher so high that its mortises would meet those of the tread makes 
 test.each<[Raw, string, string]>([
   [
     { treadLength: 250, overhang: 100 },
-    'leaves 0.0 mm between the sides at the top; at least 80 mm is needed: lengthen the tread',
-    'leaves 0" between the sides at the top; at least 3.1496" is needed',
+    'leaves 0.0 mm between the sides at the top; it must leave at least 80.0 mm: lengthen the tread',
+    'leaves 0" between the sides at the top; it must leave at least 3-5/32"',
   ],
   [
     { stretcherHeight: 180 },
-    "reach 250.0 mm above the floor; the tread's underside is at 202.0 mm: lower or narrow the stretcher",
-    'reach 9-27/32" above the floor; the tread\'s underside is at 7-61/64"',
+    'put the top of the stretcher 250.0 mm above the floor; the underside of the tread is at 202.0 mm: lower the stretcher',
+    'put the top of the stretcher 9-27/32" above the floor; the underside of the tread is at 7-61/64"',
   ],
   [
     { footLength: 120 },
@@ -188,18 +188,18 @@ test.each<[Raw, string, string]>([
   ],
   [
     { archRadius: 60 },
-    'arch-radius 60 mm is more than arch-height 45 mm: make it smaller',
+    'arch-radius 60 mm is more than arch-height 45 mm: make the radius smaller',
     'arch-radius 2.3622" is more than arch-height 1.7717"',
   ],
   [
     { archHeight: 4, archRadius: 2 },
-    "arch-height 4 mm is less than the 4.9 mm the foot's bevel takes: raise it",
-    'arch-height 0.1575" is less than the 3/16" (+0.17 mm)',
+    "arch-height 4.0 mm is no more than the 4.9 mm that the foot's bevel takes: raise it",
+    'arch-height 5/32" is no more than the 3/16" (+0.17 mm)',
   ],
   [
     { treads: 2, lowerHeight: 380 },
-    'lower-height 380 mm leaves 12.0 mm between the treads and 352.0 mm below the lower one; each must be at least 60 mm',
-    'leaves 15/32" between the treads and 13-55/64" below the lower one; each must be at least 2.3622"',
+    'lower-height 380 mm leaves 12.0 mm between the treads and 352.0 mm below the lower one; both must be at least 60 mm',
+    'leaves 15/32" between the treads and 13-55/64" below the lower one; both must be at least 2.3622"',
   ],
 ])('a stool of %o is refused in mm and in inches', (raw, mm, inches) => {
   const error = refused(raw);

@@ -247,5 +247,5 @@ test('a list may begin with what its bare numbers are in, and that wins', () => 
   const triangle = fromDistances('in: 1-2 3; 1-3 4; 2-3 5', above);
   const [a, b] = triangle.holes.map(({ at }) => at);
   expect(Math.hypot(a![0] - b![0], a![1] - b![1])).toBeCloseTo(3 * 25.4, 9);
-  expect(() => fromPoints('cubits: 1, 2')).toThrow("begins with 'cubits:'; allowed is mm: or in:");
+  expect(() => fromPoints('cubits: 1, 2')).toThrow("begins with 'cubits:'; it may begin with mm: or in:");
 });

@@ -40,9 +40,9 @@ test.each([
   [{ length: Infinity, width: 10 }],
 ])('a slot %o is refused with what was received', (size) => {
   expect(() => obround(size)).toThrow(ProfileError);
-  expect(() => obround(size)).toThrow(`received length ${Number(size.length.toFixed(3))} mm`);
+  expect(() => obround(size)).toThrow(`its length is ${Number(size.length.toFixed(3))} mm`);
 });
 
 test('a hole without a diameter is refused', () => {
-  expect(() => circle({ diameter: -1 })).toThrow('received diameter -1 mm');
+  expect(() => circle({ diameter: -1 })).toThrow('its diameter is -1 mm');
 });

@@ -46,7 +46,7 @@ test('a corner radius that does not fit names the corner, what was received and 
     { x: 0, y: 50 },
   ];
   expect(() => polygon(corners)).toThrow(ProfileError);
-  expect(() => polygon(corners)).toThrow('corner 2 of 4 at (100 mm, 0 mm) received radius 30 mm');
+  expect(() => polygon(corners)).toThrow('corner 2 of 4 at (100 mm, 0 mm) has a radius of 30 mm');
   expect(() => polygon(corners)).toThrow('from 0 to 29 mm');
   // The allowed radius is allowed.
   const [a, b, c, d] = corners;
@@ -59,7 +59,7 @@ test('a radius below zero is refused', () => {
     { x: 10, y: 0 },
     { x: 0, y: 10 },
   ];
-  expect(() => polygon(corners)).toThrow('corner 1 of 3 at (0 mm, 0 mm) received radius -1 mm');
+  expect(() => polygon(corners)).toThrow('corner 1 of 3 at (0 mm, 0 mm) has a radius of -1 mm');
 });
 
 test('a rectangle without width is refused', () => {

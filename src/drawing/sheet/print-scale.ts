@@ -24,7 +24,7 @@ export function parsePrintScale(text: string): PrintScale {
   if (!found || [short, long].some((one) => !(Math.abs(one - 1) <= MOST_OFF))) {
     throw new InputError(
       'print-scale',
-      `--print-scale: '${text}' received, two factors from 0.9 to 1.1 are needed, measured / 100 mm along the short and the long side of the paper: 0.994x1.002; a print that is farther off was fitted to the page: print at 100 %`,
+      `--print-scale is '${text}'; it must be two factors from 0.9 to 1.1, measured / 100 mm along the short and the long side of the paper: 0.994x1.002; a print that is farther off was fitted to the page: print at 100 %`,
     );
   }
   return { short, long };

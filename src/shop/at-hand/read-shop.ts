@@ -56,7 +56,7 @@ interface Reading {
 /** What a group of the file says, by camelCase name; problems are gathered, not thrown. */
 function readGroup(schema: z.ZodObject, raw: unknown, path: string, reading: Reading): object {
   if (!isGroup(raw)) {
-    refuse(reading, path, `holds ${worded(raw)}; allowed is a group of names with values: write one a line`);
+    refuse(reading, path, `holds ${worded(raw)}; it must be a group of names with values: write one a line`);
     return {};
   }
   const names = new Map(Object.keys(schema.shape).map((name) => [optionName(name), name]));
@@ -116,14 +116,14 @@ function readField(field: z.ZodType, raw: unknown, path: string, reading: Readin
   if (inner instanceof z.ZodObject) return readGroup(inner, raw, path, reading);
   if (inner instanceof z.ZodRecord) {
     if (isGroup(raw)) return Object.fromEntries(Object.entries(raw).map(([key, is]) => [camelCase(key), is]));
-    return refuse(reading, path, `holds ${worded(raw)}; allowed is a group of names with values`);
+    return refuse(reading, path, `holds ${worded(raw)}; it must be a group of names with values`);
   }
   if (!(inner instanceof z.ZodArray)) return readOne(field, raw, path, reading);
   if (!Array.isArray(raw))
     return refuse(
       reading,
       path,
-      `holds ${worded(raw)}; allowed is a list: write its rows with a dash before each`,
+      `holds ${worded(raw)}; it must be a list: write its rows with a dash before each`,
     );
   const each = inner.element as z.ZodType;
   const read = raw.map((row, at) =>
@@ -161,7 +161,7 @@ function requireRoundBase({ router }: Partial<Shop>, reading: Reading): void {
       'router.base.across',
       shape === 'round'
         ? 'differs from along; a round base has one diameter: leave across out'
-        : 'does not suit its flat; allowed is more than half of along and less than along: measure from the flat to the far side',
+        : 'does not suit its flat; it must be more than half of along and less than along: measure from the flat to the far side',
     );
 }
 
@@ -172,7 +172,7 @@ function ascending(steps: readonly number[], path: string, reading: Reading): vo
     refuse(
       reading,
       path,
-      `are ${steps.join(', ')}; allowed are heights above the lowest step, from 0 upwards: sort them`,
+      `are ${steps.join(', ')}; they must be heights above the lowest step, from 0 upwards: sort them`,
     );
 }
 
