@@ -4,9 +4,9 @@ import { describeParameters, didYouMean, type Model, type ParameterRow } from '.
 import { loadModel } from '../node/index.js';
 import type { Command } from './command.js';
 import { ASKS_WORDS, completionScript, wordsFor } from './completion.js';
-import { type KnownOptions, plainArgv, positionals } from './plain-argv.js';
 import { PROGRAM, toldText } from './program.js';
 import { modelsOf, type Surroundings } from './surroundings.js';
+import { wordsAmong, wordsAndOptions } from './words-and-options.js';
 
 /** What was asked for: help or the version as text, or a command. */
 export type Asked =
@@ -14,6 +14,8 @@ export type Asked =
   | {
       readonly command: Command;
       readonly model?: Model;
+      /** What bare lengths are in. */
+      readonly units: Units;
       /** The command's own options, as text. */
       readonly options: Readonly<Record<string, string>>;
       /** The model's parameters, as text. */
@@ -35,8 +37,8 @@ export async function parseArgv(
     return { text: (await wordsFor(argv.slice(2), commands, around)).map((word) => `${word}\n`).join('') };
   if (argv[0] === 'completion' && argv.length === 1) return { text: `${await completionScript()}\n` };
   if (argv[0] === 'help') return parseArgv([...argv.slice(1), '--help'], commands, version, around);
-  const everyOption = knownOptions(commands.flatMap((command) => describeParameters(command, 'mm')));
-  const [commandName, subject, ...more] = positionals(argv, everyOption);
+  const everyOption = commands.flatMap((command) => describeParameters(command, 'mm'));
+  const [commandName, subject] = wordsAmong(argv, everyOption);
   const command = commandName === undefined ? undefined : findCommand(commandName, commands);
   const model =
     command && subject !== undefined && command.about !== 'nothing'
@@ -45,31 +47,25 @@ export async function parseArgv(
   const parametersIn = (units: Units) =>
     command?.about === 'model and parameters' && model ? describeParameters(model, units) : [];
   const ownIn = (units: Units) => (command ? describeParameters(command, units) : []);
-  const plain = plainArgv(argv, knownOptions([...ownIn('mm'), ...parametersIn('mm')]));
-  const units: Units = plain.includes('--units=in') ? 'in' : 'mm';
+  const { words, options } = wordsAndOptions(argv, [...ownIn('mm'), ...parametersIn('mm')]);
+  const units: Units = options.units?.toLowerCase() === 'in' ? 'in' : 'mm';
   const own = ownIn(units);
   const parameters = parametersIn(units);
   refuseClashes(model, own, parameters);
-  const onlyTold = plain.includes('--help=true') || plain.includes('--version=true');
-  if (!onlyTold) refuseWords(command, model, subject, more);
-  if (onlyTold || command === undefined) {
-    return { text: `${await toldText(plain, { commands, version, parameters, own, around })}\n` };
+  const told = (['help', 'version'] as const).find((one) => options[one] === 'true');
+  if (told === undefined) refuseWords(command, model, subject, words.slice(2));
+  if (told !== undefined || command === undefined) {
+    const text = await toldText([...words, `--${told}`], { commands, version, parameters, own, around });
+    return { text: `${text}\n` };
   }
-  const given = valuesIn(plain);
   return {
     command,
+    units,
     ...(model && { model }),
-    options: picked(given, own),
-    raw: picked(given, parameters),
+    options: picked(options, own),
+    raw: picked(options, parameters),
   };
 }
-
-const knownOptions = (rows: readonly ParameterRow[]): KnownOptions =>
-  new Map([
-    ...rows.map(({ option, kind }) => [option, { isFlag: kind === 'flag' }] as const),
-    ['help', { isFlag: true }],
-    ['version', { isFlag: true }],
-  ]);
 
 function findCommand(name: string, commands: readonly Command[]): Command {
   const found = commands.find((command) => command.name === name);
@@ -109,24 +105,10 @@ function refuseWords(
     );
 }
 
-/** Values by option name, from arguments as `plainArgv` returns them. */
-const valuesIn = (plain: readonly string[]): ReadonlyMap<string, string> =>
-  new Map(
-    plain
-      .filter((word) => word.startsWith('--'))
-      .map((word) => {
-        const equals = word.indexOf('=');
-        return [word.slice(2, equals), word.slice(equals + 1)];
-      }),
-  );
-
 const picked = (
-  given: ReadonlyMap<string, string>,
+  given: Readonly<Record<string, string>>,
   rows: readonly ParameterRow[],
 ): Readonly<Record<string, string>> =>
   Object.fromEntries(
-    rows.flatMap(({ option }) => {
-      const value = given.get(option);
-      return value === undefined ? [] : [[option, value]];
-    }),
+    rows.flatMap(({ option }) => (given[option] === undefined ? [] : [[option, given[option]]])),
   );

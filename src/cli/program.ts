@@ -17,16 +17,16 @@ export interface ProgramText {
 /**
  * Help or the version as text; nothing is printed and the process goes on. The library that lays help out is loaded only here.
  *
- * @param plain as `plainArgv` returns them: known options only, each with its value
+ * @param asking the words of the line, and --help or --version
  */
-export async function toldText(plain: readonly string[], of: ProgramText): Promise<string> {
+export async function toldText(asking: readonly string[], of: ProgramText): Promise<string> {
   const { default: yargs } = await import('yargs');
   const parser = program(yargs([]), of);
   for (const row of of.parameters) parser.option(row.option, { ...optionOf(row), group: 'Parameters:' });
   for (const row of of.own) parser.option(row.option, optionOf(row));
   let text = '';
   let failure: Error | undefined | null;
-  await parser.parseAsync([...plain], {}, (error, _argv, output) => {
+  await parser.parseAsync([...asking], {}, (error, _argv, output) => {
     failure = error;
     text = output;
   });
@@ -50,14 +50,6 @@ const program = (empty: Argv, { commands, version, around }: ProgramText) =>
     .epilogue(
       `${PROGRAM} make <model> --help lists the model's parameters. Lengths: 230, 23cm, 9in, '9-1/16"'; angles: 10, 10deg. ${PROGRAM} completion prints a script that completes words in bash and zsh.`,
     )
-    .parserConfiguration({
-      'camel-case-expansion': false,
-      'dot-notation': false,
-      'parse-numbers': false,
-      'parse-positional-numbers': false,
-      'short-option-groups': false,
-      'boolean-negation': false,
-    })
     .version(version)
     .help()
     .wrap(columnsOf(around))

@@ -29,7 +29,7 @@ export async function run(argv: readonly string[], around: Surroundings): Promis
       return DONE;
     }
     const { command, model, options, raw } = asked;
-    units = options.units === 'in' ? 'in' : 'mm';
+    units = asked.units;
     const values = readParameters(command, options, units);
     return await command.act(values, {
       around,

@@ -55,8 +55,18 @@ describe('what cannot be understood is refused with what was likely meant', () =
     [['make', 'small', '--seat-length', '9', '1/16'], /'1\/16' belongs to no option of make.*in quotes/],
     [['make', 'small', '--seat-length'], /--seat-length has no value/],
     [['make', 'small', '--seat-length', '--force'], /--seat-length has no value/],
+    [['make', 'small', '--out', '--forse'], /--out has no value, and --forse looks like another option/],
+    [['make', 'small', '--out', '-h'], /--out has no value/],
+    [['make', 'small', '--out-x', '3'], /no option --out-x: did you mean --out\?/],
+    [['make', 'small', '-3'], /no option -3/],
+    [['make', 'small', '--', '--force'], /'--force' belongs to no option of make/],
+    [['make', 'small', '--no-wedged', '3'], /'3' belongs to no option of make/],
+    [['make', 'small', '--wedged', 'perhaps'], /'perhaps' belongs to no option of make/],
+    [['make', 'small', '--wedged=perhaps'], /wedged is 'perhaps'/],
     [['make', 'small', '--splay', '3', '--splay=4'], /--splay is given twice/],
     [['make', 'small', '--wedged', '--no-wedged'], /--wedged is given twice/],
+    [['make', 'small', '--wedged=yes', '--wedged'], /--wedged is given twice/],
+    [['make', 'small', '--seatLength', '300', '--seat-length=310'], /--seat-length is given twice/],
     [['make', 'small', '--no-splay'], /no option --no-splay/],
     [['make', 'small', '--format', 'text'], /format is 'text'; it must be binary or ascii/],
     [['make', 'small', '--units', 'ft'], /units is 'ft'; it must be mm or in/],
@@ -92,6 +102,7 @@ describe('values reach the pipeline as they were written', () => {
     [['--splay', '-3.5°'], 'splay', -3.5],
     [['--splay=-½'], 'splay', -0.5],
     [['--splay', '-½'], 'splay', -0.5],
+    [['--splay', '-.5°'], 'splay', -0.5],
     [['--seat-length', '9-1/16"'], 'seatLength', 230.1875],
     [['--seat-length', '9 1/16 in'], 'seatLength', 230.1875],
     [['--seat-length=1\' 2-1/2"'], 'seatLength', 368.3],
@@ -102,9 +113,15 @@ describe('values reach the pipeline as they were written', () => {
     [['--species', '1e3'], 'species', '1e3'],
     [['--species', 'a=b'], 'species', 'a=b'],
     [['--species', 'true'], 'species', 'true'],
+    [['--species', '"ash"'], 'species', '"ash"'],
+    [['--species="ash"'], 'species', '"ash"'],
+    [['-species', 'ash'], 'species', 'ash'],
     [['--wedged'], 'wedged', true],
     [['--wedged', 'no'], 'wedged', false],
     [['--wedged=yes'], 'wedged', true],
+    [['--wedged=no'], 'wedged', false],
+    [['--wedged', 'OFF'], 'wedged', false],
+    [['--wedged', '--splay', '3'], 'wedged', true],
     [['--no-wedged'], 'wedged', false],
   ] as const)('%j', async (options, name, expected) => {
     expect((await valuesOf(...options))[name]).toBe(expected);
@@ -155,6 +172,28 @@ test('the word help is as good as the option', async () => {
     expect(ran).toEqual(await atDesk([...rest, '--help']));
     expect(ran.status).toBe(0);
   }
+});
+
+test('a flag takes no word but yes or no, so the model may stand after it', async () => {
+  for (const [options, force] of [
+    [['--force'], true],
+    [['--no-force'], false],
+    [['--force', 'no'], false],
+    [['--force=yes', '--out', '-'], true],
+  ] as const)
+    for (const argv of [
+      ['make', ...options, 'small'],
+      [...options, 'make', 'small'],
+      ['make', 'small', ...options],
+      ['make', ...options, '--', 'small'],
+    ])
+      expect((await atDesk(argv)).asked).toMatchObject([['make', { force }]]);
+});
+
+test('a bare length is in inches, in whatever letters the units are written', async () => {
+  // 5/8 in = 0.625 * 25.4 mm
+  const { asked } = await atDesk(['make', 'small', '--units', 'IN', '--bush', '5/8', '--seat-length', '12']);
+  expect(asked).toMatchObject([['make', { bush: 15.875, units: 'in', values: { seatLength: 304.8 } }]]);
 });
 
 test('a word to choose may be written in capitals', async () => {
