@@ -13,3 +13,25 @@ export function remembered<T extends object>(most: number): (key: string, work: 
     return found;
   };
 }
+
+const numbers = new WeakMap<object, number>();
+let last = 0;
+
+/** A number of its own for each thing that is large and never changes, to stand for it in a key. */
+export function numberOf(thing: object): number {
+  const found = numbers.get(thing);
+  if (found !== undefined) return found;
+  last += 1;
+  numbers.set(thing, last);
+  return last;
+}
+
+const texts = remembered<{ readonly number: number }>(100);
+
+/** The same for a long text. */
+export function textNumber(text: string): number {
+  return texts(text, () => {
+    last += 1;
+    return { number: last };
+  }).number;
+}

@@ -2,6 +2,7 @@ import { type Mortise, mouthOf } from '../board/index.js';
 import type { Vec3 } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
 import { obround, regionOf, unite } from '../profile/index.js';
+import { numberOf, remembered, textNumber } from '../remembered.js';
 import { baseOf, HOLD, type Holding, holdOver, plateOf } from '../shop/index.js';
 import { type Body, belowFace, type MortiseMeasure, prism, section, sharedVolume } from '../solid/index.js';
 import {
@@ -40,19 +41,45 @@ export function dryRun(bench: Bench, held: Held): readonly Finding[] {
       mortises.map((one): [string, MortiseMeasure] => [keyOf(one.board, one.mortise), one]),
     ),
   );
+  const keyIn = toolsKey(bench, held);
   return held.holdings
     .filter((holding) => holding.broken.length === 0)
     .flatMap((holding) => {
-      const setUp = layOut(holding);
-      if (!setUp) return [faceGone(holding)];
-      if (setUp.travel < 0) return [stopsTooNear(bench, holding, setUp)];
-      return [
-        ...cutsInto(bench, holding, setUp),
-        ...bearsOn(bench, holding, setUp),
-        ...sweeps(bench, holding, setUp, measured.get(keyOf(holding.board, holding.mortise))!),
-        ...rests(bench, holding, setUp, held),
-      ];
+      const mortise = measured.get(keyOf(holding.board, holding.mortise))!;
+      return known(keyIn(holding, mortise), () => tried(bench, held, holding, layOut(holding), mortise));
     });
+}
+
+function tried(
+  bench: Bench,
+  held: Held,
+  holding: Holding,
+  setUp: SetUp | undefined,
+  measured: MortiseMeasure,
+): readonly Finding[] {
+  if (!setUp) return [faceGone(holding)];
+  if (setUp.travel < 0) return [stopsTooNear(bench, holding, setUp)];
+  return [
+    ...cutsInto(bench, holding, setUp),
+    ...bearsOn(bench, holding, setUp),
+    ...sweeps(bench, holding, setUp, measured),
+    ...rests(bench, holding, setUp, held),
+  ];
+}
+
+/** What a set-up was told depends on nothing but what is in its key: while one dimension is tried, most stay as they are. */
+const known = remembered<readonly Finding[]>(500);
+
+/** All that a set-up is tried with: the tools, every aid, the board, how it is held, and the air its mortise was found to have. */
+function toolsKey({ say, solids }: Bench, held: Held): (holding: Holding, mortise: MortiseMeasure) => string {
+  const aids = JSON.stringify(held.aids.map(({ board }) => board));
+  const boards = new Map(solids.design.boards.map(({ board }) => [board.id, JSON.stringify(board)] as const));
+  const { design: drawn, ...jig } = held.jig;
+  const tools = [say.units, numberOf(drawn), JSON.stringify(jig), numberOf(held.shop), textNumber(aids)].join(
+    ' ',
+  );
+  return (holding, { cavity }) =>
+    [tools, numberOf(cavity.facets), boards.get(holding.board), JSON.stringify(holding)].join(' ');
 }
 
 const keyOf = (board: string, mortise: Mortise): string => `${board} ${mortise.id}`;

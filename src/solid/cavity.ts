@@ -6,9 +6,11 @@ import { belowFace, mortiseCutter } from './board-body.js';
 import { type FacetTree, facetGap, facetTree } from './facet-tree.js';
 import { doubleMesh, type Facets, facetsBox, facetsOf, facetsVolume, turnedRound } from './facets.js';
 import type { Body, Kernel } from './kernel.js';
+import { knownSolid, mortiseKey } from './known-solid.js';
 import { type Box, box, boxGap, gap } from './measure.js';
 import type { BoardSolid } from './solids.js';
 import { surfaceParts } from './surface-parts.js';
+import type { CavityFigures } from './told.js';
 
 /** How far round a cavity other wood and air are looked for, mm. */
 export const WALL_REACH = 20;
@@ -16,24 +18,10 @@ export const WALL_REACH = 20;
 /** Where a cavity is looked for: the cutter's path grown by this, so that the walls found are the board's own, mm. */
 const LOOK = 1;
 
-/** The thinnest wood beside a cavity. */
-export interface Wall {
-  /** mm; 0 when the cavity breaks through or meets another; {@link WALL_REACH} when there is more. */
-  readonly least: number;
-}
-
 /** The air a mortise's cutter left in the finished board. */
-export interface Cavity {
-  /** Its surface from just below the mouth down, outwards from the air; board frame. Open at the mouth's plane when `alone`. */
-  readonly facets: Facets;
-  /** A point of that plane. */
-  readonly mouth: Vec3;
-  /** mm³, below that plane. */
-  readonly volume: number;
+export interface Cavity extends CavityFigures {
   /** In one piece with no other air: its facets enclose nothing but air. */
   readonly alone: boolean;
-  /** To every outer face but the mouth's, and to every other cavity. */
-  readonly wall: Wall;
   /** Board frame, from just below the mouth down; made when it is asked for; the kernel owns it. */
   readonly body: () => Body;
 }
@@ -52,23 +40,34 @@ export function mortiseCavities(kernel: Kernel, board: BoardSolid): ReadonlyMap<
     looked ??= cavitiesByKernel(kernel, board);
     return looked.get(mortise)!;
   };
-  const cavities = new Map<Mortise, Cavity>();
+  const { cavities } = knownSolid(board.own);
   for (const mortises of byMouth(board.board.mortises)) {
-    const onPlane = pointBelowMouth(mortises[0]!);
-    const { normal } = mouthOf(mortises[0]!);
-    const parts = surfaceParts(doubleMesh(board.own), normal, dot(normal, onPlane)).map((facets): Part => {
-      const tree = once(() => facetTree(facets));
-      return { facets, box: facetsBox(facets), tree };
-    });
+    const parts = once(() => partsBelow(board, mortises[0]!));
     for (const mortise of mortises) {
-      const own = partAlone(parts, mortise, onPlane);
-      cavities.set(
-        mortise,
-        own ? cavityOf(parts, own, onPlane, () => byKernel(mortise).body()) : byKernel(mortise),
-      );
+      const key = mortiseKey(mortise);
+      if (!cavities.has(key))
+        cavities.set(key, figuresAlone(parts(), mortise, pointBelowMouth(mortises[0]!)));
     }
   }
-  return cavities;
+  return new Map(
+    board.board.mortises.map((mortise) => {
+      const figures = cavities.get(mortiseKey(mortise));
+      return [
+        mortise,
+        figures ? { ...figures, alone: true, body: () => byKernel(mortise).body() } : byKernel(mortise),
+      ];
+    }),
+  );
+}
+
+/** The pieces of a board's surface below the plane of a mouth. */
+function partsBelow(board: BoardSolid, first: Mortise): readonly Part[] {
+  const { normal } = mouthOf(first);
+  return surfaceParts(doubleMesh(board.own), normal, dot(normal, pointBelowMouth(first))).map((facets) => ({
+    facets,
+    box: facetsBox(facets),
+    tree: once(() => facetTree(facets)),
+  }));
 }
 
 /** A piece of a board's surface below a mouth's plane. */
@@ -113,7 +112,10 @@ function withinPath(facets: Facets, { at, length, width, depth }: Mortise): bool
   return true;
 }
 
-function cavityOf(parts: readonly Part[], own: Part, onPlane: Vec3, body: () => Body): Cavity {
+/** What is told of a cavity that is a piece of air by itself; nothing of any other. */
+function figuresAlone(parts: readonly Part[], mortise: Mortise, onPlane: Vec3): CavityFigures | undefined {
+  const own = partAlone(parts, mortise, onPlane);
+  if (!own) return undefined;
   const others = parts.filter((part) => part !== own);
   const least = others.reduce(
     (nearest, part) =>
@@ -125,9 +127,7 @@ function cavityOf(parts: readonly Part[], own: Part, onPlane: Vec3, body: () => 
     facets,
     mouth: onPlane,
     volume: facetsVolume(facets, onPlane),
-    alone: true,
     wall: { least: least <= 2 * SKIN ? 0 : least },
-    body,
   };
 }
 

@@ -3,22 +3,16 @@ import { dot, frameIn, pointOut, type Vec3 } from '../frame/index.js';
 import { FACET_IN_PLANE, SAME_POINT, UNSEEN } from '../tolerances.js';
 import type { Cavity } from './cavity.js';
 import { cutConvex, isConvex } from './convex.js';
-import { bodyTree, type FacetTree, facetGap, facetsNear, facetTree } from './facet-tree.js';
+import { type FacetTree, facetGap, facetsNear, facetTree } from './facet-tree.js';
 import { type Facets, facetsBox, facetsHold, facetsIn, facetsOf, facetsOut } from './facets.js';
 import { type Body, type Kernel, matrix } from './kernel.js';
+import { frameNumbers, knownSolid, mortiseKey } from './known-solid.js';
 import { type Box, box, gap, grown, withinBox } from './measure.js';
 import type { BoardSolid, TenonSolid } from './solids.js';
+import type { Clearances } from './told.js';
 
 /** How far a cheek clearance is looked for, mm. */
 const CHEEK_REACH = 5;
-
-/** The air beside a tenon in one of its boards, mm; 0 when it touches or overlaps. */
-export interface Clearances {
-  /** Beside its flat cheeks. */
-  readonly cheekClearance: number;
-  /** All round but at its ends, its round edges included. */
-  readonly flankClearance: number;
-}
 
 /** The parts of a tenon that are looked at, in its own frame; the ends are left out when they come nearer than the flanks. */
 interface Looked {
@@ -90,7 +84,23 @@ export function clearancesByFacets(
   tenon: TenonSolid,
   bottom: number,
 ): Clearances | undefined {
-  if (!cavity.alone || !isConvex(tenon.own)) return undefined;
+  if (!cavity.alone) return undefined;
+  const { clearances } = knownSolid(board.own);
+  const { id: _, place: __, ...sizes } = tenon.tenon;
+  const place = frameNumbers(frameIn(board.place, tenon.tenon.place));
+  const key = JSON.stringify([mortiseKey(mortise), sizes, place, tenon.joint.a === board.id, bottom]);
+  if (!clearances.has(key)) clearances.set(key, measuredByFacets(board, mortise, cavity, tenon, bottom));
+  return clearances.get(key);
+}
+
+function measuredByFacets(
+  board: BoardSolid,
+  mortise: Mortise,
+  cavity: Cavity,
+  tenon: TenonSolid,
+  bottom: number,
+): Clearances | undefined {
+  if (!isConvex(tenon.own)) return undefined;
   const { whole, flanks, cheeks } = facettedTenon(tenon.own, endsLeftOut(tenon, bottom));
   if (cheeks.facets.length === 0) return undefined;
   const place = frameIn(board.place, tenon.tenon.place);
@@ -102,7 +112,11 @@ export function clearancesByFacets(
   // along the tenon's axes: facets have flat boxes there
   const reached = grown(facetsBox(facetsOut(whole.facets, place)), CHEEK_REACH);
   const { normal } = mouthOf(mortise);
-  const near = notInPlane(facetsNear(bodyTree(board.own), reached), normal, dot(normal, mortise.at.origin));
+  const near = notInPlane(
+    facetsNear(knownSolid(board.own).tree, reached),
+    normal,
+    dot(normal, mortise.at.origin),
+  );
   const wood = facetTree(facetsIn(near, place));
   // each part holds the one before, so it is no farther off, and only what is nearer need be looked for
   const cheekClearance = facetGap(cheeks, wood, CHEEK_REACH);

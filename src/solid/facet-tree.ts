@@ -1,5 +1,4 @@
-import { type Facets, facetsOf } from './facets.js';
-import type { Body } from './kernel.js';
+import type { Facets } from './facets.js';
 import type { Box } from './measure.js';
 import { triangleGapSq } from './triangle-gap.js';
 
@@ -11,16 +10,6 @@ export interface FacetTree {
   readonly boxes: Float64Array;
   /** Two a box: the first of its two smaller boxes, the other follows it, and 0; or its first facet and their number. */
   readonly parts: Int32Array;
-}
-
-/** A body never changes: its tree is made once. */
-const trees = new WeakMap<Body, FacetTree>();
-
-/** The tree of a body's facets. */
-export function bodyTree(body: Body): FacetTree {
-  const tree = trees.get(body) ?? facetTree(facetsOf(body));
-  trees.set(body, tree);
-  return tree;
 }
 
 /** Facets in one smallest box. */

@@ -1,9 +1,10 @@
 import { directionIn, type Frame, frameIn, type Vec3 } from '../frame/index.js';
 import { PATH_CLEAR } from '../tolerances.js';
 import { isConvex } from './convex.js';
-import { bodyTree, facetGap, facetTree } from './facet-tree.js';
+import { facetGap, facetTree } from './facet-tree.js';
 import { type DoubleMesh, doubleMesh, type Facets, facetsBox, facetsOut } from './facets.js';
 import type { Body } from './kernel.js';
+import { knownSolid } from './known-solid.js';
 
 /** A body and the frame it stands in. */
 export interface Placed {
@@ -23,7 +24,7 @@ export function pathClear(moving: Placed, still: Placed, from: Vec3): boolean {
   if (!isConvex(moving.own)) return false;
   const path = sweptFacets(doubleMesh(moving.own), directionIn(moving.place, from));
   const seen = facetsOut(path, frameIn(still.place, moving.place));
-  const tree = bodyTree(still.own);
+  const { tree } = knownSolid(still.own);
   return (
     standsOut(seen, tree.facets) &&
     standsOut(tree.facets, seen) &&

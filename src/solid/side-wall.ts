@@ -2,10 +2,11 @@ import type { Hole, Slot } from '../board/index.js';
 import type { Frame } from '../frame/index.js';
 import { SKIN } from '../tolerances.js';
 import { holeCutters, slotCutter } from './board-body.js';
-import { WALL_REACH, type Wall } from './cavity.js';
+import { WALL_REACH } from './cavity.js';
 import { type Body, type Kernel, matrix } from './kernel.js';
 import { type Box, boxIn, gap } from './measure.js';
 import type { BoardSolid } from './solids.js';
+import type { Wall } from './told.js';
 
 /** The thinnest bridge beside a slot, between both faces; an open end is left out. */
 export function slotWall(kernel: Kernel, board: BoardSolid, slot: Slot): Wall {

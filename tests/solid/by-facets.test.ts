@@ -5,7 +5,6 @@ import type { Mortise } from '../../src/board/index.js';
 import { moved, pointOut, type Vec3, WORLD } from '../../src/frame/index.js';
 import {
   type Body,
-  bodyTree,
   type Cavity,
   cavitiesByKernel,
   clearancesByFacets,
@@ -17,6 +16,7 @@ import {
   gap,
   isConvex,
   type Kernel,
+  knownSolid,
   mortiseCavities,
   outsideIn,
   outsideOf,
@@ -78,7 +78,7 @@ test('for all pairs of blocks the gap between their facets is the one the kernel
   fc.assert(
     fc.property(anywhere, anywhere, (one, other) => {
       const [a, b] = [one(), other()];
-      const found = facetGap(bodyTree(a), bodyTree(b), 20);
+      const found = facetGap(knownSolid(a).tree, knownSolid(b).tree, 20);
       expect(Math.abs(found - gap(a, b, 20))).toBeLessThan(SAME);
     }),
     seed(150),

@@ -1,8 +1,9 @@
 /**
- * Full verdicts one after the other in one process, as while a person tries sizes: stools of a tread and a little more each time.
+ * Full verdicts one after the other in one process: on the stool as it comes, again and again, and on one a little higher each
+ * time, as while a person drags a slider.
  *
- * node tests/speed/verdict.mjs <built folder> <verdicts> prints milliseconds of processor and of the clock as JSON: the median
- * of a verdict once the program is warm, of a quick verdict where there is one, and those of all.
+ * node tests/speed/verdict.mjs <built folder> <verdicts> prints milliseconds of processor as JSON: medians once the program is
+ * warm.
  */
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
@@ -19,7 +20,7 @@ const { readParameters } = await of('src/model/index.js');
 const { quickVerdict } = await of('src/checks/index.js');
 const { speaker } = await of('src/length/index.js');
 
-const stoolOf = (i) => stool.build(readParameters(stool, { height: 225 + (i % 40) / 4 }, 'mm'));
+const stoolOf = (i) => stool.build(readParameters(stool, i === 0 ? {} : { height: 225 + i / 20 }, 'mm'));
 const processor = (work) => {
   const before = process.cpuUsage();
   const done = work();
@@ -35,18 +36,19 @@ const WARM = 20;
 for (let i = 0; i < WARM; i += 1) await judge(stoolOf(i));
 parentPort?.postMessage('warm');
 if (parentPort) await new Promise((resolve) => parentPort.once('message', resolve));
-const start = performance.now();
-const each = [];
-for (let i = 0; i < count; i += 1) each.push(await processor(() => judge(stoolOf(i))));
-const clock = performance.now() - start;
+const [again, dragged] = [[], []];
+for (let i = 0; i < count; i += 1) {
+  again.push(await processor(() => judge(stoolOf(0))));
+  dragged.push(await processor(() => judge(stoolOf(WARM + i))));
+}
 const quick = quickVerdict
   ? Array.from({ length: 200 }, (_, i) => stoolOf(i)).map((design) =>
       processor(() => quickVerdict(design, speaker('mm'))),
     )
   : [];
 const told = {
-  verdict: median(each),
-  clock: clock / count,
+  again: median(again),
+  dragged: median(dragged),
   quick: quick.length > 0 ? median(quick) : undefined,
 };
 if (parentPort) parentPort.postMessage(told);

@@ -1,7 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import { type Board, faces, type Mortise } from '../../board/index.js';
 import { type Say, speaker } from '../../length/index.js';
-import { remembered } from '../../remembered.js';
+import { numberOf, remembered } from '../../remembered.js';
 import type { JigAtHand, Shop } from '../at-hand/index.js';
 import { type HeldDraft, namedAids } from './aid-draft.js';
 import { heldDraft } from './held-draft.js';
@@ -31,7 +31,8 @@ export function holdingsOf(design: Design, jig: JigAtHand, shop: Shop, say: Say 
   const boards = design.boards.map(({ board }) => board);
   const longest = Math.max(0, ...boards.flatMap((board) => board.mortises.map(({ length }) => length)));
   const hand: AtHand = { jig, shop, say, longest };
-  const atHand = `${numberOf(jig.design)} ${numberOf(shop)} ${say.units} ${longest}`;
+  const { design: _, ...figures } = jig;
+  const atHand = `${numberOf(jig.design)} ${JSON.stringify(figures)} ${numberOf(shop)} ${say.units} ${longest}`;
   return namedAids(
     boards.flatMap((board) => known(`${atHand} ${JSON.stringify(board)}`, () => heldIn(board, hand))),
     design.name,
@@ -40,17 +41,6 @@ export function holdingsOf(design: Design, jig: JigAtHand, shop: Shop, say: Say 
 
 /** How boards are held depends on nothing else: while one dimension is tried, most boards stay as they are. */
 const known = remembered<readonly HeldDraft[]>(200);
-
-/** Jigs and shops are large and stay the same: each is known by a number of its own. */
-const numbers = new WeakMap<object, number>();
-let last = 0;
-function numberOf(thing: object): number {
-  const found = numbers.get(thing);
-  if (found !== undefined) return found;
-  last += 1;
-  numbers.set(thing, last);
-  return last;
-}
 
 function heldIn(board: Board, hand: AtHand): readonly HeldDraft[] {
   if (board.mortises.length === 0) return [];
