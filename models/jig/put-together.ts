@@ -18,12 +18,12 @@ export function putTogether(v: JigValues, l: Layout, fixings: readonly Hardware[
     },
     {
       kind: 'fix',
-      what: 'put a straight pin in the collet and measure from it to the four edges of the plate: opposite ones are alike when the plate is centred; shift it in the play of its screws until they are, and tighten',
-      figures: [mm('to each end', l.plateLength / 2), mm('to each edge', l.plateWidth / 2)],
+      what: 'put a straight pin in the collet and measure from it to both ends of the plate, which stops meet: they are alike when the plate is centred; countersunk screws leave no play to shift it in, so where they differ set each stop with what you measured on its side in place of half the plate',
+      figures: [mm('to each end', l.plateLength / 2)],
     },
     {
       kind: 'assemble',
-      what: `push the bolts through the rails from ${up ? 'below, their heads up in the counterbores' : 'above, their heads down on the plate'}, and on through the slots; put a large washer and a knob on each ${up ? 'above' : 'below'} the plate, and turn it until it just holds`,
+      what: `push the bolts through the rails from ${up ? 'below, their heads in the counterbores' : 'above, their heads down on the plate'}, and on through the slots; put a large washer and a knob on each ${up ? 'above' : 'below'} the plate, and turn it until it just holds`,
       figures: [mm('bolt in the knob', l.stack.engaged)],
     },
     {
@@ -38,7 +38,7 @@ export function putTogether(v: JigValues, l: Layout, fixings: readonly Hardware[
     },
     {
       kind: 'test cut',
-      what: 'cut a shallow slot in a straight offcut held between both rails, the near rail towards you, and measure the wall on either side of it; when they differ, move the near rail by half the difference and the far rail after it, and cut again',
+      what: 'cut a shallow slot in a straight offcut held between both rails, the near rail towards you, and measure the wall on either side of it; when they differ, move both rails by half the difference, the near rail closer to the cutter and the far rail farther from it when the near wall is the thicker, the other way when it is the thinner, and cut again',
       figures: [],
     },
   ];

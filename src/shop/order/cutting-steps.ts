@@ -142,7 +142,7 @@ function slotted(
   if (routed || depth !== 'through')
     return { what: `rout ${count} by the template along a straight edge, in shallow passes${out}`, figures };
   return {
-    what: `mark ${count} by the template: drill through at ${openAt ? 'its end' : 'both ends'}, saw out between on the waste side of both lines, then file to the lines until the bolt slides without play${out}`,
+    what: `mark ${count} by the template: drill through at ${openAt ? 'its end' : 'both ends'}, saw out between on the waste side of both lines, then file to the lines until the bolt slides freely from end to end${out}`,
     figures,
   };
 }
