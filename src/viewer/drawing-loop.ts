@@ -1,0 +1,59 @@
+import { type PerspectiveCamera, type Scene, Vector2, WebGLRenderer } from 'three';
+import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+
+/** Draws when something changed, never in an endless loop. */
+export interface DrawingLoop {
+  readonly controls: OrbitControls;
+  /** Draws in the next frame, once however often it is asked. */
+  readonly draw: () => void;
+  readonly afterDraw: (then: () => void) => void;
+}
+
+/**
+ * @param radius of what is shown, mm
+ * @param before called ahead of every picture
+ * @throws Error when the browser has no WebGL
+ */
+export function drawingLoop(
+  canvas: HTMLCanvasElement,
+  scene: Scene,
+  camera: PerspectiveCamera,
+  radius: number,
+  before: () => void,
+): DrawingLoop {
+  const renderer = new WebGLRenderer({ canvas, antialias: true, preserveDrawingBuffer: true });
+  renderer.localClippingEnabled = true;
+  // only now: without WebGL the canvas is left alone
+  const controls = new OrbitControls(camera, canvas);
+  const resize = (): void => {
+    const { clientWidth, clientHeight } = canvas;
+    const size = renderer.getSize(new Vector2());
+    if (size.x === clientWidth && size.y === clientHeight) return;
+    renderer.setPixelRatio(Math.min(window.devicePixelRatio, 2));
+    renderer.setSize(clientWidth, clientHeight, false);
+    camera.aspect = clientWidth / Math.max(clientHeight, 1);
+  };
+  const told: (() => void)[] = [];
+  let waiting = false;
+  const drawNow = (): void => {
+    waiting = false;
+    resize();
+    const far = camera.position.distanceTo(controls.target);
+    camera.near = Math.max(far / 100, 0.5);
+    camera.far = far + 10 * radius;
+    camera.updateProjectionMatrix();
+    before();
+    renderer.render(scene, camera);
+    canvas.dataset.eye = camera.position.toArray().map(Math.round).join(' ');
+    canvas.dataset.target = controls.target.toArray().map(Math.round).join(' ');
+    for (const then of told) then();
+  };
+  const draw = (): void => {
+    if (waiting) return;
+    waiting = true;
+    requestAnimationFrame(drawNow);
+  };
+  controls.addEventListener('change', draw);
+  new ResizeObserver(draw).observe(canvas);
+  return { controls, draw, afterDraw: (then) => void told.push(then) };
+}

@@ -1,0 +1,53 @@
+import { type PerspectiveCamera, Vector3 } from 'three';
+import type { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+import { flightsOf } from './flights.js';
+
+/** Where the picture is seen from. Lengths mm, angles radians. */
+export interface Eye {
+  /** Flies to where a ball fills the picture, seen from a direction; from the same as now when none is given. */
+  readonly flyTo: (middle: Vector3, radius: number, direction?: Vector3) => void;
+  readonly orbit: (turn: number, tilt: number) => void;
+  /** Sideways and up, in shares of the picture. */
+  readonly pan: (right: number, up: number) => void;
+  readonly zoom: (by: number) => void;
+}
+
+export function eyeOf(
+  canvas: HTMLCanvasElement,
+  camera: PerspectiveCamera,
+  controls: OrbitControls,
+  draw: () => void,
+): Eye {
+  const flights = flightsOf(camera, controls, draw);
+  const half = (camera.fov * Math.PI) / 360;
+  const fromTarget = (): Vector3 => camera.position.clone().sub(controls.target);
+  const distanceFor = (radius: number): number => {
+    const narrow = Math.min(1, canvas.clientWidth / Math.max(canvas.clientHeight, 1));
+    return (1.18 * radius) / Math.sin(half) / narrow;
+  };
+  const stand = (away: Vector3): void => {
+    flights.end();
+    camera.position.copy(controls.target).add(away);
+    controls.update();
+    draw();
+  };
+  return {
+    flyTo: (middle, radius, direction = fromTarget()) =>
+      flights.fly(middle, middle.clone().addScaledVector(direction.clone().normalize(), distanceFor(radius))),
+    orbit: (turn, tilt) => {
+      const away = fromTarget().applyAxisAngle(new Vector3(0, 0, 1), turn);
+      const side = new Vector3(0, 0, 1).cross(away).normalize();
+      const tilted = away.clone().applyAxisAngle(side, -tilt);
+      // not over the pole, where up and down change places
+      const kept = Math.hypot(tilted.x, tilted.y) > 0.02 * tilted.length() && tilted.dot(away) > 0;
+      stand(kept ? tilted : away);
+    },
+    pan: (right, up) => {
+      const away = fromTarget();
+      const wide = 2 * Math.tan(half) * away.length();
+      controls.target.add(new Vector3(right * wide, up * wide, 0).applyQuaternion(camera.quaternion));
+      stand(away);
+    },
+    zoom: (by) => stand(fromTarget().multiplyScalar(by)),
+  };
+}
