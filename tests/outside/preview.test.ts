@@ -336,3 +336,26 @@ testWith(CHROMIUM, 'a screen reader finds regions, headings and a name for every
   for (const { board } of result.design.boards) expect(read).toContain(`button "${board.name} `);
   expect(read).not.toMatch(/- (button|slider|combobox|checkbox)( \[|:|$)/m);
 });
+
+testWith(
+  CHROMIUM,
+  'a key brings the eye nearer and another as far away again, straight towards its target',
+  async () => {
+    const { page } = await opened(STOOL, { viewport: SMALL });
+    const away = async () => {
+      await drawn(page);
+      const { eye, target } = await where(page);
+      return eye.map((at, i) => at - target[i]!);
+    };
+    const before = await away();
+    await page.keyboard.press('+');
+    const near = await away();
+    await page.keyboard.press('-');
+    const after = await away();
+    before.forEach((at, i) => {
+      // the eye is told in whole mm
+      expect(Math.abs(near[i]! - 0.85 * at)).toBeLessThan(2);
+      expect(Math.abs(after[i]! - at)).toBeLessThan(2);
+    });
+  },
+);
