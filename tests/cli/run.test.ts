@@ -58,6 +58,7 @@ describe('what cannot be understood is refused with what was likely meant', () =
     [['make', 'small', '--out', '--forse'], /--out has no value, and --forse looks like another option/],
     [['make', 'small', '--out', '-h'], /--out has no value/],
     [['make', 'small', '--out-x', '3'], /no option --out-x: did you mean --out\?/],
+    [['make', 'small', '--out.x', '3'], /no option --out\.x/],
     [['make', 'small', '-3'], /no option -3/],
     [['make', 'small', '--', '--force'], /'--force' belongs to no option of make/],
     [['make', 'small', '--no-wedged', '3'], /'3' belongs to no option of make/],
