@@ -16,7 +16,7 @@ process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
   // a reader that has seen enough, like `head`, closes the pipe: that is no fault
   if (code === 'EPIPE') process.exit(0);
   process.stderr.write(
-    `tenonwright: standard output cannot be written, the system answers ${code}: make room, or send it elsewhere\n`,
+    `tenonwright: standard output cannot be written (the system says ${code}): make room, or send it elsewhere\n`,
   );
   process.exit(2);
 });

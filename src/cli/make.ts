@@ -8,16 +8,16 @@ import { showResult } from './show-result.js';
 const options = {
   from,
   shop,
-  out: text({ default: 'out', help: "folder the design's own folder is written in" }),
+  out: text({ default: 'out', help: 'folder in which the design gets its own folder' }),
   units,
   only: text({
     derived: 'all kinds',
-    help: 'kinds of file to write, with commas between: stl,dxf',
+    help: 'kinds of file to write, separated by commas: stl,dxf',
   }),
-  format: choice(['binary', 'ascii'], { default: 'binary', help: 'how solids are written' }),
+  format: choice(['binary', 'ascii'], { default: 'binary', help: 'format of solids' }),
   curves: choice(['arcs', 'segments'], {
     default: 'arcs',
-    help: 'curves of templates: true arcs, or short straight lines for software that knows no arcs',
+    help: 'curves of templates: true arcs, or short straight lines for software that does not know arcs',
   }),
   bush,
   projection: choice(['first-angle', 'third-angle'], {
@@ -32,7 +32,7 @@ const options = {
     derived: 'true size',
     help: 'what the scale page measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
   }),
-  force: flag({ default: false, help: 'write cutting files though checks failed; each says FAILED CHECKS' }),
+  force: flag({ default: false, help: 'write cutting files even if checks failed; each says FAILED CHECKS' }),
   json,
   quiet,
 };

@@ -101,7 +101,7 @@ function refuseWords(
   if (beyond !== undefined)
     throw new InputError(
       'word-unexpected',
-      `'${beyond}' belongs to no option of ${command.name}: put a value with blanks in quotes, like '9 1/16 in'`,
+      `'${beyond}' belongs to no option of ${command.name}: put a value with spaces in quotes, like '9 1/16 in'`,
     );
 }
 

@@ -82,7 +82,7 @@ function readKinds(words: string): readonly string[] {
   if (kinds.includes(''))
     throw new InputError(
       'only-empty',
-      `--only is '${words}', and a kind of file is missing: write kinds with single commas between, like stl,dxf`,
+      `--only is '${words}', and a kind of file is missing: separate kinds with single commas, like stl,dxf`,
     );
   return [...new Set(kinds)];
 }

@@ -52,7 +52,7 @@ function report(error: unknown, units: Units, { err }: Surroundings): number {
   }
   const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
   err.write(
-    `tenonwright: this is a fault of the program, not of your input; please report it with these lines:\n${trace}\n`,
+    `tenonwright: this is a fault in the program, not in your input; please report it with these lines:\n${trace}\n`,
   );
   return FAULT;
 }

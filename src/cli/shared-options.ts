@@ -4,29 +4,29 @@ import { choice, flag, length, text } from '../model/index.js';
 
 export const units = choice(['mm', 'in'], {
   default: 'mm',
-  help: 'what bare numbers for lengths are in, and what lengths are printed in',
+  help: 'unit of bare numbers for lengths, and of printed lengths',
 });
 
 export const from = text({
   derived: 'none',
-  help: 'YAML file with parameters, one a line; options win over it',
+  help: 'YAML file of parameters, one a line; options override it',
 });
 
 export const bush = length({
   min: 3,
   max: 100,
   derived: 'lines flush with the part',
-  help: 'outer diameter of the guide bush that template lines are offset for',
+  help: 'outside diameter of the guide bush; template lines are offset for it',
 });
 
 export const shop = text({
   derived: 'the built-in shop',
-  help: 'YAML file that says what is at hand in the shop',
+  help: 'YAML file of what is at hand in the shop',
 });
 
 export const json = flag({
   default: false,
-  help: 'print the summary as JSON on standard output, and nothing else there',
+  help: 'print the summary, and nothing else, as JSON on standard output',
 });
 
 export const quiet = flag({ default: false, help: 'print only errors' });

@@ -278,5 +278,5 @@ function asOutputError<T>(folder: string, write: () => T): T {
 const refusedBySystem = (folder: string, answer: string): OutputError =>
   new OutputError(
     'cannot-write',
-    `${folder} cannot be written, the system answers ${answer}: choose an output folder you may write to, with room left`,
+    `${folder} cannot be written (the system says ${answer}): choose an output folder with room left that you may write to`,
   );

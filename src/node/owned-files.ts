@@ -96,5 +96,5 @@ function readList(folder: string): ReadonlyMap<string, string> {
 const refused = (shown: string, why: string, remedy: string): OutputError =>
   new OutputError(
     'folder-not-ours',
-    `${shown} is not replaced: ${why}, and only unchanged files of this program are: ${remedy}, or choose another output folder`,
+    `${shown} is not replaced, because ${why}, and this program replaces only its own unchanged files: ${remedy}, or choose another output folder`,
   );

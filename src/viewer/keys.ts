@@ -30,6 +30,6 @@ export const KEYS: Readonly<Record<string, Key>> = {
   'cut on': { keys: [']'], shown: ']', does: 'section plane on' },
   before: { keys: [','], shown: ',', does: 'step before' },
   after: { keys: ['.'], shown: '.', does: 'step after' },
-  hide: { keys: ['h'], shown: 'h', does: 'hide what is chosen, or show all' },
-  nothing: { keys: ['Escape'], shown: 'Esc', does: 'choose nothing' },
+  hide: { keys: ['h'], shown: 'h', does: 'hide the selection, or show all' },
+  nothing: { keys: ['Escape'], shown: 'Esc', does: 'clear the selection' },
 };

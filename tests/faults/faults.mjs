@@ -578,8 +578,8 @@ export const FAULTS = [
     [
       [
         'stops: those of a guide board on the work',
-        "card.guideOffset === undefined ? 'clamped to the work'",
-        "card.guideOffset !== undefined ? 'clamped to the work'",
+        'card.guideOffset === undefined ? STOPS_ON_WORK',
+        'card.guideOffset !== undefined ? STOPS_ON_WORK',
       ],
     ],
   ),

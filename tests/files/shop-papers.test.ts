@@ -106,7 +106,7 @@ describe('set-up cards on paper', () => {
     expect(text).toContain('cannot be cut with the router and jig at hand: the router must plunge');
     expect(text).toContain('shallower');
     expect(text).not.toContain('| set | to |');
-    expect(text).not.toContain('There is no mortise to cut');
+    expect(text).not.toContain('There are no mortises to cut');
   });
 });
 
@@ -128,7 +128,7 @@ describe('the order of work on paper', () => {
     const { orderText, setup } = papersOf('jig');
     expect(orderText).toMatch(/P base plate \| saw it from the sheet/);
     expect(orderText).toMatch(/P base plate \| mark 2 slots by the template: drill through at both ends/);
-    expect(setup).toContain('There is no mortise to cut.');
+    expect(setup).toContain('There are no mortises to cut.');
   });
 });
 
@@ -219,5 +219,5 @@ test('a design without joints is not told to be put together dry', () => {
   const told = (paper: GlueUpPaper) => markdown(glueUpPaper(paper));
   expect(told(empty)).toContain('Nothing is glued');
   expect(told(empty)).not.toContain('clamp');
-  expect(told({ ...empty, design: stool.design })).toContain('dry with every clamp');
+  expect(told({ ...empty, design: stool.design })).toContain('dry, with every clamp');
 });

@@ -44,7 +44,7 @@ testWith(CHROMIUM, 'without a script the page still tells sizes, steps, findings
   }
   expect(words).toContain('Step 3');
   for (const { message } of result.findings) expect(words).toContain(message);
-  expect(words).toMatch(/beside the cheeks 0\.\d\d mm, at the bottom \d\.\d\d mm/);
+  expect(words).toMatch(/at the cheeks 0\.\d\d mm, at the bottom \d\.\d\d mm/);
   expect(await page.locator('#still svg').isVisible()).toBe(true);
   expect(complaints).toEqual([]);
 });

@@ -132,7 +132,7 @@ test('a full standard output ends with 2 and a sentence, a closed one with 0', a
   const full = into('> /dev/full');
   expect(full.status).toBe(2);
   expect(full.stderr).toBe(
-    'tenonwright: standard output cannot be written, the system answers ENOSPC: make room, or send it elsewhere\n',
+    'tenonwright: standard output cannot be written (the system says ENOSPC): make room, or send it elsewhere\n',
   );
   expect(into('| head -1').stderr).toBe('');
 });
@@ -159,7 +159,7 @@ test('an older Node is told plainly before anything else is loaded', () => {
 });
 
 test.each([
-  ['--only', 'stl,papers', /'papers', which is no kind of file: choose from/],
+  ['--only', 'stl,papers', /'papers', which is not a kind of file: choose from/],
   ['--print-scale', '3', /print/],
   ['--out', '/proc/none/at/all', /cannot be written/],
 ])('%s %s is refused before any work is done', async (option, value, message) => {

@@ -359,7 +359,7 @@ test('the short-piece caution stands on every card that cuts a piece shorter tha
       // where the shop file says nothing 300 mm are taken: common practice, no source
       const isShort = Math.min(...lengths) < (saw ?? 300);
       seen.add(isShort);
-      expect(cautions.some((text) => text.startsWith('Short piece: clamp it'))).toBe(isShort);
+      expect(cautions.some((text) => text.startsWith('Short piece: hold it'))).toBe(isShort);
     }
   }
   expect(seen.size).toBe(2);

@@ -274,7 +274,7 @@ const mitreRows = (
     return [
       [
         `its end in ${board}`,
-        `mitred ${trimmed(mitre.angleDeg, 1)}° out of square, long point ${say(shortBy(tenon, mitre))} beyond the short one, ${say(mitre.gap)} of air to the tenon it meets`,
+        `mitred ${trimmed(mitre.angleDeg, 1)}° out of square, long point ${say(shortBy(tenon, mitre))} beyond the short one, a gap of ${say(mitre.gap)} to the tenon it meets`,
       ],
     ];
   });

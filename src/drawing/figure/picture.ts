@@ -107,7 +107,7 @@ function pictureSheet(
     documentType: 'picture',
     scale: undefined,
     entities: [...entities, ...rings],
-    cautions: ['For looking only: sizes are on the board drawings.'],
+    cautions: ['For reference only: sizes are on the board drawings.'],
   };
 }
 

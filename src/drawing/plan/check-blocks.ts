@@ -17,7 +17,7 @@ export function checkBlocks(
     heading('Results of the checks', 1),
     paragraph(`Checked on the solids: ${checks.join(', ')}.`),
     paragraph(
-      `${count('error')} errors, ${count('warning')} warnings, ${count('note')} notes. What is not listed was checked and found good.`,
+      `${count('error')} errors, ${count('warning')} warnings, ${count('note')} notes. Whatever is not listed passed its check.`,
     ),
     ...(findings.length > 0
       ? [

@@ -92,6 +92,6 @@ export function coverPage(parts: CoverParts, paper: Paper): Draft {
 
 /** Said on every plan. */
 const CAUTIONS: readonly string[] = [
-  'Every figure comes from one model. Where a piece you made differs, fit the next to the piece and not to the list.',
-  'Unplug before every cutter change. Eye, ear and dust protection. Short pieces are clamped, never held by hand.',
+  'Every figure comes from one model. Where a piece you made differs, fit the next piece to it, not to the list.',
+  'Unplug the router before every cutter change. Wear eye, ear and dust protection. Clamp short pieces; never hold them by hand.',
 ];

@@ -38,10 +38,10 @@ export function finishBlocks(solids: Solids): readonly Block[] {
     heading('Finish'),
     list([
       'Ease feet on their lower arrises too, or they splinter when the piece is dragged.',
-      'Wait 3 to 7 days after the glue-up before the last sanding at a joint: the glue swells the wood, and what is flush too soon sinks later.',
-      'Take pencil marks and dried glue off before the finish; graphite in a joint goes before the glue.',
+      'Wait 3 to 7 days after the glue-up before you give a joint its last sanding: glue swells the wood, and a joint sanded flush too soon sinks later.',
+      'Take off pencil marks and dried glue before the finish, and graphite in a joint before the glue.',
       'On a step use a matt finish, with fine sand in the last coat on the tread: gloss is slippery in socks.',
-      'Let an oil or film finish cure as its label says, about 30 days for most, before children use the piece. Lay oily rags flat outdoors to dry.',
+      'Let an oil or film finish cure as its label says, about 30 days for most, before children use the piece. Lay oily rags flat outdoors to dry: in a heap they can catch fire.',
     ]),
     paragraph('Common practice, no source.'),
   ];

@@ -54,17 +54,17 @@ export function scalePage(paper: Paper, printScale?: PrintScale): Draft {
   write('If a side is off, tell the program what you measured in mm, and print the new file:');
   write('--print-scale S/100xL/100', { bold: true });
   write(
-    'S is what 100 mm measures along the short side, L along the long side. 99.4 mm and 100.2 mm make --print-scale 0.994x1.002. Factors from 0.9 to 1.1 are taken.',
+    'S is what 100 mm measures along the short side, L along the long side. 99.4 mm and 100.2 mm make --print-scale 0.994x1.002. Factors must be from 0.9 to 1.1.',
   );
   write(
     'About 97.3 or 94.1 mm, or any 2 % and more: the page was fitted to other paper. Change the printer setting, not the factors.',
   );
   write(
-    'If the two diagonals differ by more than 0.5 mm the paper goes in askew: feed it straight, or turn every second sheet round.',
+    'If the two diagonals differ by more than 0.5 mm, the paper goes in askew: feed it straight, or turn every second sheet round.',
   );
   write(
     printScale
-      ? `This file is corrected for ${printScaleWords(printScale)} (short × long side): the squares are drawn off by as much and print true.`
+      ? `This file is corrected for ${printScaleWords(printScale)} (short × long side): the squares are drawn that much off, and print true.`
       : 'This file is not corrected.',
     { bold: true },
   );

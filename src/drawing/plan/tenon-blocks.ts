@@ -49,7 +49,7 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
         ...kind.warnings,
       ]),
       `A tenon fits when it ${tenons[0]!.fit.go}. It does not when it ${tenons[0]!.fit.noGo}.`,
-      'Grain along the length. Make all thicknesses in one setting of the planer, try the test piece first.',
+      'Grain along the length. Plane all of one thickness at one setting, and try the test piece first.',
     ]),
     heading('Strips'),
     table(
@@ -77,7 +77,7 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
       ],
     ),
     paragraph(
-      'Mill a strip whole, round its edges and groove it, then cut it apart: short pieces are never planed or routed.',
+      'Mill a strip whole, round its edges and groove it, then cut it apart: never plane or rout short pieces.',
     ),
   ];
 }

@@ -34,7 +34,7 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
   );
   return [
     heading('Tools, cutters and router', 1),
-    paragraph(`Worked out for the shop of: ${shop.name}. Another router or jig changes the set-up cards.`),
+    paragraph(`Worked out for this shop: ${shop.name}. A different router or jig changes the set-up cards.`),
     table(
       ['what', 'for'],
       [

@@ -28,7 +28,7 @@ export function templateHead(
       `For ${serves.join(', ')}${turnedOver.length > 0 ? `; turned over, printed side down, for ${turnedOver.join(', ')}` : ''}. Seen from above: reference face down on the bench, opposite face up, not mirrored.`,
     ),
     paragraph(
-      `${count} ${count === 1 ? 'sheet' : 'sheets'} in ${plan.rows} ${plan.rows === 1 ? 'row' : 'rows'} of ${plan.columns}. Lay the sheets out as below; on every seam cut one sheet along the dashed line, lay it on its neighbour so that crosses of one name meet, and tape. Then measure the two sizes below across the joins before you paste. Use spray or tape, no water paste: it stretches paper.`,
+      `${count} ${count === 1 ? 'sheet' : 'sheets'} in ${plan.rows} ${plan.rows === 1 ? 'row' : 'rows'} of ${plan.columns}. Lay the sheets out as below; on every seam cut one sheet along the dashed line, lay it on its neighbour so that crosses of one name meet, and tape. Then measure the two sizes below across the joins before you paste. Use spray adhesive or tape, not water-based paste: it stretches paper.`,
     ),
     mapFigure(tiled),
     heading('Measure after taping, and on the finished template'),
@@ -54,14 +54,14 @@ export function templateHead(
         ? [
             'Arrow beside an edge: the way to rout it downhill, so that the grain is laid down and not lifted. Filled head: as the template lies, feeding against the cutter. Open head: turn board and template over for that stretch.',
           ]
-        : ['No edge that is routed runs across the grain, so there is no uphill.']),
+        : ['No routed edge runs across the grain, so there is no uphill cut.']),
       'End grain: saw it, or rout it before the long edges, with a block behind the corner where the cutter leaves.',
       pins.length > 0
         ? `Pins: ${pins.length} dowel${pins.length === 1 ? '' : 's'} of ${size(pins[0]!.diameter, spoken)} through the template, ${pins.map(({ where }) => where).join(', ')}: push the board against them. No cutter of this template comes to them. Leave the template 20 mm larger than the part there.`
         : 'Pins: no side of this board is straight and clear of the cutter; line the template up with the marks.',
       screws.length > 0
         ? `Screws: ${screws.map(({ where }) => where).join('; ')}.`
-        : 'Screws: there is no place that a later cut hides and no cutter meets; hold the template with double-sided tape.',
+        : 'Screws: there is no spot that a later cut hides and no cutter meets; hold the template with double-sided tape.',
       'Stay on the waste side of the line: every notch in a template is copied to the part.',
     ]),
     ...(rows.length === 0

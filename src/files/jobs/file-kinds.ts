@@ -17,7 +17,7 @@ export function fileKinds(only: readonly string[] | undefined): ReadonlySet<File
   if (unknown !== undefined) {
     throw new InputError(
       'only-unknown',
-      `--only names '${unknown}', which is no kind of file: choose from ${known.join(', ')}`,
+      `--only names '${unknown}', which is not a kind of file: choose from ${known.join(', ')}`,
     );
   }
   return new Set(only as readonly FileKind[]);

@@ -34,7 +34,7 @@ export interface DesignRequest {
   readonly progress: (step: string, done: number, total: number) => void;
 }
 
-/** What became of it. */
+/** What a run made: the design, its findings and its files. */
 export interface DesignResult {
   readonly design: Design;
   readonly findings: readonly Finding[];

@@ -52,13 +52,13 @@ export function previewData(parts: PreviewParts): PreviewData {
     })),
     first: glueUp.seatings.map(
       ({ tenons, board, receiver, standsOut }) =>
-        `${tenons.length} ${tenons.length === 1 ? 'tenon' : 'tenons'} for ${nameOf(receiver)} into ${nameOf(board)}, standing out ${inBoth(standsOut)}`,
+        `${tenons.length} ${tenons.length === 1 ? 'tenon' : 'tenons'} for ${nameOf(receiver)} into ${nameOf(board)}, standing ${inBoth(standsOut)} proud`,
     ),
     steps: glueUp.steps.map((step) => stepOf(solids, glueUp, step)),
     findings: parts.findings.map((finding) => previewFinding(solids, finding)),
     cautions: [
       ...design.notes,
-      'Eye, ear and dust protection; work secured; cutters changed with the plug out; no climb cuts by hand.',
+      'Wear eye, ear and dust protection; secure the work; unplug the router before you change a cutter; no climb cuts by hand.',
     ],
   };
 }
@@ -185,7 +185,7 @@ function clearances(measures: readonly TenonMeasure[]): PreviewJoint['clearances
   const least = (pick: (mortise: (typeof mortises)[number]) => number): string =>
     `${fixed(Math.min(...mortises.map(pick)), 2)} mm`;
   return [
-    { name: 'beside the cheeks', text: least(({ cheekClearance }) => cheekClearance) },
+    { name: 'at the cheeks', text: least(({ cheekClearance }) => cheekClearance) },
     { name: 'at the bottom', text: least(({ bottomClearance }) => bottomClearance) },
     { name: 'thinnest wall', text: least(({ wall }) => wall) },
   ];

@@ -32,7 +32,7 @@ const sizesOf = (box: PreviewBox | undefined): readonly string[] =>
 
 /** The findings, in words and as ways to their places. */
 export function findingRows({ findings }: PreviewData): string {
-  if (findings.length === 0) return '<p>Every check passed: nothing found.</p>';
+  if (findings.length === 0) return '<p>Every check passed: no findings.</p>';
   return list(
     findings.map(({ level, text, remedy, basis, pieces }, i) =>
       row('finding', i, pieces, level, [text, remedy, `basis: ${basis}`]),
@@ -44,7 +44,7 @@ export function findingRows({ findings }: PreviewData): string {
 export function stepRows({ first, steps }: PreviewData): string {
   const before = first.map((text) => `<li>${svgText(text)}</li>`).join('');
   const rows = steps.map((step, i) => row('step', i, step.moving, `Step ${i + 1}`, [step.text]));
-  return `<p>First, tenons are glued in:</p><ul class="plain">${before}</ul>${list(rows, 'ol')}`;
+  return `<p>First glue these tenons in:</p><ul class="plain">${before}</ul>${list(rows, 'ol')}`;
 }
 
 /** Boards with their sizes. */

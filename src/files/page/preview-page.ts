@@ -39,7 +39,7 @@ export function previewPage(
 <body>
 <main>
 <section id="stage" aria-label="Picture">
-<canvas id="view" class="live" tabindex="0" role="application" aria-roledescription="picture in space" aria-label="${title} as solids. Arrow keys turn it; what it shows stands in the lists after it." aria-describedby="keys-title"></canvas>
+<canvas id="view" class="live" tabindex="0" role="application" aria-roledescription="picture in space" aria-label="${title} as solids. Arrow keys turn it; the lists after it say what it shows." aria-describedby="keys-title"></canvas>
 <svg id="over" aria-hidden="true"></svg>
 <div id="still">${still}</div>
 <span id="under" class="live" aria-hidden="true"></span>
@@ -54,11 +54,11 @@ ${LOOK}
 ${putTogether(data)}
 <h2>Findings</h2><div id="findings">${findingRows(data)}</div>
 <h2>Boards</h2>${boardRows(data)}
-${data.joints.length > 0 ? `<h2>Joints, with the air measured on the solids</h2>${jointRows(data)}` : ''}
+${data.joints.length > 0 ? `<h2>Joints, with the clearances measured on the solids</h2>${jointRows(data)}` : ''}
 ${data.pieces.some(({ role }) => role === 'hardware') ? `<h2>Hardware</h2>${hardwareRows(data)}` : ''}
-${papers.length > 0 ? `<h2>Papers of the bench</h2>${papers.map(paperOf).join('')}` : ''}
+${papers.length > 0 ? `<h2>Papers for the bench</h2>${papers.map(paperOf).join('')}` : ''}
 <h2>Caution</h2>${data.cautions.map((text) => `<p class="soft">${svgText(text)}</p>`).join('')}
-<div class="live"><h2 id="keys-title">Keys of the picture</h2><ul id="keys">${keyRows()}</ul><p class="soft">Drag to turn, with the right button or two fingers to move, wheel or pinch for nearer and farther.</p></div>
+<div class="live"><h2 id="keys-title">Keys for the picture</h2><ul id="keys">${keyRows()}</ul><p class="soft">Drag to turn, with the right button or two fingers to move it; use the wheel or pinch to zoom.</p></div>
 </section>
 </main>
 <script id="design" type="application/json">${JSON.stringify(data).replaceAll('<', '\\u003c')}</script>
@@ -94,8 +94,8 @@ const LOOK = `<div class="live">
 <label>its place<input id="cut" type="range" min="0" max="1" step="0.005" value="0.5"></label>
 <p class="soft" id="cut-place"></p>
 <label class="tick"><input id="through" type="checkbox">see through boards</label>
-<label class="tick"><input id="sizes" type="checkbox">sizes of the whole</label>
-<div class="bar"><button type="button" id="hide">hide what is chosen</button><button type="button" id="show-all">show all</button></div>
+<label class="tick"><input id="sizes" type="checkbox">overall sizes</label>
+<div class="bar"><button type="button" id="hide">hide the selection</button><button type="button" id="show-all">show all</button></div>
 <p class="soft">The lines on the floor are 100 mm apart.</p>
 </div>`;
 

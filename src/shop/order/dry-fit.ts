@@ -37,7 +37,7 @@ export function dryFit(
   return {
     board: undefined,
     kind: 'dry fit',
-    what: `put the ${names(others)} together with their tenons, without glue, on a flat bench${clamped}; ${gaps.map(({ what }) => what).join('; ')}; cut to what you measure where it differs from the list`,
+    what: `put the ${names(others)} together with their tenons, without glue, on a flat bench${clamped}; ${gaps.map(({ what }) => what).join('; ')}; where what you measure differs from the list, cut to what you measure`,
     uses: [],
     makes: [],
     cuts: [],

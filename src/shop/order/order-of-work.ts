@@ -176,7 +176,7 @@ function inOrder(
 const eased = (board: Board): StepDraft => ({
   board: board.id,
   kind: 'ease',
-  what: 'ease the arrises with sandpaper, but none that meets another board, and no mouth of a mortise',
+  what: 'ease the arrises with sandpaper, but not where they meet another board or at the mouth of a mortise',
   uses: [],
   makes: [],
   cuts: [],

@@ -55,7 +55,7 @@ export function firstSteps(
       ? [
           step(
             'template',
-            `make the outline templates, and measure them before any board is cut to them: ${templates.map(({ id, boards: serves }) => `${id} for the ${serves.map(named).join(' and ')}`).join('; ')}`,
+            `make the outline templates, and measure them before you cut a board to them: ${templates.map(({ id, boards: serves }) => `${id} for the ${serves.map(named).join(' and ')}`).join('; ')}`,
           ),
         ]
       : []),
@@ -63,7 +63,7 @@ export function firstSteps(
       ? [
           step(
             'aid',
-            `make what holds, guides and clamps the work, by the cut list: ${made.join(', ')}${taperWords(aids)}`,
+            `make the aids that hold, guide and clamp the work, to the cut list: ${made.join(', ')}${taperWords(aids)}`,
           ),
         ]
       : []),
@@ -116,7 +116,7 @@ export function testCutStep({ id, testCut }: SetupCard, { testBlanks = [] }: Who
   const sawn = testCut.sawnFirst.length > 0 ? ', its faces sawn as the card says' : '';
   return step(
     'test cut',
-    `set up by card ${id}, make its test cut in ${blank}${sawn}, measure it and put the set-up right before you cut into the work`,
+    `set up by card ${id}, make its test cut in ${blank}${sawn}, measure it and correct the set-up before you cut the work`,
     { setup: id },
   );
 }
@@ -138,8 +138,8 @@ export function tenonSteps({ joints }: Design, { strips = [] }: WholeJob): reado
     step(
       'tenons',
       count === 1
-        ? 'make the tenon by the tenon schedule, from a strip tried in a test mortise'
-        : `make the ${count} tenons by the tenon schedule, from strips tried in a test mortise`,
+        ? 'make the tenon to the tenon schedule, from a strip tried in a test mortise'
+        : `make the ${count} tenons to the tenon schedule, from strips tried in a test mortise`,
     ),
   ];
 }
@@ -156,17 +156,17 @@ export function lastSteps(
       ? [
           step(
             'dry assembly',
-            'put the whole together dry with every clamp and pad in its place, and measure the diagonals, as the glue-up paper tells',
+            'put everything together dry, with every clamp and pad in its place, and measure the diagonals as the glue-up paper says',
           ),
           ...stages.map(({ number, joints: closed }) =>
             step(
               'glue-up',
-              `glue up stage ${number}, ${closed === 1 ? 'one joint' : `${closed} joints`}, as the glue-up paper tells; leave it in the clamps as long as the glue asks`,
+              `glue up stage ${number}, ${closed === 1 ? 'one joint' : `${closed} joints`}, as the glue-up paper says; leave it in the clamps as long as the glue needs`,
             ),
           ),
           step(
             'finish',
-            'take off dried glue and pencil marks, wait some days until the joints are dry, then sand them flush, and put the finish on',
+            'take off dried glue and pencil marks, wait a few days until the joints are dry, then sand them flush and apply the finish',
           ),
         ]
       : []),

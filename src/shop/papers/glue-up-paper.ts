@@ -32,7 +32,7 @@ export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
   const head = [
     heading(`${design.title}: glue-up`, 1),
     paragraph(
-      `Revision ${revision}. Shop: ${shop.name}.${glued ? ' Put it together dry with every clamp before any glue is opened.' : ''}`,
+      `Revision ${revision}. Shop: ${shop.name}.${glued ? ' Put everything together dry, with every clamp, before you open the glue.' : ''}`,
     ),
   ];
   if (!glued) return [...head, paragraph('Nothing is glued.')];
@@ -45,7 +45,7 @@ export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
     ...diagonalBlocks(paper),
     ...glueBlocks(paper),
     cautions([
-      'Gloves and fresh air as the label of the glue says.',
+      'Wear gloves and let in fresh air, as the label on the glue says.',
       'Clamps can slip: stand aside when you tighten them.',
       ...design.notes,
     ]),
@@ -69,7 +69,7 @@ function seatings({ design, glueUp, tenons }: GlueUpPaper): readonly Block[] {
   return [
     heading('First: tenons into one board'),
     paragraph(
-      "Glue each tenon into the board named, where its mortise is in end grain or an edge, then treat it as that board's own. Measure what stands out before the glue grabs.",
+      'Glue each tenon into the board named, where its mortise is in end grain or an edge, then treat it as part of that board. Measure how far it stands out before the glue grabs.',
     ),
     table(['joint', 'tenons', 'into', 'each stands out'], rows),
     ...(mitred.length > 0 ? [paragraph('Seat these the right way round:'), list(mitred)] : []),
@@ -81,7 +81,7 @@ function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
     const steps = glueUp.steps.filter((step) => step.stage === stage.number);
     const open =
       stage.openMinutes === undefined
-        ? 'the open time of the glue is not given: not verified'
+        ? 'the shop file gives no open time for the glue: not verified'
         : `open time ${fixed(stage.openMinutes, 0)} min: ${stage.verdict}`;
     const rows = steps.map((step) => [
       step.id,
@@ -106,7 +106,7 @@ function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
     ];
   });
   const stuck = glueUp.conflicts.map(({ boards }) =>
-    paragraph(strong(`No way was found to bring ${namesOf(design, boards)} together: see the findings.`)),
+    paragraph(strong(`No way was found to put ${namesOf(design, boards)} together: see the findings.`)),
   );
   return [...told, ...stuck];
 }
@@ -126,7 +126,7 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   ]);
   const loose = clamps.unclamped.map(
     ({ stage, joint }) =>
-      `Stage ${stage}: no clamp bears flat on both sides of ${joint}: hold it by hand, with tape or a strap.`,
+      `Stage ${stage}: no clamp bears flat on both sides of ${joint}: hold it with tape, a strap or your hands.`,
   );
   const pads = clamps.pads.map((pad) => {
     const kept = pad.offcuts.find(({ serves }) => serves);
@@ -197,7 +197,7 @@ const offWords = (clamps: ClampPlan): readonly string[] =>
     .filter(({ verdict }) => verdict !== 'passed')
     .map(
       ({ stage, joint, offset }) =>
-        `Stage ${stage}: the clamps of ${joint} pull ${inBoth(offset)} beside its middle; shift them or the boards swing.`,
+        `Stage ${stage}: the clamps of ${joint} pull ${inBoth(offset)} off its middle; shift them, or the boards swing.`,
     );
 
 function diagonalBlocks({ design, diagonals }: GlueUpPaper): readonly Block[] {
@@ -225,9 +225,9 @@ function glueBlocks({ glue, shop }: GlueUpPaper): readonly Block[] {
   return [
     heading('Glue'),
     paragraph(
-      `About ${fixed(glue.grams, 1)} g on ${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g by how it is spread; common practice, from memory).${time}`,
+      `About ${fixed(glue.grams, 1)} g on ${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g depending on how you spread it; common practice, from memory).${time}`,
     ),
-    paragraph('Thin on both cheeks of the tenon and both of the mortise; none on the ends.'),
+    paragraph('Spread it thinly on both cheeks of the tenon and of the mortise; none on the ends.'),
   ];
 }
 

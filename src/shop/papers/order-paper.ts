@@ -30,7 +30,7 @@ export function orderPaper({ design, order, shop, revision }: OrderPaper): reado
   return [
     heading(`${design.title}: order of work`, 1),
     paragraph(
-      `Revision ${revision}. Shop: ${shop.name}. No step takes away a face that a later one is held by or measured from: keep the order.`,
+      `Revision ${revision}. Shop: ${shop.name}. Keep to this order: no step cuts away a face that a later step is held by or measured from.`,
     ),
     ...boards(design, order, marks),
     ...notOrdered(design, order, marks),
@@ -40,9 +40,9 @@ export function orderPaper({ design, order, shop, revision }: OrderPaper): reado
       order.steps.map((step) => stepRow(step, design, marks)),
     ),
     cautions([
-      'Plug out before any cutter is changed.',
-      'Eye, ear and dust protection.',
-      'Short pieces are cut from longer ones, or clamped, never held by hand.',
+      'Unplug the router before you change a cutter.',
+      'Wear eye, ear and dust protection.',
+      'Cut short pieces from longer ones, or clamp them; never hold them by hand.',
       'No climb cuts.',
     ]),
   ];
@@ -81,7 +81,7 @@ function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, s
       ],
       rows,
     ),
-    paragraph(`Mark every board when it is milled, like this: ${markWords(first ?? 'A')}.`),
+    paragraph(`Mark every board as soon as it is milled, like this: ${markWords(first ?? 'A')}.`),
   ];
 }
 
@@ -95,7 +95,7 @@ function notOrdered(
   return [
     paragraph(
       strong(
-        `${left.length === 1 ? 'A mortise cannot' : `${left.length} mortises cannot`} be cut with what is at hand, and no step below orders ${left.length === 1 ? 'it' : 'them'}. Change the design or the tools before you begin:`,
+        `${left.length === 1 ? 'A mortise cannot' : `${left.length} mortises cannot`} be cut with the tools at hand, and no step below cuts ${left.length === 1 ? 'it' : 'them'}. Change the design or the tools before you begin:`,
       ),
     ),
     list(

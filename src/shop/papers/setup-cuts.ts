@@ -48,7 +48,7 @@ export const measuring = ({ cuts }: SetupCard): readonly Block[] => [
   ...(cuts.some(({ outOfSquareDeg }) => outOfSquareDeg > 0)
     ? [
         paragraph(
-          'Along the centre line: lay the rule on the face the plate lies on, along the middle of the mortise, its zero at the arris with the named face.',
+          'Along the centre line: lay the rule on the face under the plate, along the middle of the mortise, with its zero at the arris with the named face.',
         ),
       ]
     : []),

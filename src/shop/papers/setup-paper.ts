@@ -40,12 +40,12 @@ export function setupPaper(paper: SetupPaper): readonly Block[] {
   return [
     heading(`${design.title}: set-up cards`, 1),
     paragraph(
-      `Revision ${revision}. Shop: ${shop.name}. Lengths in mm and in inches to the nearest 1/64; what a 1/64 leaves over is told in mm when it is more than 0.1 mm.`,
+      `Revision ${revision}. Shop: ${shop.name}. Lengths in mm, and in inches to the nearest 1/64; a remainder of more than 0.1 mm is added in mm.`,
     ),
     ...cannotBeCut(paper.uncut),
     ...(cards.length === 0
       ? paper.uncut.length === 0
-        ? [paragraph('There is no mortise to cut.')]
+        ? [paragraph('There are no mortises to cut.')]
         : []
       : [...overview(paper), ...before(shared)]),
     ...cards.flatMap((card) => cardBlocks(card, shared, paper)),
@@ -79,7 +79,7 @@ function overview({ cards, design }: SetupPaper): readonly Block[] {
       ]),
     ),
     paragraph(
-      `Cut every mortise of a card before you move anything. Marks on the boards: ${[...marks]
+      `Cut every mortise on a card before you change the set-up. Marks on the boards: ${[...marks]
         .map(([id, mark]) => `${mark} ${id.replaceAll('-', ' ')}`)
         .join(', ')}.`,
     ),
@@ -90,9 +90,9 @@ const before = (shared: readonly string[]): readonly Block[] => [
   heading('Before every set-up'),
   cautions(shared),
   list([
-    'Stand where the near rail is towards you: left and right on the cards are yours.',
+    'Stand with the near rail towards you: left and right on the cards are yours.',
     'Steps of the turret are counted from the lowest. A spacer is any scrap about as thick: it only shares the depth out among the passes, and the last pass is on the lowest step without one.',
-    'Measure the depth of the first and the last mortise of a card: they may differ by 0.3 mm at most, or the cutter creeps (from memory: no source).',
+    'Measure the depth of the first and the last mortise of a card: if they differ by more than 0.3 mm, the cutter is creeping (from memory: no source).',
   ]),
 ];
 
@@ -137,7 +137,7 @@ function cardBlocks(
   ];
 }
 
-/** What no card tells how to cut, and what would cure it. */
+/** The mortises on no card, and what would put each right. */
 const cannotBeCut = (uncut: readonly Uncut[]): readonly Block[] =>
   uncut.length === 0
     ? []
@@ -145,7 +145,7 @@ const cannotBeCut = (uncut: readonly Uncut[]): readonly Block[] =>
         heading('Mortises that cannot be cut'),
         paragraph(
           strong(
-            'No card and no step cuts these. Cure them first: the parts do not go together without them.',
+            'No card and no step cuts these. Put them right first: the parts do not go together without them.',
           ),
         ),
         list(uncut.map(({ message, remedy }) => `${message}: ${remedy}`)),

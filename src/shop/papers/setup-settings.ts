@@ -28,7 +28,7 @@ export function settings(
   return [
     [
       'cutter',
-      `${inBoth(card.cutter)}; plug out while you change it; ${card.speedLimitRpm === undefined ? 'no speed limit is known: see its mark' : `at most ${trimmed(card.speedLimitRpm, 0)} rpm`}`,
+      `${inBoth(card.cutter)}; unplug before you change it; ${card.speedLimitRpm === undefined ? 'no speed limit is known: see the mark on it' : `at most ${trimmed(card.speedLimitRpm, 0)} rpm`}`,
     ],
     ...railRow('near rail', card.nearRail),
     ...railRow('far rail', card.farRail),
@@ -40,7 +40,7 @@ export function settings(
       : [
           [
             'guide board',
-            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router without the jig${eccentricity === 0 ? '' : turnedBase(card.guideOffset, eccentricity)}`,
+            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router off the jig${eccentricity === 0 ? '' : turnedBase(card.guideOffset, eccentricity)}`,
           ],
         ]),
     ...(card.window
@@ -71,7 +71,7 @@ export function settings(
       ? [
           [
             'raise the work',
-            `${inBoth(card.raised)} off the bench at least, so that the rails hang free beside it`,
+            `at least ${inBoth(card.raised)} off the bench, so that the rails hang free beside it`,
           ],
         ]
       : []),
@@ -87,13 +87,13 @@ export function settings(
       ? [
           [
             'or by edge guide',
-            `in place of the guide board where the row of a mortise names an edge for it: ${EDGE_GUIDE_FEED}`,
+            `instead of the guide board, where the row of a mortise names an edge for it: ${EDGE_GUIDE_FEED}`,
           ],
         ]
       : []),
     [
       'test cut',
-      `in its test blank of the cut list${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
+      `in its test blank from the cut list${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
     ],
     ['pieces needed', card.aids.map(purpose).join(', ')],
   ];
@@ -147,5 +147,5 @@ function wallWords({ testCut: { nearWall, farWall } }: SetupCard): string {
     ...(nearWall === undefined ? [] : [`near wall ${inBoth(nearWall)}`]),
     ...(farWall === undefined ? [] : [`far wall ${inBoth(farWall)}`]),
   ];
-  return walls.length === 0 ? '' : `; right are ${walls.join(' and ')}`;
+  return walls.length === 0 ? '' : `; it is right with ${walls.join(' and ')}`;
 }

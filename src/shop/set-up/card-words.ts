@@ -41,16 +41,16 @@ export function thickEndWords(end: ThickEnd): string {
 /** Warnings where the danger is; common practice. */
 export function cautions(holding: Holding, shortPiece: boolean): readonly string[] {
   return [
-    'Pull the plug before you change the cutter, its height or the collet.',
+    'Unplug the router before you change the cutter, its height or the collet.',
     'Push the shank in, then back off about 3 mm before you tighten: a bottomed shank works loose.',
-    'Eye, ear and dust protection; draw the chips off between passes: packed chips scorch the walls.',
-    'No climb cuts: never feed the other way except where the card says so.',
-    'The mark on the cutter rules where it allows less speed.',
+    'Wear eye, ear and dust protection. Clear the chips between passes: packed chips scorch the walls.',
+    'No climb cuts: feed the other way only where the card says so.',
+    'If the cutter is marked with a lower speed, keep to that.',
     ...(holding.way === 'guide board' || holding.way === 'windowed template'
-      ? ['Keep the same handle towards you: a base is seldom quite round about the cutter.']
+      ? ['Keep the same handle towards you: few bases are quite concentric with the cutter.']
       : []),
     ...(holding.window ? ['Let the router stop before you lift it out of the opening.'] : []),
-    ...(shortPiece ? ['Short piece: clamp it in the vice or to a longer board, never hold it by hand.'] : []),
+    ...(shortPiece ? ['Short piece: hold it in the vice or clamp it to a longer board, never by hand.'] : []),
   ];
 }
 

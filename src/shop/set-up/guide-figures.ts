@@ -63,7 +63,7 @@ export function edgeGuideFigure({ work, shop }: FigureRequest): Figure {
   );
   const told =
     figure.verdict === 'passed'
-      ? 'it may be used instead, where the row of a mortise names an edge for it'
+      ? 'you may use it instead, where the row of a mortise names an edge for it'
       : 'use the guide board';
   return { ...figure, text: `${figure.text}: ${told}` };
 }

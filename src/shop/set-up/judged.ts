@@ -1,4 +1,4 @@
-import { inBoth } from '../words/index.js';
+import { inBothApart } from '../words/index.js';
 import type { Figure } from './setup-card.js';
 
 /** A figure that the shop has one number for, or none. */
@@ -28,14 +28,17 @@ export function judged(
       : available >= needed - 1e-9
         ? 'passed'
         : 'failed';
-  const had = available === undefined ? '' : `, ${inBoth(available)} had`;
-  const short = verdict === 'failed' ? `: ${inBoth(needed - available!)} short` : '';
+  const [needs, has, lacks] = inBothApart(
+    ...(available === undefined ? [needed] : [needed, available, Math.abs(needed - available)]),
+  );
+  const had = available === undefined ? '' : `; has ${has}`;
+  const short = available !== undefined && available < needed - 1e-9 ? `: ${lacks} short` : '';
   return {
     name,
     needed,
     available,
     verdict,
-    text: `${inBoth(needed)} needed (${made})${had}${short}${missing.length > 0 ? `; ${lacking(missing)}` : ''}`,
+    text: `needs ${needs} (${made})${had}${short}${missing.length > 0 ? `; ${lacking(missing)}` : ''}`,
   };
 }
 

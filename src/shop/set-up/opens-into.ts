@@ -11,6 +11,6 @@ export function opensInto(group: readonly LaidIn[], design: Design): readonly st
   });
   if (met.length === 0) return [];
   return [
-    `These mortises open into others, ${[...new Set(met)].join(', ')}: tenons meet there with mitred ends. In the second of two take light passes where the cutter breaks through, and clear the chips out of both.`,
+    `These mortises open into others (${[...new Set(met)].join(', ')}), where tenons meet with mitred ends. In the second of the two, take light passes where the cutter breaks through, and clear the chips out of both.`,
   ];
 }

@@ -23,7 +23,7 @@ export function supportFigure({ holding, work, outlines, aids }: FigureRequest):
     HOLD,
     Math.max(0, Math.min(...sides)),
     [],
-    "wood beyond the cutter's centre on the worst side, with the support blocks in place",
+    "of support beyond the cutter's centre on the worst side, support blocks in place",
   );
 }
 

@@ -37,14 +37,14 @@ export function edgesFigure(cutter: CutterAtHand | undefined, depth: number, nam
     depth,
     cutter?.cuttingLength,
     missing,
-    'the edges reach the bottom',
+    'to reach the bottom',
   );
   const slim = cutter?.shank !== undefined && cutter.shank < cutter.nominal - SAME_SHANK;
   if (figure.verdict !== 'failed' || !slim) return figure;
   return {
     ...figure,
     verdict: 'passed',
-    text: `the shank is thinner than the cutter and goes down freely above the edges; ${figure.text}`,
+    text: `the shank is thinner than the cutter and goes freely into the mortise above the edges; ${figure.text}`,
   };
 }
 
@@ -68,6 +68,6 @@ export function colletFigure(cutter: CutterAtHand | undefined, shop: Shop, name:
         ? lacking(missing)
         : fits
           ? `a collet of ${inBoth(nearest)} takes the shank`
-          : `no collet takes a shank of ${inBoth(shank!)}; the nearest is ${nearest === undefined ? 'none' : inBoth(nearest)}`,
+          : `no collet takes a shank of ${inBoth(shank!)}${nearest === undefined ? '' : `; the nearest is ${inBoth(nearest)}`}`,
   };
 }

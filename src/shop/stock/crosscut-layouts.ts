@@ -39,7 +39,7 @@ function layoutOf(lengths: readonly MillingLength[], shop: Shop, say: Say): Stoc
       unplaced: [],
     },
     notes: [
-      `${lengths.map(({ mark }) => mark).join(', ')}: plane and rip the whole length, then crosscut; its pieces are too short to be planed or ripped one by one. Keep the last offcut in hand and clear of the blade`,
+      `${lengths.map(({ mark }) => mark).join(', ')}: plane and rip the whole length, then crosscut; its pieces are too short to plane or rip one by one. Keep hold of the last offcut, clear of the blade`,
     ],
   };
 }

@@ -38,4 +38,4 @@ export function tenonMitres(joint: Joint, tenon: Tenon, joints: readonly Joint[]
 
 /** How an end is cut and which way it goes in. */
 export const mitreWords = (mitre: TenonMitre, say: Say): string =>
-  `end in ${mitre.board} mitred ${say.angle(mitre.angleDeg)} out of square, ${say.fine(mitre.shortBy)} shorter at the short point; short point towards ${mitre.shortTowards}; ${say.fine(mitre.gap)} of air to the tenon of joint ${mitre.meets}, no glue on the ends`;
+  `end in ${mitre.board} mitred ${say.angle(mitre.angleDeg)} out of square, ${say.fine(mitre.shortBy)} shorter at the short point; short point towards ${mitre.shortTowards}; a gap of ${say.fine(mitre.gap)} to the tenon of joint ${mitre.meets}; no glue on the ends`;

@@ -73,8 +73,8 @@ export interface TestFit {
 
 /** Common practice in many shops, no source. */
 const FIT: TestFit = {
-  go: 'goes in dry by hand pressure alone, and does not fall out when the board is turned over',
-  noGo: 'needs a mallet (too thick: glue is scraped off and the board may split), or drops out (too thin: glue does not bridge the gap)',
+  go: 'goes in dry by hand pressure alone, and does not fall out when you turn the board over',
+  noGo: 'needs a mallet (too thick: it scrapes the glue off and may split the board), or drops out (too thin: glue does not bridge the gap)',
 };
 
 /**
@@ -206,7 +206,7 @@ function kindOf(
       ...(slot.warning === undefined ? [] : [slot.warning]),
       ...(reliefs.some((relief) => relief.closed)
         ? [
-            `tenon ${mark}: its rounded edges fill the ends of the mortise and trap the air: groove both cheeks, or make it narrower than ${say.fine(mortiseLength - 2 * clearance)}`,
+            `tenon ${mark}: its rounded edges fill the ends of the mortise and trap air: groove both cheeks, or make it narrower than ${say.fine(mortiseLength - 2 * clearance)}`,
           ]
         : []),
     ],

@@ -15,4 +15,4 @@ export {
   wordsOf,
 } from './block.js';
 export { faceWords } from './face-words.js';
-export { inBoth } from './in-both.js';
+export { inBoth, inBothApart } from './in-both.js';
