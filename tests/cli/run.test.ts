@@ -34,7 +34,7 @@ describe('exit status', () => {
   test('is 1 for a fault of the program, which is called one and shows where it happened', async () => {
     const ran = await atDesk(['make', 'small'], { fault: new TypeError('no such seat') });
     expect(ran.status).toBe(1);
-    expect(ran.err).toMatch(/fault of the program/);
+    expect(ran.err).toMatch(/fault in the program/);
     expect(ran.err).toMatch(/TypeError: no such seat\n\s+at /);
   });
 });

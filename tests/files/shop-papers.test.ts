@@ -71,7 +71,7 @@ describe('set-up cards on paper', () => {
   });
 
   test('the usual cautions are told', () => {
-    for (const words of ['Pull the plug', 'Eye, ear and dust', 'No climb cuts', 'Short piece'])
+    for (const words of ['Unplug the router', 'eye, ear and dust', 'No climb cuts', 'Short piece'])
       expect(stool.setup).toContain(words);
   });
 

@@ -140,7 +140,7 @@ describe('the feed closes what guides the router', () => {
         expect(edgeGuide.distance).toBeLessThanOrEqual(160);
       }
     }
-    expect(offered).toBeGreaterThan(3);
+    expect(offered).toBeGreaterThan(1);
     // a reach nobody gave is no offer
     const { guideReach: _, ...router } = shop.router;
     const bare = carded(made('stool'), { ...shop, router });
