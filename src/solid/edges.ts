@@ -27,6 +27,15 @@ const FLAT_COS = Math.cos((0.1 * Math.PI) / 180);
  * The feature edges of a body. The kernel numbers flat faces only within one run of triangles, so a face is known by both.
  */
 export function featureEdges(body: Body): FeatureEdges {
+  const found = known.get(body) ?? edgesOf(body);
+  known.set(body, found);
+  return found;
+}
+
+/** A body never changes. */
+const known = new WeakMap<Body, FeatureEdges>();
+
+function edgesOf(body: Body): FeatureEdges {
   const mesh = body.getMesh();
   const stride = mesh.numProp;
   const corners = mesh.vertProperties.length / stride;

@@ -44,14 +44,12 @@ const SET_OUT = 'Set out from the reference edge and end; do not measure the pap
  * goes to sheets of its own.
  */
 export function boardDrawing(solid: BoardSolid, options: DrawingOptions): readonly Draft[] {
-  const { board, own } = solid;
-  const part = { id: board.id, solid: featureEdges(own) };
-  const drawn = boardViews(board, options.projection).map(
-    (view): DrawnView => ({ view, lines: viewOf([part], view.frame, { hidden: true }) }),
-  );
+  const { board } = solid;
+  const drawn = drawnViews(solid, options.projection);
   const rows = featureTable(board, options.units);
-  const together = firstFit(drawn, solid, options, rows);
-  const alone = rows.length === 0 ? together : firstFit(drawn, solid, options, []);
+  const at = layouts(board, drawn, options.units);
+  const together = firstFit(at, options, rows);
+  const alone = rows.length === 0 ? together : firstFit(at, options, []);
   const split =
     together === undefined || (alone !== undefined && alone.scale.factor >= 1.9 * together.scale.factor);
   const chosen = split ? alone : together;
@@ -72,6 +70,39 @@ export function boardDrawing(solid: BoardSolid, options: DrawingOptions): readon
   return split ? [first, ...tableSheets(first, rows)] : [first];
 }
 
+/** The views of a board are the same on every paper. */
+const viewsOf = new WeakMap<BoardSolid, Map<Projection, readonly DrawnView[]>>();
+
+function drawnViews(solid: BoardSolid, projection: Projection): readonly DrawnView[] {
+  const known = viewsOf.get(solid) ?? new Map<Projection, readonly DrawnView[]>();
+  viewsOf.set(solid, known);
+  const found = known.get(projection);
+  if (found) return found;
+  const part = { id: solid.board.id, solid: featureEdges(solid.own) };
+  const drawn = boardViews(solid.board, projection).map(
+    (view): DrawnView => ({ view, lines: viewOf([part], view.frame, { hidden: true }) }),
+  );
+  known.set(projection, drawn);
+  return drawn;
+}
+
+type Layout = ReturnType<typeof boardLayout>;
+
+/** Lays a board out at a scale and place, each once: with its table and alone the same ones are tried. */
+function layouts(
+  board: BoardSolid['board'],
+  drawn: readonly DrawnView[],
+  units: DrawingUnits,
+): (scale: Scale, place: Vec2, labelled: boolean) => Layout {
+  const known = new Map<string, Layout>();
+  return (scale, place, labelled) => {
+    const key = `${scale.factor} ${place.join(' ')} ${labelled}`;
+    const layout = known.get(key) ?? boardLayout(board, drawn, scale.factor, place, units, labelled);
+    known.set(key, layout);
+    return layout;
+  };
+}
+
 interface Fit {
   readonly page: Page;
   readonly scale: Scale;
@@ -80,13 +111,10 @@ interface Fit {
 
 /** The drawing at the largest scale that fits, with its table below or beside it; undefined when none does. */
 function firstFit(
-  drawn: readonly DrawnView[],
-  { board }: BoardSolid,
+  at: ReturnType<typeof layouts>,
   options: DrawingOptions,
   rows: readonly (readonly string[])[],
 ): Fit | undefined {
-  const at = (scale: Scale, place: Vec2, labelled: boolean) =>
-    boardLayout(board, drawn, scale.factor, place, options.units, labelled);
   const pages = (['landscape', 'portrait'] as const).map((one: Orientation) => pageOf(options.paper, one));
   for (const scale of SCALES) {
     const { box: least } = at(scale, [0, 0], false);

@@ -25,7 +25,7 @@ import {
   type Wire,
 } from '../view/index.js';
 import { balloons } from './balloons.js';
-import { type ListedPart, partsList, partsTable } from './parts-list.js';
+import { partsList, partsTable } from './parts-list.js';
 
 /** Every part of a design as it is seen, apart when `shifts` move it. */
 export const seenParts = (
@@ -47,40 +47,50 @@ const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonl
     })),
   );
 
+/** Pictures of a design are the same on every paper, on the page and by themselves: each is worked out once. */
+function onceForEach<T extends object>(work: (solids: Solids) => T): (solids: Solids) => T {
+  const known = new WeakMap<Solids, T>();
+  return (solids) => {
+    const view = known.get(solids) ?? work(solids);
+    known.set(solids, view);
+    return view;
+  };
+}
+
 /** The isometric picture: what is seen of the design, without hidden lines. */
-export const isometricView = (solids: Solids, frame: Frame = VIEW_FRAMES.isometric): View =>
-  viewOf(seenParts(solids), frame, { hidden: false });
+export const isometricView: (solids: Solids) => View = onceForEach((solids) =>
+  viewOf(seenParts(solids), VIEW_FRAMES.isometric, { hidden: false }),
+);
 
 /** The same with its parts drawn apart along their joints, and the tenons' axes. */
-export function explodedView(solids: Solids, frame: Frame = VIEW_FRAMES.isometric): View {
+export const explodedView: (solids: Solids) => View = onceForEach((solids) => {
   const shifts = exploded(solids.design);
-  return viewOf(seenParts(solids, shifts), frame, { hidden: false, wires: tenonAxes(solids, shifts) });
-}
+  return viewOf(seenParts(solids, shifts), VIEW_FRAMES.isometric, {
+    hidden: false,
+    wires: tenonAxes(solids, shifts),
+  });
+});
 
 /** Two sheets: the design put together, and drawn apart; both numbered, with the parts table. */
 export function pictureSheets(solids: Solids, options: DrawingOptions): readonly Draft[] {
   return [
-    pictureSheet(solids, options, 'picture', 'isometric view', new Map()),
+    pictureSheet(solids, options, 'picture', 'isometric view', putTogether(solids)),
     explodedSheet(solids, options),
   ];
 }
 
 /** The second of them alone. */
 export const explodedSheet = (solids: Solids, options: DrawingOptions): Draft =>
-  pictureSheet(solids, options, 'exploded', 'exploded view', exploded(solids.design));
+  pictureSheet(solids, options, 'exploded', 'exploded view', drawnApart(solids));
 
 function pictureSheet(
   solids: Solids,
   options: DrawingOptions,
   id: string,
   title: string,
-  shifts: ReturnType<typeof exploded>,
+  { view, spots }: Telling,
 ): Draft {
-  const apart = shifts.size > 0;
-  const parts = seenParts(solids, shifts);
   const list = partsList(solids, options.units);
-  const wires = apart ? tenonAxes(solids, shifts) : [];
-  const { view, spots } = mostTelling(parts, wires, list, apart ? DIRECTIONS : DIRECTIONS.slice(0, 1));
   const rows = partsTable(list);
   const box = viewBox(view);
   const best = (['landscape', 'portrait'] as const)
@@ -119,23 +129,35 @@ const DIRECTIONS: readonly Frame[] = [
   lookingFrom([1, -1, -0.8]),
 ];
 
-function mostTelling(
-  parts: readonly SeenPart[],
-  wires: readonly Wire[],
-  list: readonly ListedPart[],
-  directions: readonly Frame[],
-): { readonly view: View; readonly spots: ReadonlyMap<string, Vec2> } {
-  let best: { view: View; spots: ReadonlyMap<string, Vec2> } | undefined;
+/** A picture, and where each part of it can be seen. */
+interface Telling {
+  readonly view: View;
+  readonly spots: ReadonlyMap<string, Vec2>;
+}
+
+const putTogether = onceForEach((solids): Telling => {
+  const view = isometricView(solids);
+  return { view, spots: visibleSpots(seenParts(solids), VIEW_FRAMES.isometric, view) };
+});
+
+const drawnApart = onceForEach((solids): Telling => {
+  const shifts = exploded(solids.design);
+  const parts = seenParts(solids, shifts);
+  const wires = tenonAxes(solids, shifts);
+  // which parts are listed does not depend on the units of their sizes
+  const list = partsList(solids, 'mm');
+  let best: Telling | undefined;
   let most = -1;
-  for (const frame of directions) {
-    const view = viewOf(parts, frame, { hidden: false, wires });
+  for (const frame of DIRECTIONS) {
+    const view =
+      frame === VIEW_FRAMES.isometric ? explodedView(solids) : viewOf(parts, frame, { hidden: false, wires });
     const spots = visibleSpots(parts, frame, view);
     const shown = list.filter(({ ids }) => ids.some((id) => spots.has(id))).length;
     if (shown > most) [best, most] = [{ view, spots }, shown];
     if (shown === list.length) break;
   }
   return best!;
-}
+});
 
 /** Air round a picture for its numbers, mm. */
 const AROUND = 12;

@@ -1,4 +1,4 @@
-import { seenParts, VIEW_FRAMES, viewOf } from '../../drawing/index.js';
+import { isometricView, seenParts } from '../../drawing/index.js';
 import { glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
 import type { OutputFile } from '../folder/index.js';
 import type { Made } from '../made/index.js';
@@ -23,8 +23,7 @@ export function pageFile(made: Made, viewer: string): OutputFile {
     revision,
     edges: new Map(parts.map(({ id, solid }) => [id, solid])),
   });
-  const view = viewOf(parts, VIEW_FRAMES.isometric, { hidden: false });
-  const still = viewSvg(view, `${solids.design.title}, seen from a corner`);
+  const still = viewSvg(isometricView(solids), `${solids.design.title}, seen from a corner`);
   const page = previewPage(data, viewer, still, papersOf(made));
   return { path: 'preview.html', bytes: new TextEncoder().encode(page) };
 }
