@@ -28,7 +28,7 @@ export function numberOf(thing: object): number {
 
 const texts = remembered<{ readonly number: number }>(100);
 
-/** The same for a long text. */
+/** A number that stands for a long text, for keys of what is remembered. */
 export function textNumber(text: string): number {
   return texts(text, () => {
     last += 1;

@@ -53,7 +53,7 @@ export const frameIn = (outer: Frame, inner: Frame): Frame => ({
   z: directionIn(outer, inner.z),
 });
 
-/** The same place seen from the other side: x stays, y and z turn about x. */
+/** A frame turned half round about its x: same origin and x, y and z reversed. */
 export const turnedOver = (f: Frame): Frame => ({
   origin: f.origin,
   x: f.x,

@@ -21,7 +21,7 @@ export interface Lean {
   readonly along: number;
   /** The cutter takes this much more of the seat across. */
   readonly across: number;
-  /** And each round end this share of the cutter's diameter more along x, for a mouth that is skewed both ways. */
+  /** Each round end takes this share of the cutter's diameter more along x, for a mouth that is skewed both ways. */
   readonly skew: number;
 }
 

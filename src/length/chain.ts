@@ -10,7 +10,7 @@ export interface Chain {
   readonly steps: readonly number[];
   /** All parts together, in the same steps; their sum. */
   readonly totalSteps: number;
-  /** The same in mm. */
+  /** Each part after rounding, mm. */
   readonly parts: readonly number[];
   readonly total: number;
   /** The largest difference between a part and what it was, mm; less than one step. */

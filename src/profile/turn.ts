@@ -1,7 +1,7 @@
 import { area } from './area.js';
 import type { Profile } from './profile.js';
 
-/** The same outline travelled the other way, from the same first vertex. */
+/** An outline travelled the other way round, from the same first vertex. */
 export const reversed = (profile: Profile): Profile =>
   profile.map((_, i) => {
     const here = profile[(profile.length - i) % profile.length]!;

@@ -131,7 +131,7 @@ function figuresAlone(parts: readonly Part[], mortise: Mortise, onPlane: Vec3): 
   };
 }
 
-/** The same cavities by the kernel's own booleans: for those that are in one piece with other air, and to prove the others. */
+/** Every mortise's cavity by the kernel's own booleans: for those that are in one piece with other air, and to prove the others. */
 export function cavitiesByKernel(kernel: Kernel, board: BoardSolid): ReadonlyMap<Mortise, Cavity> {
   const air = airOf(kernel, board);
   const cavities = new Map<Mortise, Cavity>();

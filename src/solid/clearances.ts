@@ -141,7 +141,7 @@ function notInPlane(facets: Facets, normal: Vec3, offset: number): Facets {
   return Float64Array.from(kept);
 }
 
-/** The same by the kernel's own booleans. */
+/** Clearances of a tenon in its mortises by the kernel's own booleans, mm: the oracle of the fast way. */
 export function clearancesByKernel(
   kernel: Kernel,
   board: BoardSolid,

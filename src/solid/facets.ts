@@ -75,7 +75,7 @@ export function facetsIn(facets: Facets, { origin: o, x, y, z }: Frame): Facets 
   return seen;
 }
 
-/** The same facets seen from their other side. */
+/** Facets with their order of corners reversed: normals point the other way. */
 export function turnedRound(facets: Facets): Facets {
   const turned = facets.slice();
   for (let i = 0; i < facets.length; i += 9) {

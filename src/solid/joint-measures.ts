@@ -30,7 +30,7 @@ export interface MortiseFigures {
   readonly wall: number;
   /** Wood past the ends of the mortise to the nearest edge of the board, along its length, just below its mouth. */
   readonly endWood: number;
-  /** The same to the next cavity that lies before the edge; without end when none does. */
+  /** Wood past the mortise's end to the next cavity before the edge, mm; infinite when none lies there. */
   readonly webWood: number;
   /** The board's extent along the mortise's axis. */
   readonly boardDepth: number;
@@ -55,7 +55,7 @@ export interface TenonFigures {
   readonly offLineDeg: number;
 }
 
-/** The same, measured on the solids. */
+/** Figures of a tenon and its two mortises, measured on the solids; mm. */
 export interface TenonMeasure extends TenonFigures {
   readonly mortises: readonly [a: MortiseMeasure, b: MortiseMeasure];
 }

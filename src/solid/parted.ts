@@ -40,7 +40,7 @@ export function outsideOf(body: Body): Outside {
   return made;
 }
 
-/** The same written in the frame around the one the body stands in. */
+/** Corners and normals of a body, written in the frame around the one it stands in. */
 export const outsideIn = ({ corners, normals }: Outside, place: Frame): Outside => ({
   corners: facetsOut(corners, place),
   normals: facetsOut(normals, { ...place, origin: WORLD.origin }),

@@ -62,7 +62,7 @@ export const isometricView: (solids: Solids) => View = onceForEach((solids) =>
   viewOf(seenParts(solids), VIEW_FRAMES.isometric, { hidden: false }),
 );
 
-/** The same with its parts drawn apart along their joints, and the tenons' axes. */
+/** The piece drawn apart along its joints, with the axes of its tenons. */
 export const explodedView: (solids: Solids) => View = onceForEach((solids) => {
   const shifts = exploded(solids.design);
   return viewOf(seenParts(solids, shifts), VIEW_FRAMES.isometric, {

@@ -114,7 +114,7 @@ const commonTo = (parts: PlanParts): SheetSet => ({
 const printed = (template: TiledTemplate | undefined): number =>
   template?.plan.tiles.filter(({ number }) => number !== undefined).length ?? 0;
 
-/** The same draft on another paper: both show the same live area, in another place of the sheet. */
+/** A draft set on another paper: both show the same live area, in another place of the sheet. */
 function onPaper(draft: Draft, paper: Paper): Draft {
   const orientation: Orientation = draft.page.width > draft.page.height ? 'landscape' : 'portrait';
   const page = pageOf(paper, orientation);

@@ -21,7 +21,7 @@ export const moved = <One extends Stroke>(
     }
   });
 
-/** The same for everything a sheet can hold. */
+/** Everything a sheet can hold, moved by a vector, mm. */
 export const movedEntities = (entities: readonly SheetEntity[], by: Vec2): readonly SheetEntity[] =>
   entities.map((entity): SheetEntity => {
     switch (entity.kind) {

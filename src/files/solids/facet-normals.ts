@@ -19,7 +19,7 @@ export function correctNormals(bytes: Uint8Array): void {
   }
 }
 
-/** The same for the text of an ascii file. */
+/** Text of an ascii STL file with every normal worked out again from its corners. */
 export const withCorrectNormals = (text: string): string =>
   text.replace(
     /^facet normal .*(\nouter loop\nvertex (.*)\nvertex (.*)\nvertex (.*)\n)/gm,

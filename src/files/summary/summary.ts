@@ -32,7 +32,7 @@ export interface SummaryParts {
   /** Undefined when they were not asked for. */
   readonly papers: ShopPapers | undefined;
   readonly revision: string;
-  /** The same for the pieces made to hold the work. */
+  /** Files of each piece made to hold the work, by its id. */
   readonly aidFiles: ReadonlyMap<string, BoardFiles>;
 }
 

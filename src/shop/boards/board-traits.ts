@@ -11,7 +11,7 @@ export interface Trait {
   readonly sizes: readonly number[];
   /** From the middle of the blank, board directions, mm; their order counts. */
   readonly points: readonly Vec3[];
-  /** The same, in any order: the two ends of a slot. */
+  /** Points that may be told in any order: the two ends of a slot. */
   readonly loose: readonly Vec3[];
 }
 

@@ -56,7 +56,7 @@ export interface Holding {
   };
   /** The mortise's middle, along its length, from a named face; measured in the plane of the mouth. */
   readonly along: FromFace;
-  /** The same across it, for a guide board or a template, when a face runs along the mortise. */
+  /** Centre line across the mortise, from a face that runs along it: for a guide board or a template. */
   readonly across?: FromFace;
   /** Instead of `across` when none does: the lines to set a guide board or a template by, each by two marks on arrises. */
   readonly marked?: { readonly centreLine: LineMarks; readonly guideEdge?: LineMarks };

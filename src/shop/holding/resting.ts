@@ -96,7 +96,7 @@ function hornRegion(way: Way, length: number, side: SupportSide): Region {
   ];
 }
 
-/** The same stage with the horn still on; its frame stays where the finished end will be. */
+/** A stage with the horn still on; its frame stays where the finished end will be. */
 export function withHorn(stage: Stage, horn: Resting['horn']): Stage {
   if (!horn) return stage;
   const { minX, maxX, minY, maxY } = bounds(stage.board.outline);

@@ -73,7 +73,7 @@ export function railWays(work: Work, hand: AtHand): readonly Way[] {
   ];
 }
 
-/** The same without rails: along a guide board, in a windowed template. */
+/** Ways to hold a mortise without rails: along a guide board, in a windowed template. */
 export function freeWays(work: Work, hand: AtHand): readonly Way[] {
   const { shop, say } = hand;
   const base = baseOf(shop.router);

@@ -130,7 +130,7 @@ export function workAtStage(seen: SeenStage, finished: Mortise): Work | undefine
   };
 }
 
-/** The same cavity, cut from a face square to its axis. */
+/** A mortise as it is cut from a face square to its axis, the finished cavity unchanged. */
 function cutFrom(face: FaceId, finished: Mortise, above: number): Mortise {
   const { faceNormal: _, ...square } = finished;
   const at = moved(finished.at, scale(finished.at.z, above));

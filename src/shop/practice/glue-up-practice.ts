@@ -4,7 +4,7 @@ export const GLUE_UP_PRACTICE = {
   secondsPerJoint: 60,
   /** A board may be sprung aside by this much to let a tenon in, mm. */
   mostSpring: 0.5,
-  /** And by a hand's push, N. */
+  /** Largest push of a hand that springs a rail into place, N. */
   mostSpringForce: 100,
   /** A tenon that leans more than this from the travel is not entered at all, degrees. */
   mostLeanDeg: 45,

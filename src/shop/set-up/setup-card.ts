@@ -52,7 +52,7 @@ export interface SetupCard {
 /** From the cutter's centre to the rail's inner face. */
 export interface RailSetting {
   readonly distance: number;
-  /** The same to the work's face, at the mouth: less than the distance when a wedge stands between. */
+  /** From the cutter's centre to the work's face, at the mouth: less than the distance when a wedge stands between. */
   readonly toWork: number;
   readonly wedge: Omit<WedgeUse, 'place'> | undefined;
 }
