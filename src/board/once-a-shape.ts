@@ -4,7 +4,7 @@ import type { Board } from './board.js';
 const KEPT = 1000;
 
 /**
- * The same work, done once for each shape: equal boards share it, and one board at stages that do not differ.
+ * Work that is done once for each shape of board: equal boards share it, and one board at stages that do not differ.
  *
  * @param work may look at blank, outline, openings and bevels, and at nothing else of the board
  */

@@ -44,7 +44,7 @@ export async function givenShop(
 }
 
 /**
- * The same with the jig at hand, built by its model; a shop file that names the jig that was made has that one.
+ * The shop of a run and the jig at hand, built by its model; a shop file that names the jig that was made has that one.
  *
  * @param asked the model of the run, and what the person gave for it
  * @returns `given` with what the shop says of its jig when the run makes that jig: what the person gave goes first

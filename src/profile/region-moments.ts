@@ -25,7 +25,7 @@ export const regionMoments = (region: Region): Moments =>
     ),
   );
 
-/** Area and first moments, mm² and mm³, of a region whose closed outline is given as edges in any order. */
+/** Area, centroid and principal direction of a region whose closed outline is given as edges in any order. */
 export function outlineMoments(edges: readonly OutlineEdge[]): Moments {
   let [area, mx, my, xx, yy, xy] = [0, 0, 0, 0, 0, 0];
   for (const [x0, y0, x1, y1] of edges) {
