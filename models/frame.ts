@@ -9,15 +9,55 @@ import { nearestCutter } from '../src/tables/index.js';
 /** Least opening between two rails, so that a clamp and a hand pass, mm. Common practice, no source. */
 const LEAST_OPENING = 50;
 
+/** What a size is when nothing that was given asks for another, mm. */
+const USUAL = { width: 400, railWidth: 70, thickness: 24 } as const;
+
+/** Seat a row of more than two tenons wants, for each of them, mm. */
+const TENON_SEAT = 32;
+
+interface Given {
+  readonly width?: number | undefined;
+  readonly railWidth?: number | undefined;
+  readonly thickness?: number | undefined;
+  readonly cutter?: number | undefined;
+  readonly tenons: number;
+}
+
+/** What was left out follows from what was given. */
+function sized<V extends Given>(v: V): V & { width: number; railWidth: number; thickness: number } {
+  const railWidth = v.railWidth ?? Math.max(USUAL.railWidth, v.tenons > 2 ? v.tenons * TENON_SEAT : 0);
+  return {
+    ...v,
+    railWidth,
+    width: v.width ?? Math.max(USUAL.width, 2 * railWidth + 2 * LEAST_OPENING),
+    thickness: v.thickness ?? Math.max(USUAL.thickness, (v.cutter ?? 0) + 2 * PRACTICE.wall),
+  };
+}
+
 export default defineModel({
   name: 'frame',
   title: 'Frame',
   summary: 'Four rails joined in a rectangle without mitres, for a shed door or a cold-frame light.',
   parameters: {
     length: length({ min: 200, max: 2400, default: 600, help: 'Outside length, along the two long rails.' }),
-    width: length({ min: 200, max: 2400, default: 400, help: 'Outside width, over both long rails.' }),
-    railWidth: length({ min: 40, max: 200, default: 70, help: 'Width of every rail.' }),
-    thickness: length({ min: 15, max: 60, default: 24, help: 'Thickness of every rail.' }),
+    width: length({
+      min: 200,
+      max: 2400,
+      derived: (say) => `${say.fine(USUAL.width)}; more between wide rails`,
+      help: 'Outside width, over both long rails.',
+    }),
+    railWidth: length({
+      min: 40,
+      max: 200,
+      derived: (say) => `${say.fine(USUAL.railWidth)}; more for three tenons`,
+      help: 'Width of every rail.',
+    }),
+    thickness: length({
+      min: 15,
+      max: 60,
+      derived: (say) => `${say.fine(USUAL.thickness)}; more when the cutter asks for it`,
+      help: 'Thickness of every rail.',
+    }),
     tenons: count({ min: 1, max: 3, default: 1, help: 'Loose tenons in each corner.' }),
     cutter: length({
       min: 4,
@@ -26,7 +66,9 @@ export default defineModel({
       help: 'Diameter of the cutter; it sets the mortise width.',
     }),
   },
-  build(v, { cutters }) {
+  complete: sized,
+  build(given, { cutters, deepest }) {
+    const v = sized(given);
     for (const [option, size] of [
       ['length', v.length],
       ['width', v.width],
@@ -52,7 +94,8 @@ export default defineModel({
       place: frame([x + v.railWidth, v.railWidth, 0], [0, 0, 1], [0, 1, 0]),
     });
     const cutter = v.cutter ?? nearestCutter(v.thickness * PRACTICE.tenonShare, cutters);
-    const options = { tenons: v.tenons, cutter };
+    const reach = deepest?.(cutter);
+    const options = { tenons: v.tenons, cutter, ...(reach !== undefined && { deepest: reach }) };
     return assemble({
       name: 'frame',
       title: 'Frame',

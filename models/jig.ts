@@ -10,6 +10,7 @@ import { plate } from './jig/plate.js';
 import { putTogether } from './jig/put-together.js';
 import { rail, SIDES } from './jig/rails.js';
 import { router } from './jig/router.js';
+import { sized } from './jig/sizes.js';
 
 /**
  * A plate under a plunge router, and two rails below it that grip the work between them.
@@ -21,7 +22,9 @@ export default defineModel({
   title: 'Two-rail mortising jig',
   summary: 'A plate under a plunge router with two rails that grip the work, for mortises along its edge.',
   parameters,
-  build(values) {
+  complete: sized,
+  build(given) {
+    const values = sized(given);
     const l = layOut(values);
     const rails = SIDES.map((side) => rail(side, values, l));
     const held = rails.map((each) => fixings(each, values, l));

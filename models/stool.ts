@@ -10,9 +10,10 @@ import { frame, WORLD } from '../src/frame/index.js';
 import type { JoinOptions } from '../src/joinery/index.js';
 import { defineModel } from '../src/model/index.js';
 import { obround } from '../src/profile/index.js';
-import { type Layout, layOut, type StoolValues, type Tread } from './stool/layout.js';
+import { type Layout, layOut, type Tread } from './stool/layout.js';
 import { parameters } from './stool/parameters.js';
 import { type Sides, sides } from './stool/side.js';
+import { type StoolSizes, sized } from './stool/sizes.js';
 
 const HANDS = ['left', 'right'] as const;
 
@@ -24,7 +25,9 @@ export default defineModel({
   title: 'Step stool',
   summary: 'A step for a potting shed: one or two treads on raked, tapered sides with a stretcher between.',
   parameters,
-  build(values, tools) {
+  complete: sized,
+  build(given, tools) {
+    const values = sized(given);
     const l = layOut(values, tools);
     const standing = sides(l);
     return assemble({
@@ -38,7 +41,7 @@ export default defineModel({
         ...standing.steps,
         stretcher(l, standing),
       ],
-      joints: joints(l, values),
+      joints: joints(l, values, tools.deepest?.(l.cutter)),
       derived: derived(l, values),
       notes: [
         'Left and right are as seen by the person standing in front of the stool.',
@@ -50,7 +53,7 @@ export default defineModel({
 });
 
 /** A tread lies on its reference face, which is its underside. */
-function treadBoard(tread: Tread, l: Layout, v: StoolValues, top: boolean): PlacedBoard {
+function treadBoard(tread: Tread, l: Layout, v: StoolSizes, top: boolean): PlacedBoard {
   const width = tread.back - tread.front;
   const hand = obround({ length: v.handLength, width: v.handWidth, centre: [tread.length / 2, width / 2] });
   return {
@@ -79,9 +82,10 @@ function stretcher(l: Layout, { left, right }: Sides): PlacedBoard {
   return trimmedTo(trimmedTo(uncut, left, 'opposite-face', 'left'), right, 'opposite-face', 'right');
 }
 
-function joints(l: Layout, v: StoolValues): readonly JoinRequest[] {
+function joints(l: Layout, v: StoolSizes, deepest: number | undefined): readonly JoinRequest[] {
   const shared: JoinOptions = {
     cutter: l.cutter,
+    ...(deepest !== undefined && { deepest }),
     cheekClearance: v.cheekClearance,
     edgeClearance: v.edgeClearance,
     endGap: v.endGap,
@@ -111,7 +115,7 @@ function joints(l: Layout, v: StoolValues): readonly JoinRequest[] {
   ];
 }
 
-function derived(l: Layout, v: StoolValues): readonly Derived[] {
+function derived(l: Layout, v: StoolSizes): readonly Derived[] {
   const mm = (name: string, value: number, help: string): Derived => ({ name, value, unit: 'mm', help });
   return [
     mm('width at the floor', 2 * l.outerAt(0), 'outside to outside of the feet'),

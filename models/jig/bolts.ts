@@ -29,9 +29,11 @@ export function boltStack(v: JigValues): BoltStack {
     );
   const shallow = bolt.hexHead.height + HEAD_BELOW;
   const above = v.plateThickness + bolt.largeWasher.thickness;
-  const chosen = v.boltLength ?? standardLength(v, bolt, v.railHeight - shallow + above);
+  const chosen =
+    v.boltLength ?? standardLength(v, bolt, v.railHeight - (v.counterboreDepth ?? shallow) + above);
   const least = v.railHeight - shallow + above + THREAD_DIAMETERS * bolt.diameter;
-  const deeper = v.boltLength === undefined ? Math.max(0, least - chosen) : 0;
+  // a shorter bolt is let in deeper until it fills the knob by a diameter
+  const deeper = Math.max(0, least - chosen);
   const counterboreDepth = v.counterboreDepth ?? shallow + deeper;
   if (counterboreDepth < bolt.hexHead.height)
     throw new InputError(

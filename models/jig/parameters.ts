@@ -1,6 +1,7 @@
 import { angle, choice, count, length, lengthList } from '../../src/model/index.js';
 import { fastenerSizes, materialNames, sheetNames } from '../../src/tables/index.js';
 import { HEAD_BELOW, HEAD_SIDE_AIR, RAIL_BEYOND, SLOT_PLAY } from './practice.js';
+import { USUAL } from './usual.js';
 
 /** What the person owns and wants to grip; mm and degrees. */
 export const parameters = {
@@ -8,7 +9,12 @@ export const parameters = {
     default: 'round',
     help: "Outline of the router's base; a flat faces the person.",
   }),
-  baseDiameter: length({ min: 80, max: 300, default: 150, help: 'Diameter of a round base.' }),
+  baseDiameter: length({
+    min: 80,
+    max: 300,
+    derived: (say) => `${say.fine(USUAL.baseDiameter)}; more round a wide circle of holes`,
+    help: 'Diameter of a round base.',
+  }),
   baseLength: length({
     min: 80,
     max: 400,
@@ -33,8 +39,18 @@ export const parameters = {
     default: 10,
     help: 'Thickness of the base where its mounting holes are threaded.',
   }),
-  bitOpening: length({ min: 10, max: 100, default: 32, help: 'Diameter of the opening the cutter passes.' }),
-  cutter: length({ min: 4, max: 20, default: 10, help: 'Diameter of the cutter.' }),
+  bitOpening: length({
+    min: 10,
+    max: 100,
+    derived: (say) => `${say.fine(USUAL.bitOpening)}; less inside a narrow circle of holes`,
+    help: 'Diameter of the opening the cutter passes.',
+  }),
+  cutter: length({
+    min: 4,
+    max: 20,
+    derived: (say) => `${say.fine(USUAL.cutter)}; less for thin work or a narrow opening`,
+    help: 'Diameter of the cutter.',
+  }),
   plunge: length({
     min: 5,
     max: 100,
@@ -42,11 +58,16 @@ export const parameters = {
     help: 'How far the cutter reaches below the plate when it is down.',
   }),
 
-  workMin: length({ min: 6, max: 150, default: 20, help: 'Thickness of the thinnest work to grip.' }),
+  workMin: length({
+    min: 6,
+    max: 150,
+    derived: (say) => `${say.fine(USUAL.workMin)}; more for a thick cutter`,
+    help: 'Thickness of the thinnest work to grip.',
+  }),
   workMax: length({
     min: 8,
     max: 200,
-    default: 85,
+    derived: (say) => `${say.fine(USUAL.workMax)}; as far as slots that are given open`,
     help: 'Thickness of the thickest work to grip; half of it is how far a mortise may lie from the end of a board that a rail fences.',
   }),
 
@@ -56,21 +77,31 @@ export const parameters = {
     default: 'white ash',
     help: 'Wood of the two rails.',
   }),
-  railWidth: length({ min: 25, max: 100, default: 40, help: 'Width of each rail, across the work.' }),
+  railWidth: length({
+    min: 25,
+    max: 100,
+    derived: (say) => `${say.fine(USUAL.railWidth)}; more for wide knobs or counterbores`,
+    help: 'Width of each rail, across the work.',
+  }),
   railHeight: length({
     min: 25,
     max: 120,
-    default: 45,
+    derived: (say) => `${say.fine(USUAL.railHeight)}; more for deep counterbores or long bolts`,
     help: 'How far each rail reaches down beside the work.',
   }),
 
   boltSize: choice(fastenerSizes, { default: 'M8', help: 'Thread of the bolts that hold the rails.' }),
   knobDiameter: length({ min: 15, max: 90, default: 40, help: 'Diameter of the knobs.' }),
-  knobHeight: length({ min: 10, max: 70, default: 28, help: 'Height of the knobs.' }),
+  knobHeight: length({
+    min: 10,
+    max: 70,
+    derived: (say) => `${say.fine(USUAL.knobHeight)}; more over a deep thread`,
+    help: 'Height of the knobs.',
+  }),
   knobThread: length({
     min: 5,
     max: 60,
-    default: 20,
+    derived: (say) => `${say.fine(USUAL.knobThread)}; less in a low knob`,
     help: 'Depth of the threaded hole in a knob, from below.',
   }),
   knobClearance: length({
@@ -84,7 +115,12 @@ export const parameters = {
     default: 'circle',
     help: "How the holes in the router's base are given.",
   }),
-  holeCircle: length({ min: 20, max: 280, default: 110, help: 'Circle through the mounting holes.' }),
+  holeCircle: length({
+    min: 20,
+    max: 280,
+    derived: (say) => `${say.fine(USUAL.holeCircle)}; to suit the base and the opening`,
+    help: 'Circle through the mounting holes.',
+  }),
   holeCount: count({ min: 2, max: 8, default: 4, help: 'Mounting holes on the circle.' }),
   holeStart: angle({
     min: -180,
@@ -159,8 +195,8 @@ export const parameters = {
     help: 'Length of the rails.',
   }),
   boltLength: length({
-    min: 16,
-    max: 220,
+    min: 30,
+    max: 140,
     derived: 'next standard length that fills one diameter of the knob',
     help: 'Length of the bolts, under the head.',
   }),

@@ -1,12 +1,9 @@
-import type { z } from 'zod';
 import { type ErrorText, InputError } from '../../src/errors.js';
 import { type Lean, leaning } from '../../src/frame/index.js';
 import { PRACTICE } from '../../src/joinery/index.js';
 import type { Tools } from '../../src/model/index.js';
 import { nearestCutter } from '../../src/tables/index.js';
-import { type parameters, USUAL_HEIGHT } from './parameters.js';
-
-export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
+import type { StoolSizes } from './sizes.js';
 
 /** Where everything lies: assembly frame, mm; x = 0 in the middle, y = 0 in the middle of the top of a side. */
 export interface Layout {
@@ -61,10 +58,10 @@ export interface Tread {
 const CORNER_AIR = 1;
 
 /** @throws InputError when sizes that are each in range do not go together */
-export function layOut(v: StoolValues, { cutters }: Tools): Layout {
+export function layOut(v: StoolSizes, { cutters }: Tools): Layout {
   const lean = leaning({ splayDeg: v.rake });
   const [spread] = leaning({ splayDeg: v.taper }).outPerRise;
-  const height = v.height ?? USUAL_HEIGHT[v.treads];
+  const { height } = v;
   const under = height - v.treadThickness;
   const bevelRun = v.sideThickness * lean.outPerRise[0];
   const length = under * lean.lengthPerRise + bevelRun;
@@ -122,12 +119,12 @@ export function layOut(v: StoolValues, { cutters }: Tools): Layout {
 }
 
 function stepOf(
-  v: StoolValues,
+  v: StoolSizes,
   height: number,
   topFront: number,
   { bevelRun, lean, outerAt }: { bevelRun: number } & Pick<Layout, 'lean' | 'outerAt'>,
 ): { step: Step; tread: Tread } {
-  const lowerHeight = v.lowerHeight ?? height / 2;
+  const { lowerHeight } = v;
   const under = lowerHeight - v.treadThickness;
   require(height - lowerHeight >= v.treadThickness + 60 && under >= 60, (say) =>
     `lower-height ${say.fine(lowerHeight)} leaves ${say.length(height - lowerHeight - v.treadThickness)} between the treads and ${say.length(under)} below the lower one; both must be at least ${say.fine(60)}: change height or lower-height`);
@@ -142,7 +139,7 @@ function stepOf(
   };
 }
 
-function archOf(v: StoolValues, footFront: number, footBack: number, bevelRun: number): Layout['arch'] {
+function archOf(v: StoolSizes, footFront: number, footBack: number, bevelRun: number): Layout['arch'] {
   if (v.archHeight === 0) return undefined;
   const from = footFront + v.footLength;
   const to = footBack - v.footLength;

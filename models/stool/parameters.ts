@@ -1,8 +1,6 @@
 import { angle, choice, count, flag, length } from '../../src/model/index.js';
 import { speciesNames } from '../../src/tables/index.js';
-
-/** Floor to the top of the highest tread by the number of treads, mm. */
-export const USUAL_HEIGHT = { 1: 230, 2: 420 } as const;
+import { USUAL } from './usual.js';
 
 /** Every size of the stool; mm and degrees. */
 export const parameters = {
@@ -10,7 +8,8 @@ export const parameters = {
   height: length({
     min: 120,
     max: 700,
-    derived: (say) => `${say.fine(USUAL_HEIGHT[1])} for one tread, ${say.fine(USUAL_HEIGHT[2])} for two`,
+    derived: (say) =>
+      `${say.fine(USUAL.height[1])} for one tread, ${say.fine(USUAL.height[2])} for two; more when stretcher or arch ask for it`,
     help: 'Floor to the top of the highest tread.',
   }),
   lowerHeight: length({
@@ -20,8 +19,18 @@ export const parameters = {
     help: 'Floor to the top of the lower tread, when there are two.',
   }),
   treadLength: length({ min: 250, max: 900, default: 420, help: 'Length of the top tread, left to right.' }),
-  treadDepth: length({ min: 140, max: 450, default: 240, help: 'Front to back of each tread.' }),
-  treadThickness: length({ min: 18, max: 50, default: 28, help: 'Thickness of the treads.' }),
+  treadDepth: length({
+    min: 140,
+    max: 450,
+    derived: (say) => `${say.fine(USUAL.treadDepth)}; more when feet and arch ask for it`,
+    help: 'Front to back of each tread.',
+  }),
+  treadThickness: length({
+    min: 18,
+    max: 50,
+    derived: (say) => `${say.fine(USUAL.treadThickness)}; more when the cutter asks for it`,
+    help: 'Thickness of the treads.',
+  }),
   overhang: length({
     min: 0,
     max: 120,
@@ -34,7 +43,12 @@ export const parameters = {
     default: 10,
     help: 'How far the sides are set back from the front and back of a tread.',
   }),
-  sideThickness: length({ min: 18, max: 50, default: 28, help: 'Thickness of the side boards.' }),
+  sideThickness: length({
+    min: 18,
+    max: 50,
+    derived: (say) => `${say.fine(USUAL.sideThickness)}; more when the cutter asks for it`,
+    help: 'Thickness of the side boards.',
+  }),
   rake: angle({ min: 0, max: 20, default: 10, help: 'How far the sides lean outwards, from upright.' }),
   taper: angle({
     min: 0,
@@ -45,22 +59,38 @@ export const parameters = {
   archHeight: length({
     min: 0,
     max: 200,
-    default: 45,
+    derived: (say) =>
+      `${say.fine(USUAL.archHeight)}; the arch radius when that is more, less under a low tread`,
     help: 'Height of the arch between the feet, measured up the side; 0 leaves the foot straight.',
   }),
-  archRadius: length({ min: 0, max: 150, default: 25, help: 'Radius of the two upper corners of the arch.' }),
-  footLength: length({ min: 20, max: 200, default: 55, help: 'Front to back of each foot beside the arch.' }),
+  archRadius: length({
+    min: 0,
+    max: 150,
+    derived: (say) => `${say.fine(USUAL.archRadius)}; less when the arch is low or narrow`,
+    help: 'Radius of the two upper corners of the arch.',
+  }),
+  footLength: length({
+    min: 20,
+    max: 200,
+    derived: (say) => `${say.fine(USUAL.footLength)}; less when the arch asks for it`,
+    help: 'Front to back of each foot beside the arch.',
+  }),
   stretcherWidth: length({
     min: 40,
     max: 200,
-    default: 70,
+    derived: (say) => `${say.fine(USUAL.stretcherWidth)}; more for three tenons, less under a low tread`,
     help: 'Width of the stretcher, standing on edge.',
   }),
-  stretcherThickness: length({ min: 15, max: 50, default: 24, help: 'Thickness of the stretcher.' }),
+  stretcherThickness: length({
+    min: 15,
+    max: 50,
+    derived: (say) => `${say.fine(USUAL.stretcherThickness)}; more when the cutter asks for it`,
+    help: 'Thickness of the stretcher.',
+  }),
   stretcherHeight: length({
     min: 20,
     max: 500,
-    default: 85,
+    derived: (say) => `${say.fine(USUAL.stretcherHeight)}; clear of the arch and of the tread`,
     help: 'Floor to the lower edge of the stretcher.',
   }),
   steppedSide: choice(['two-boards', 'one-board'], {

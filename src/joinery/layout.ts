@@ -126,7 +126,11 @@ function depthIn(draft: Draft, give: Give, side: Side, i: number, foot: Footprin
   const mitre = give.mitres[i];
   // rounded up, so that a stop can be set by a rule: the tenon keeps its length
   if (mitre) return Math.ceil((mitre.into + draft.fit.end) / LENGTH_STEP - SAME_POINT) * LENGTH_STEP;
-  return Math.min(usualDepth(side, foot, draft.thickness), give.most[i] ?? Number.POSITIVE_INFINITY);
+  return Math.min(
+    usualDepth(side, foot, draft.thickness),
+    draft.options.deepest ?? Number.POSITIVE_INFINITY,
+    give.most[i] ?? Number.POSITIVE_INFINITY,
+  );
 }
 
 /** How far two rows stand off their common middle: walls and the wood between them are alike. 0 for one row. */

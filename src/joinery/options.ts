@@ -35,6 +35,8 @@ export interface JoinOptions {
   readonly axis?: AxisOption;
   /** Mortise depth in each board, by board id; along the axis, from the short point of an oblique mouth. */
   readonly depths?: Readonly<Record<string, number>>;
+  /** No usual depth goes beyond this: as far as the cutter at hand cuts. A depth that is given does. */
+  readonly deepest?: number;
   readonly cheekClearance?: number;
   readonly edgeClearance?: number;
   readonly endGap?: number;
@@ -74,6 +76,7 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
   'tenonThickness',
   'axis',
   'depths',
+  'deepest',
   'cheekClearance',
   'edgeClearance',
   'endGap',
@@ -99,7 +102,7 @@ export function checkedOptions(joint: string, boards: readonly string[], options
     if (!KNOWN.has(name)) refuse(`there is no option ${name}: use one of ${[...KNOWN].join(', ')}`);
     if (typeof value === 'number' && !Number.isFinite(value)) refuse(`${name} is ${value}: give a number`);
   }
-  for (const name of ['cutter', 'tenonWidth', 'tenonThickness', 'spacing'] as const) {
+  for (const name of ['cutter', 'tenonWidth', 'tenonThickness', 'spacing', 'deepest'] as const) {
     const value = options[name];
     if (value !== undefined && value <= 0)
       refuse((say) => `${name} is ${say.fine(value)}; it must be more than 0: give more`);

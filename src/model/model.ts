@@ -8,6 +8,8 @@ import { parameterMeta } from './parameter.js';
 export interface Tools {
   /** Diameters of the straight cutters at hand, mm; at least one. */
   readonly cutters: readonly number[];
+  /** How deep a cutter of a diameter cuts, mm; the deepest at hand for one that is not. Unknown when left out. */
+  readonly deepest?: (cutter: number) => number | undefined;
 }
 
 /** Parameters, and how a design is made from them. */
@@ -19,6 +21,8 @@ export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
   readonly summary: string;
   /** One schema gives types, defaults, ranges, help and error text. Names are camelCase. */
   readonly parameters: z.ZodObject<Shape>;
+  /** The values with every size that was left out and can be told beforehand; the same values where there is none. */
+  complete(values: z.infer<z.ZodObject<Shape>>): z.infer<z.ZodObject<Shape>>;
   /**
    * @param tools the usual metric cutters when left out
    * @throws TenonwrightError when the values fit their ranges but not each other
@@ -27,8 +31,10 @@ export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
 }
 
 /** A model as it is written: `parameters` are a plain object of parameter kinds. */
-export interface ModelText<Shape extends z.ZodRawShape> extends Omit<Model<Shape>, 'parameters' | 'build'> {
+export interface ModelText<Shape extends z.ZodRawShape>
+  extends Omit<Model<Shape>, 'parameters' | 'build' | 'complete'> {
   readonly parameters: Shape;
+  complete?(values: z.infer<z.ZodObject<Shape>>): z.infer<z.ZodObject<Shape>>;
   build(values: z.infer<z.ZodObject<Shape>>, tools: Tools): Design;
 }
 
@@ -52,6 +58,7 @@ export function defineModel<Shape extends z.ZodRawShape>(of: ModelText<Shape>): 
     title: of.title,
     summary: of.summary,
     parameters: z.object(of.parameters),
+    complete: of.complete ?? ((values) => values),
     build: (values, tools = { cutters: cutterDiameters() }) => of.build(values, tools),
   };
 }

@@ -43,7 +43,7 @@ export async function curesOf(
     spent += 1;
     return verdictOf(question, { ...values, [knob.name]: value });
   };
-  const all = knobs(question.model, values, given);
+  const all = knobs(question.model, question.model.complete(values), given);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
     const open = codes.filter((code) => !cures.has(code));
     if (open.length === 0 || spent >= MOST_VERDICTS) break;
@@ -137,7 +137,7 @@ export async function cureOfRefusal(
       return false;
     }
   };
-  const all = knobs(question.model, values, given);
+  const all = knobs(question.model, question.model.complete(values), given);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
     const ranked = group
       .flatMap((knob) =>

@@ -142,7 +142,7 @@ test('for all valid sizes a knob clears the router base at every position of its
                   Math.max(0, Math.abs(x) - v.baseLength / 2),
                   Math.max(0, Math.abs(y) - v.baseWidth / 2),
                 )
-              : Math.hypot(x, y) - v.baseDiameter / 2;
+              : Math.hypot(x, y) - v.baseDiameter! / 2;
           expect(toBase - v.knobDiameter / 2).toBeGreaterThanOrEqual(v.knobClearance - 1e-9);
         }
       }
@@ -234,14 +234,14 @@ test('for all valid sizes the screw heads lie below the sliding face and inside 
 
 test('a slot made too short opens less than the thickest work, and the wish stays to be checked', () => {
   // 90 − 9 − 40
-  const design = built({ slotLength: 90 });
+  const design = built({ slotLength: 90, workMax: 85 });
   expect(gapIn(design, 'widest work')).toBeCloseTo(41, 9);
   expect(design.mechanism!.reaches[1]).toMatchObject({ pose: 'widest work', wanted: 85, sense: 'at least' });
 });
 
 test('knobs too large for the rails keep them from closing on the thinnest work', () => {
   // 70 + 2 − 40
-  expect(gapIn(built({ knobDiameter: 70, workMax: 70 }), 'narrowest work')).toBeCloseTo(32, 9);
+  expect(gapIn(built({ knobDiameter: 70, workMax: 70, railWidth: 40 }), 'narrowest work')).toBeCloseTo(32, 9);
 });
 
 test('overrides reach the boards and leave the limits for the checks', () => {
@@ -288,15 +288,15 @@ test.each([
   [{ workMin: 70, workMax: 60 }, 'swap work-min and work-max'],
   [{ cutter: 12, bitOpening: 12 }, 'does not pass through an opening of 12 mm'],
   [{ routerBase: 'round-with-flat', baseFlat: 80 }, 'its flat is 80 mm from the cutter'],
-  [{ holeCircle: 148 }, 'inside the edge of the router base'],
-  [{ holeCircle: 40 }, "of wood to the cutter's opening"],
+  [{ holeCircle: 148, baseDiameter: 150 }, 'inside the edge of the router base'],
+  [{ holeCircle: 40, bitOpening: 32 }, "of wood to the cutter's opening"],
   [{ plateThickness: 6, screwSize: 'M10', holeCircle: 100 }, 'use a thicker plate'],
   [{ knobThread: 8 }, 'use knobs with a deeper thread'],
-  [{ knobThread: 30 }, 'the thread must be less deep'],
+  [{ knobThread: 30, knobHeight: 28 }, 'the thread must be less deep'],
   [{ slotLength: 45 }, 'leave no gap between two rails'],
   [{ railLength: 200 }, 'lengthen them'],
   [{ counterboreDepth: 4 }, 'standing proud'],
-  [{ counterboreDepth: 40 }, 'make the rails higher'],
+  [{ counterboreDepth: 40, railHeight: 45 }, 'make the rails higher'],
   [{ mounting: 'points', holePoints: '40 40' }, 'is not a point'],
   [{ mounting: 'distances', holeDistances: '1-2 10; 1-3 20; 2-3 40' }, 'make no triangle'],
   [{ plateMaterial: 'cheese' }, 'birch plywood'],
@@ -325,16 +325,16 @@ test('a person who works in inches is told in inches what does not fit', () => {
     'its flat is 3.1496" from the cutter',
   );
   for (const raw of [
-    { holeCircle: 148 },
-    { baseDiameter: 100 },
-    { holeCircle: 40 },
+    { holeCircle: 148, baseDiameter: 150 },
+    { baseDiameter: 100, holeCircle: 110 },
+    { holeCircle: 40, bitOpening: 32 },
     { plateThickness: 6, screwSize: 'M10', holeCircle: 100 },
     { knobThread: 8 },
-    { knobThread: 30 },
+    { knobThread: 30, knobHeight: 28 },
     { slotLength: 45 },
     { railLength: 200 },
     { counterboreDepth: 4 },
-    { counterboreDepth: 40 },
+    { counterboreDepth: 40, railHeight: 45 },
     { mounting: 'distances', holeDistances: '1-2 10; 1-3 20; 2-3 40' },
     { mounting: 'distances', holeDistances: '1-2 80; 2-3 80; 3-4 80; 1-4 80; 1-3 113.14; 2-4 117' },
   ]) {

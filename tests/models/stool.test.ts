@@ -164,7 +164,7 @@ describe('a stool with two treads', () => {
 });
 
 test('a stretcher so high that its mortises would meet those of the tread makes way, and it is told', async () => {
-  const design = built({ stretcherHeight: 120, stretcherWidth: 80, rake: 0, treadTenons: 1 });
+  const design = built({ height: 230, stretcherHeight: 120, stretcherWidth: 80, rake: 0, treadTenons: 1 });
   const found = await findings(design);
   expect(found.filter(({ level }) => level === 'error')).toEqual([]);
   expect(found.map(({ code }) => code)).toContain('made-way');
@@ -177,17 +177,17 @@ test.each<[Raw, string, string]>([
     'leaves 0" between the sides at the top; it must leave at least 3-5/32"',
   ],
   [
-    { stretcherHeight: 180 },
+    { height: 230, stretcherHeight: 180, stretcherWidth: 70 },
     'put the top of the stretcher 250.0 mm above the floor; the underside of the tread is at 202.0 mm: lower the stretcher',
     'put the top of the stretcher 9-27/32" above the floor; the underside of the tread is at 7-61/64"',
   ],
   [
-    { footLength: 120 },
+    { footLength: 120, treadDepth: 240, archRadius: 25 },
     'leaves 2.0 mm between the feet; the arch needs 50.0 mm for its two corners: shorten the feet',
     'leaves 5/64" between the feet; the arch needs 1-31/32"',
   ],
   [
-    { archRadius: 60 },
+    { archRadius: 60, archHeight: 45 },
     'arch-radius 60 mm is more than arch-height 45 mm: make the radius smaller',
     'arch-radius 2.3622" is more than arch-height 1.7717"',
   ],
@@ -197,7 +197,7 @@ test.each<[Raw, string, string]>([
     'arch-height 5/32" is no more than the 3/16" (+0.17 mm)',
   ],
   [
-    { treads: 2, lowerHeight: 380 },
+    { treads: 2, height: 420, lowerHeight: 380 },
     'lower-height 380 mm leaves 12.0 mm between the treads and 352.0 mm below the lower one; both must be at least 60 mm',
     'leaves 15/32" between the treads and 13-55/64" below the lower one; both must be at least 2.3622"',
   ],

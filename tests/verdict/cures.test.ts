@@ -57,13 +57,13 @@ describe('a cure that is told works when it is typed', () => {
   });
 
   const refused: readonly (readonly [string, Raw, Units])[] = [
-    ['stool', { 'stretcher-height': '200' }, 'mm'],
-    ['stool', { 'stretcher-height': '8' }, 'in'],
-    ['stool', { 'arch-height': '150' }, 'mm'],
-    ['stool', { treads: '2', height: '200' }, 'mm'],
+    ['stool', { height: '230', 'stretcher-height': '200' }, 'mm'],
+    ['stool', { height: '9', 'stretcher-height': '8' }, 'in'],
+    ['stool', { height: '230', 'arch-height': '180' }, 'mm'],
+    ['stool', { treads: '2', height: '160' }, 'mm'],
     ['frame', { length: '200', 'rail-width': '90' }, 'mm'],
-    ['jig', { 'work-min': '70' }, 'mm'],
-    ['jig', { 'counterbore-depth': '40' }, 'mm'],
+    ['jig', { 'work-min': '70', 'work-max': '60' }, 'mm'],
+    ['jig', { 'counterbore-depth': '40', 'rail-height': '45' }, 'mm'],
   ];
   test.each(refused)('%s %j in %s: it can be built and has no error', async (name, raw, units) => {
     const model = MODELS[name]!;

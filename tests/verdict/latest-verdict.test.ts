@@ -34,7 +34,7 @@ test('while a person drags a slider only the last stop is judged to the end, and
 
 test('sizes that cannot be built are refused in the answer', async () => {
   const ask = latestVerdict(question, () => Promise.resolve());
-  const answer = await ask(values({ stretcherHeight: 200 }));
+  const answer = await ask(values({ height: 230, stretcherHeight: 200 }));
   expect(answer!.refused).toBeDefined();
   expect(answer!.findings).toEqual([]);
 });

@@ -5,5 +5,6 @@ export default defineModel({
   ...smallModel,
   name: 'clash',
   parameters: { out: text({ default: 'left', help: 'a name the command line needs for itself' }) },
+  complete: (values) => values,
   build: () => smallModel.build({} as never),
 });

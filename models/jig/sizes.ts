@@ -1,0 +1,83 @@
+import { fastener } from '../../src/tables/index.js';
+import type { JigGiven, JigValues } from './jig-values.js';
+import {
+  CUTTER_AIR,
+  HEAD_BELOW,
+  KNOB_GAP,
+  OPENING_AIR,
+  RAIL_FLOOR,
+  THREAD_DIAMETERS,
+  TIP_AIR,
+} from './practice.js';
+import { USUAL } from './usual.js';
+
+/** From the circle of the mounting holes to the edge of a round base, and to the opening, over both sides: a countersunk head, and wood. */
+const ROUND_HOLES = 20;
+
+/** Solid knob above its thread, usual and least. */
+const KNOB_TOP = 8;
+const LEAST_KNOB_TOP = 3;
+
+/** Wood beside a counterbore. */
+const BESIDE_COUNTERBORE = 6;
+
+/**
+ * Works out what was left out from what was given, so that one size asked for finds its neighbours ready for it. A size that was given is
+ * never touched.
+ */
+export function sized(v: JigGiven): JigValues {
+  const bolt = fastener(v.boltSize);
+  const onCircle = v.mounting === 'circle' && v.routerBase !== 'rectangle';
+  const baseDiameter =
+    v.baseDiameter ?? Math.max(USUAL.baseDiameter, onCircle ? (v.holeCircle ?? 0) + ROUND_HOLES : 0);
+  const holeCircle =
+    v.holeCircle ??
+    Math.max(
+      Math.min(USUAL.holeCircle, onCircle ? baseDiameter - ROUND_HOLES : USUAL.holeCircle),
+      (v.bitOpening ?? 0) + ROUND_HOLES,
+    );
+  const gap = v.workMin ?? v.workMax ?? USUAL.workMin;
+  const cutter =
+    v.cutter ??
+    Math.max(
+      4,
+      Math.min(USUAL.cutter, gap - 2 * CUTTER_AIR, (v.bitOpening ?? USUAL.bitOpening) - 2 * OPENING_AIR),
+    );
+  const bitOpening =
+    v.bitOpening ?? Math.max(cutter + 2 * OPENING_AIR, Math.min(USUAL.bitOpening, holeCircle - ROUND_HOLES));
+  const railWidth =
+    v.railWidth ??
+    Math.max(
+      USUAL.railWidth,
+      v.knobDiameter + KNOB_GAP - (v.workMin ?? USUAL.workMin),
+      (v.counterboreDiameter ?? 0) + 2 * BESIDE_COUNTERBORE,
+    );
+  const opens = v.slotLength === undefined ? USUAL.workMax : v.slotLength - bolt.clearanceHole - railWidth;
+  const workMax =
+    v.workMax ??
+    Math.max(Math.min(USUAL.workMax, opens), v.workMin ?? Math.min(opens, cutter + 2 * CUTTER_AIR), 8);
+  const workMin = v.workMin ?? Math.min(workMax, Math.max(USUAL.workMin, cutter + 2 * CUTTER_AIR));
+  const above = v.plateThickness + bolt.largeWasher.thickness + THREAD_DIAMETERS * bolt.diameter + TIP_AIR;
+  const railHeight =
+    v.railHeight ??
+    Math.max(
+      USUAL.railHeight,
+      (v.counterboreDepth ?? 0) + RAIL_FLOOR,
+      Math.min(120, (v.boltLength ?? 0) - above + bolt.hexHead.height + HEAD_BELOW),
+    );
+  const knobHeight = v.knobHeight ?? Math.max(USUAL.knobHeight, (v.knobThread ?? 0) + KNOB_TOP);
+  const knobThread = v.knobThread ?? Math.min(USUAL.knobThread, knobHeight - LEAST_KNOB_TOP);
+  return {
+    ...v,
+    baseDiameter,
+    holeCircle,
+    bitOpening,
+    cutter,
+    workMin,
+    workMax,
+    railWidth,
+    railHeight,
+    knobHeight,
+    knobThread,
+  };
+}
