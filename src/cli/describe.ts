@@ -1,27 +1,39 @@
 import { z } from 'zod';
-import { describeParameters } from '../model/index.js';
+import type { Units } from '../length/index.js';
+import { speaker } from '../length/index.js';
+import type { Limits, Model } from '../model/index.js';
+import { describeParameters, limitsOf, optionName, parameterMeta, readParameters } from '../model/index.js';
+import { toolsOf } from '../shop/index.js';
 import { type Command, DONE } from './command.js';
-import { units } from './shared-options.js';
+import { givenShop } from './given-shop.js';
+import { givenValues } from './given-values.js';
+import { from, shop, units } from './shared-options.js';
 import { columnsOf } from './surroundings.js';
 import { table, wrap } from './table.js';
 
-const options = { units };
+const options = { from, shop, units };
 
-/** `tenonwright describe stool`: its parameters. */
+/** `tenonwright describe stool`: its parameters; with values, between what limits each size can be had beside them. */
 export const describe: Command<typeof options> = {
   name: 'describe',
   summary: "list a model's parameters with defaults and ranges",
-  about: 'model',
+  about: 'model and parameters',
   parameters: z.object(options),
-  async act({ units }, { around, model }) {
+  async act({ from, shop, units }, { around, model, raw }) {
     const width = columnsOf(around);
     const rows = describeParameters(model, units);
+    const given = await givenValues(from, raw, around.cwd);
+    const known = Object.keys(given).length > 0 || shop !== undefined;
+    const values = known ? readParameters(model, given, units) : {};
+    const tools = known ? toolsOf((await givenShop(shop, units, around)).shop) : undefined;
+    const limits = known ? limitsOf(model, values, tools) : undefined;
+    const row = (option: string) => limitWords(model, option, limits, units);
     around.out.write(`${model.title}\n${wrap(model.summary, width).join('\n')}\n\n`);
     around.out.write(
       table(
         [
-          ['option', 'default', 'range', 'help'],
-          ...rows.map((row) => [`--${row.option}`, row.default, row.range, row.help]),
+          ['option', 'default', limits ? 'range with these values' : 'range', 'help'],
+          ...rows.map((of) => [`--${of.option}`, of.default, row(of.option) ?? of.range, of.help]),
         ],
         width,
       ),
@@ -29,3 +41,20 @@ export const describe: Command<typeof options> = {
     return DONE;
   },
 };
+
+/** The limits of a size in the person's units; undefined where there are none beside its range. */
+function limitWords(
+  model: Model,
+  option: string,
+  limits: ReadonlyMap<string, Limits> | undefined,
+  units: Units,
+): string | undefined {
+  const name = Object.keys(model.parameters.shape).find((one) => optionName(one) === option)!;
+  const found = limits?.get(name);
+  if (!found) return undefined;
+  const { kind } = parameterMeta(name, model.parameters.shape[name]!);
+  const say = speaker(units);
+  const word = (value: number) =>
+    kind === 'length' ? say.fine(value) : kind === 'angle' ? say.angle(value) : String(value);
+  return `${word(found.least)} to ${word(found.most)}`;
+}

@@ -5,6 +5,7 @@ export {
   type ParameterValue,
   parameterValues,
 } from './describe-parameters.js';
+export { type Limits, limitsOf } from './limits.js';
 export { defineModel, type Model, type ModelText, type Tools } from './model.js';
 export { didYouMean, nearest } from './nearest.js';
 export { angle, count, length } from './number-kinds.js';
