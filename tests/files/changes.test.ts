@@ -49,7 +49,10 @@ test('a rerun of the same design changes nothing', async () => {
 });
 
 test('a wider stretcher changes its parameter, its board and its own joints, and no other board', async () => {
-  const changes = changesSince(written(await summary({})), await summary({ stretcherWidth: 80 }));
+  const changes = changesSince(
+    written(await summary({ stretcherWidth: 70, height: 230 })),
+    await summary({ stretcherWidth: 80, height: 230 }),
+  );
   expect(changes).toContainEqual({
     of: 'parameter',
     subject: 'stretcher-width',
@@ -80,7 +83,10 @@ test('a second tread is new, and so are its joints', async () => {
 });
 
 test('lengths and angles are told in the units of the run', async () => {
-  const changes = changesSince(written(await summary({})), await summary({ rake: 12, stretcherWidth: 76.2 }));
+  const changes = changesSince(
+    written(await summary({ stretcherWidth: 70 })),
+    await summary({ rake: 12, stretcherWidth: 76.2 }),
+  );
   expect(changeLines(changes, speaker('in'))).toContain('parameter stretcher-width: 2.7559" -> 3"');
   expect(changeLines(changes, speaker('in'))).toContain('parameter rake: 10° -> 12°');
 });

@@ -62,5 +62,5 @@ test('a region of two patches is measured over both', () => {
 });
 
 test('an empty region has no rectangle', () => {
-  expect(() => minimumRectangle([])).toThrow('0 hull corners');
+  expect(() => minimumRectangle([])).toThrow('hull has 0 corners');
 });
