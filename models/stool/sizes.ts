@@ -14,7 +14,7 @@ export type StoolSizes = Pick<StoolValues, 'cutter'> & {
 
 /** From the arch to the stretcher's lower edge, and from its upper edge to a tread: room for their mortises, mm. */
 const ABOVE_ARCH = 40;
-const BELOW_TREAD = 47;
+const BELOW_TREAD = 35;
 
 /** From the arch to the underside of a tread, and straight wood between the arch's two corners, mm. */
 const ARCH_TO_TREAD = 40;

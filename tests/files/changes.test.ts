@@ -27,7 +27,7 @@ async function summary(
     return summaryOf({
       design,
       version,
-      parameters: parameterValues(stool, values),
+      parameters: parameterValues(stool, stool.complete(values)),
       volumes: new Map([...solids.boards.values()].map(({ id, own }) => [id, volume(own)])),
       tenons: measureJoints(solids),
       findings: [],
