@@ -2,7 +2,7 @@ import type { Design } from '../assembly/index.js';
 import { boardOutside } from '../board/index.js';
 import { add, directionOut, pointOut, scale, type Vec3 } from '../frame/index.js';
 import type { Say } from '../length/index.js';
-import { type GlueStep, glueUp } from '../shop/index.js';
+import { type GlueStep, glueUp, type Shop, toolLimits } from '../shop/index.js';
 import { type Outside, parted } from '../solid/index.js';
 import { stuck } from './assembly-path.js';
 import type { FigureBench } from './bench.js';
@@ -23,11 +23,27 @@ export interface QuickVerdict {
   readonly sound: boolean;
 }
 
+/** What a mortise is cut with. */
+export interface ToolsAtHand {
+  readonly shop: Shop;
+  /** Thickness of the jig's plate, mm. */
+  readonly plate: number;
+}
+
+/** Mortises the router and its cutter may not reach the bottom of through the plate. */
+const outOfReach = (design: Design, say: Say, { shop, plate }: ToolsAtHand): string[] =>
+  design.boards.flatMap(({ board }) =>
+    board.mortises
+      .filter((mortise) => toolLimits(mortise, plate, shop, say).length > 0)
+      .map(({ id }) => `reach into mortise ${id} of ${board.id}`),
+  );
+
 /**
  * A verdict from the data alone: fit, depth, inset, walls, one line, and whether planes part the boards where they stand and on
- * the way to their seats. No solid is made. Holding in a shop, and what a mechanism asks for, are left to the full verdict.
+ * the way to their seats. No solid is made. What a mechanism asks for is left open;
+ * of the shop only the reach of its router and cutters is looked at: how the jig holds each board only the full verdict tells.
  */
-export function quickVerdict(design: Design, say: Say): QuickVerdict {
+export function quickVerdict(design: Design, say: Say, tools?: ToolsAtHand): QuickVerdict {
   const { tenons, open } = quickFigures(design);
   const bench: FigureBench = {
     tenons,
@@ -39,7 +55,13 @@ export function quickVerdict(design: Design, say: Say): QuickVerdict {
     ...[tenonFit, inLine, walls, mortiseDepth, endInset, tenonThickness].flatMap((check) => check(bench)),
     ...stuck(bench, { glueUp: glue, inTheWay: [] }),
   ];
-  const left = [...open, ...unknown(design), ...glue.loose, ...notParted(design, glue.steps)];
+  const left = [
+    ...open,
+    ...(tools ? outOfReach(design, say, tools) : []),
+    ...unknown(design),
+    ...glue.loose,
+    ...notParted(design, glue.steps),
+  ];
   const failed = findings.some(({ level }) => level === 'error');
   return { findings, open: left, sound: !failed && left.length === 0 };
 }

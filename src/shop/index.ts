@@ -115,6 +115,7 @@ export {
   type SupportUse,
   seenStage,
   stagesOf,
+  toolLimits,
   type Uncut,
   uncutMortises,
   unheld,

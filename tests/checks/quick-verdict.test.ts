@@ -6,6 +6,7 @@ import { quickVerdict } from '../../src/checks/index.js';
 import { moved } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';
+import { builtInShop } from '../../src/shop/index.js';
 import { many, SEED } from '../properties/seed.js';
 import { spoiltDesigns } from '../properties/spoilt-designs.js';
 import { codes, findings, measured, sample, withMortises, withPlace, withTenons } from './sample-design.js';
@@ -89,6 +90,14 @@ test('what it does not know is left open: a jig with its screws, a board with a 
     boards: [{ ...shelf!, board: { ...shelf!.board, grooves: [{} as never] } }, ...others],
   };
   expect(quick(grooved).open).toContain('grooves of shelf');
+});
+
+test('a mortise deeper than the router at hand plunges is left open, so that nothing is called sound that cannot be cut', () => {
+  const shop = builtInShop('mm');
+  const tools = { shop: { ...shop, router: { ...shop.router, plungeTravel: 20 } }, plate: 12 };
+  const told = quickVerdict(sample(), speaker('mm'), tools);
+  expect(told.open.filter((one) => one.startsWith('reach into mortise')).length).toBe(2);
+  expect(told.sound).toBe(false);
 });
 
 test('a sound stool is sound at once, and its figures are none better than those on the solids', async () => {

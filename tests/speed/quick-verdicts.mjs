@@ -5,14 +5,19 @@
  * node tests/speed/quick-verdicts.mjs [designs] [seed]
  */
 import process from 'node:process';
+import jig from '../../dist/models/jig.js';
 import { quickVerdict } from '../../dist/src/checks/index.js';
 import { speaker } from '../../dist/src/length/index.js';
+import { readParameters } from '../../dist/src/model/index.js';
+import { builtInShop, jigAtHand } from '../../dist/src/shop/index.js';
 import { spoiltDesigns } from './random-designs.mjs';
 import { verdictsBy } from './verdicts.mjs';
 
 const [designs = '5000', seed = '20240611'] = process.argv.slice(2);
 const full = await verdictsBy(new URL('../../dist/', import.meta.url));
 const say = speaker('mm');
+const { plate } = jigAtHand(jig.build(readParameters(jig, {}, 'mm')));
+const tools = { shop: builtInShop('mm'), plate: plate.thickness };
 const tally = { refused: 0, sound: 0, bothSound: 0, bothFaulty: 0, stricter: 0, wrong: 0 };
 const times = [];
 
@@ -22,7 +27,7 @@ for (const { name, design } of await spoiltDesigns(Number(designs), Number(seed)
     continue;
   }
   const before = process.cpuUsage();
-  const quick = quickVerdict(design, say);
+  const quick = quickVerdict(design, say, tools);
   const { user, system } = process.cpuUsage(before);
   times.push((user + system) / 1000);
   const errors = await errorsOf(design);

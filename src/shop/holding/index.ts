@@ -21,6 +21,7 @@ export { type MarkedLines, markedOut } from './measured.js';
 export { withHorn } from './resting.js';
 export type { Stage, StageName } from './stage.js';
 export { stagesOf } from './stages.js';
+export { toolLimits } from './tool-limits.js';
 export { type Uncut, uncutMortises, unheld } from './uncut.js';
 export { THICK_END } from './wedge.js';
 export { type SeenFace, type SeenStage, seenStage, type Work } from './work-at-stage.js';
