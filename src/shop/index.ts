@@ -4,6 +4,7 @@ export {
   builtInShop,
   type ClampAtHand,
   type CutterAtHand,
+  cutterAtHand,
   fnv1a,
   type GlueAtHand,
   type JigAtHand,

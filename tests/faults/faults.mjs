@@ -524,13 +524,13 @@ export const FAULTS = [
   ),
   // findings
   ...faults(
-    'src/checks/cutters-at-hand.ts',
+    'src/tables/cutters.ts',
     ['tests/checks/cutters-at-hand.test.ts'],
     [
       [
         'cutters: the farthest for the nearest',
-        'Math.abs(b - cutter) < Math.abs(a - cutter) ? b : a',
-        'Math.abs(b - cutter) > Math.abs(a - cutter) ? b : a',
+        'Math.abs(size - wished) < Math.abs(best - wished) ? size : best',
+        'Math.abs(size - wished) > Math.abs(best - wished) ? size : best',
       ],
     ],
   ),

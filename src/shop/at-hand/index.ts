@@ -1,4 +1,5 @@
 export { builtInShop } from './built-in-shop.js';
+export { cutterAtHand } from './cutter-at-hand.js';
 export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
 export { jigOfShop, jigParameters, withMadeJig } from './jig-of-shop.js';
 export { readShop, shopUnits } from './read-shop.js';

@@ -1,7 +1,6 @@
 import type { Mortise } from '../../board/index.js';
 import type { Say } from '../../length/index.js';
-import { SAME_CUTTER } from '../../tolerances.js';
-import type { Shop } from '../at-hand/index.js';
+import { cutterAtHand, type Shop } from '../at-hand/index.js';
 import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
 import type { BrokenLimit, LimitCode } from './holding.js';
 
@@ -14,7 +13,7 @@ import type { BrokenLimit, LimitCode } from './holding.js';
 export function toolLimits(mortise: Mortise, through: number, shop: Shop, say: Say): readonly BrokenLimit[] {
   const { router } = shop;
   const below = through + mortise.depth;
-  const cutter = shop.cutters.find((one) => Math.abs(one.nominal - mortise.width) < SAME_CUTTER);
+  const cutter = cutterAtHand(shop, mortise.width);
   const broken: BrokenLimit[] = [];
   const mm = say.length;
   const add = (

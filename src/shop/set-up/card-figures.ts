@@ -1,6 +1,7 @@
 import { trimmed } from '../../length/index.js';
+import { cutterAtHand } from '../at-hand/index.js';
 import { inBoth } from '../words/index.js';
-import { cutterAtHand, type FigureRequest } from './figure-request.js';
+import type { FigureRequest } from './figure-request.js';
 import { bushFigures, edgeGuideFigure } from './guide-figures.js';
 import { atLeast } from './judged.js';
 import type { Figure } from './setup-card.js';

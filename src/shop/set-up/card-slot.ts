@@ -1,6 +1,5 @@
-import type { Shop } from '../at-hand/index.js';
+import { cutterAtHand, type Shop } from '../at-hand/index.js';
 import type { LaidIn } from '../holding/index.js';
-import { cutterAtHand } from './figure-request.js';
 import type { Figure } from './setup-card.js';
 
 /** The slot the cutter cuts in the wood of these mouths, as measured; the narrower of two kinds of grain. */

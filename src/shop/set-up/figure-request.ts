@@ -1,6 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import { SAME_CUTTER } from '../../tolerances.js';
-import { baseOf, type CutterAtHand, type JigAtHand, plateOf, type Shop } from '../at-hand/index.js';
+import { baseOf, type JigAtHand, plateOf, type Shop } from '../at-hand/index.js';
 import type { Aid, Holding, Work } from '../holding/index.js';
 
 /** What the figures of a set-up are worked out from. */
@@ -20,7 +19,3 @@ export const slidingOutlines = (jig: JigAtHand, shop: Shop): FigureRequest['outl
   'jig plate': plateOf(jig).outline,
   'router base': baseOf(shop.router).outline,
 });
-
-/** The cutter of the shop with a nominal diameter. */
-export const cutterAtHand = (shop: Shop, nominal: number): CutterAtHand | undefined =>
-  shop.cutters.find((one) => Math.abs(one.nominal - nominal) < SAME_CUTTER);

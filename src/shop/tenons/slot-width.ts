@@ -1,6 +1,6 @@
 import type { Say } from '../../length/index.js';
-import { SAME_CUTTER, SAME_POINT } from '../../tolerances.js';
-import type { CutterAtHand, Shop, Verdict } from '../at-hand/index.js';
+import { SAME_POINT } from '../../tolerances.js';
+import { type CutterAtHand, cutterAtHand, type Shop, type Verdict } from '../at-hand/index.js';
 import { STOCK_PRACTICE } from '../practice/index.js';
 
 /** Which way the grain runs at a mortise's mouth: the cutter cuts a different width in each. */
@@ -25,7 +25,7 @@ export interface SlotWidth {
  * @param grains those of the mortises the tenon goes into
  */
 export function slotWidthOf(shop: Shop, cutter: number, grains: readonly SlotGrain[], say: Say): SlotWidth {
-  const at = shop.cutters.find((one) => Math.abs(one.nominal - cutter) < SAME_CUTTER);
+  const at = cutterAtHand(shop, cutter);
   const measured = grains.flatMap((grain) => {
     const width = at && slotIn(at, grain);
     return width === undefined ? [] : [{ grain, width }];
