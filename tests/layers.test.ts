@@ -13,6 +13,8 @@ const ORDER: readonly (readonly string[])[] = [
   // lengths as text and frames in space know nothing of each other
   ['length', 'frame'],
   ['tables'],
+  // figures alone: they know the tables and no design
+  ['statics', 'movement'],
   ['profile'],
   ['board', 'mounting'],
   ['joinery'],
@@ -20,8 +22,6 @@ const ORDER: readonly (readonly string[])[] = [
   ['model'],
   ['models'],
   ['solid'],
-  // figures alone: they know the tables and no design
-  ['statics', 'movement'],
   ['shop'],
   ['checks'],
   ['verdict'],

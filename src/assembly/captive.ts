@@ -1,8 +1,8 @@
 import type { Board, Groove } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { type Frame, frameIn, frameOut, pointOut } from '../frame/index.js';
+import { seasonalMovement } from '../movement/index.js';
 import { SAME_POINT } from '../tolerances.js';
-import { seasonalMovement } from './movement.js';
 import type { PlacedBoard } from './placed-board.js';
 
 /** A panel to be held in grooves, not glued; lengths mm. */

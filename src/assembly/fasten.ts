@@ -17,11 +17,11 @@ import {
   type Vec3,
 } from '../frame/index.js';
 import { type Contact, contacts } from '../joinery/index.js';
+import { seasonalMovement } from '../movement/index.js';
 import { minimumRectangle } from '../profile/index.js';
 import { type ButtonSize, buttonPieces } from './button.js';
 import type { Hardware } from './design.js';
 import type { Fastening, FastenRequest } from './fastening.js';
-import { seasonalMovement } from './movement.js';
 import type { PlacedBoard } from './placed-board.js';
 import { screwPieces, screwSizes } from './wood-screw.js';
 

@@ -7,7 +7,6 @@ export type { Fastening, FastenRequest } from './fastening.js';
 export * from './leg-between.js';
 export * from './mechanism.js';
 export * from './mirrored.js';
-export { seasonalMovement } from './movement.js';
 export type { PlacedBoard } from './placed-board.js';
 export * from './repeated.js';
 export * from './trimmed.js';

@@ -1,2 +1,3 @@
 export * from './moisture.js';
 export * from './movement.js';
+export * from './seasonal.js';

@@ -1,4 +1,5 @@
 import { sheetNames, species, speciesNames } from '../tables/index.js';
+import { change, coefficient } from './movement.js';
 
 /** How much the moisture of wood in a heated house changes over a year, percentage points. Common practice, no source. */
 const MOISTURE_SWING = 6;
@@ -15,6 +16,6 @@ const UNKNOWN_WOOD = 0.015;
  */
 export function seasonalMovement(material: string, width: number): number {
   if (sheetNames.includes(material)) return 0;
-  const figures = speciesNames.includes(material) ? species(material).movement : undefined;
-  return width * (figures ? figures.tangential * MOISTURE_SWING : UNKNOWN_WOOD);
+  const perPoint = speciesNames.includes(material) ? coefficient(species(material), 'flat') : undefined;
+  return perPoint === undefined ? width * UNKNOWN_WOOD : change(width, perPoint, MOISTURE_SWING);
 }
