@@ -1,3 +1,4 @@
+export { canBeBuilt } from './can-be-built.js';
 export {
   derivedText,
   describeParameters,

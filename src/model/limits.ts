@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { TenonwrightError } from '../errors.js';
+import { canBeBuilt } from './can-be-built.js';
 import type { Model, Tools } from './model.js';
 import { type ParameterMeta, parameterMeta } from './parameter.js';
 
@@ -20,18 +20,10 @@ type Values = Readonly<Record<string, unknown>>;
  * @example limitsOf(frame, readParameters(frame, { railWidth: 90, width: 400 }, 'mm')).get('railWidth') // 40 to 175
  */
 export function limitsOf(model: Model, values: Values, tools?: Tools): ReadonlyMap<string, Limits> {
-  const build = (given: Values) => model.build(given as z.infer<Model['parameters']>, tools);
-  build(values);
-  const full = model.complete(values as z.infer<Model['parameters']>) as Values;
-  const builds = (name: string, value: number): boolean => {
-    try {
-      build({ ...values, [name]: value });
-      return true;
-    } catch (error) {
-      if (error instanceof TenonwrightError) return false;
-      throw error;
-    }
-  };
+  const asked = values as z.infer<Model['parameters']>;
+  model.build(asked, tools);
+  const full = model.complete(asked) as Values;
+  const builds = canBeBuilt(model, values, tools);
   return new Map(
     Object.entries(model.parameters.shape).flatMap(([name, schema]) => {
       const meta = parameterMeta(name, schema);

@@ -1,4 +1,5 @@
 import type { Finding } from '../checks/index.js';
+import { canBeBuilt } from '../model/index.js';
 import { toolsOf } from '../shop/index.js';
 import { asTyped, type Knob, knobs, nudge, onGrid, outwards, shareMoved } from './knobs.js';
 import { type Question, type Values, type Verdict, verdictOf } from './verdict.js';
@@ -128,23 +129,15 @@ export async function cureOfRefusal(
   values: Values,
   given: readonly string[] = [],
 ): Promise<Cure | undefined> {
-  const tools = toolsOf(question.shop);
-  const builds = (knob: Knob, value: number): boolean => {
-    try {
-      question.model.build({ ...values, [knob.name]: value }, tools);
-      return true;
-    } catch {
-      return false;
-    }
-  };
+  const built = canBeBuilt(question.model, values, toolsOf(question.shop));
   const all = knobs(question.model, question.model.complete(values), given);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
     const ranked = group
       .flatMap((knob) =>
         spreadOut(
-          outwards(knob, question.units).filter((value) => builds(knob, value)),
+          outwards(knob, question.units).filter((value) => built(knob.name, value)),
           knob.given ? MOST_TRIES : 2,
-        ).map((value, i) => ({ knob, value: i === 0 ? nearestBuilt(knob, value, question, builds) : value })),
+        ).map((value, i) => ({ knob, value: i === 0 ? nearestBuilt(knob, value, question, built) : value })),
       )
       .toSorted((a, b) => shareMoved(a.knob, a.value) - shareMoved(b.knob, b.value));
     for (const { knob, value } of ranked.slice(0, 2 * MOST_TRIES)) {
@@ -165,13 +158,13 @@ function nearestBuilt(
   knob: Knob,
   built: number,
   { units }: Question,
-  builds: (knob: Knob, value: number) => boolean,
+  builds: (name: string, value: number) => boolean,
 ): number {
   let [refused, good] = [knob.value, built];
   for (let round = 0; round < 12; round += 1) {
     const middle = onGrid(knob, (refused + good) / 2, units);
     if (middle === undefined || middle === good || middle === refused) break;
-    if (builds(knob, middle)) good = middle;
+    if (builds(knob.name, middle)) good = middle;
     else refused = middle;
   }
   return good;
