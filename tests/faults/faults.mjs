@@ -95,7 +95,7 @@ export const FAULTS = [
   ),
   ...faults(
     'src/shop/set-up/passes.ts',
-    ['tests/shop/passes.test.ts'],
+    ['tests/shop/passes.test.ts', 'tests/shop/steering-words.test.ts'],
     [
       ['passes: as deep as the cutter is wide', 'const PASS_SHARE = 1 / 2;', 'const PASS_SHARE = 1;'],
       ['passes: turret steps counted from 0', 'turretStep: at + 1', 'turretStep: at'],
@@ -106,7 +106,13 @@ export const FAULTS = [
   ),
   ...faults(
     'src/shop/set-up/card-cut.ts',
-    ['tests/shop/setup-cards.test.ts', 'tests/checks/turned.test.ts'],
+    [
+      'tests/shop/setup-cards.test.ts',
+      'tests/checks/turned.test.ts',
+      'tests/shop/steering-words.test.ts',
+      'tests/shop/order-of-work.test.ts',
+      'tests/shop/aids.test.ts',
+    ],
     [
       [
         'card: ends off by half a width',
@@ -218,7 +224,11 @@ export const FAULTS = [
   ),
   ...faults(
     'src/shop/boards/side-of-blank.ts',
-    ['tests/shop/steering-words.test.ts', 'tests/shop/order-words.test.ts'],
+    [
+      'tests/shop/steering-words.test.ts',
+      'tests/shop/order-words.test.ts',
+      'tests/shop/side-of-blank.test.ts',
+    ],
     [
       [
         'side: faces exchanged',
@@ -289,7 +299,7 @@ export const FAULTS = [
   // tenons and glue
   ...faults(
     'src/shop/tenons/tenon-schedule.ts',
-    ['tests/shop/tenon-schedule.test.ts'],
+    ['tests/shop/tenon-schedule.test.ts', 'tests/shop/steering-words.test.ts'],
     [
       [
         'fit: a mallet is right',
@@ -370,7 +380,7 @@ export const FAULTS = [
   ),
   ...faults(
     'src/shop/glue-up/glue-mass.ts',
-    ['tests/shop/glue-up.test.ts'],
+    ['tests/shop/glue-up.test.ts', 'tests/shop/diagonals.test.ts'],
     [['glue: one cheek', '2 * Math.max(tenon.width', 'Math.max(tenon.width']],
   ),
   ...faults(
@@ -537,7 +547,13 @@ export const FAULTS = [
   ...faults(
     'src/checks/templates-left.ts',
     ['tests/checks/templates-left.test.ts'],
-    [['bush: a remedy that does not work', 'let bush = Math.ceil(from) - 1', 'let bush = Math.ceil(from)']],
+    [
+      [
+        'bush: a remedy that does not work',
+        'templateOutline(board, { cutter, bush }).length > 0) return bush',
+        'templateOutline(board, { cutter, bush }).length >= 0) return bush',
+      ],
+    ],
   ),
   ...faults(
     'src/verdict/cures.ts',

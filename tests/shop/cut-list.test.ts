@@ -116,6 +116,24 @@ test('sheet goods are cut to size and are no part of the wood to buy', () => {
   expect(woodBill(rows).map(({ material }) => material)).toEqual(['white ash']);
 });
 
+test('aids and test blanks come from scrap: they stand on the list, and none of them is bought', () => {
+  const design = designOf(legs(4));
+  const aid = {
+    board: makeBoard({ id: 'depth-block', blank: { length: 80, width: 40, thickness: 14 } }),
+    kind: 'depth block',
+    purpose: 'depth block',
+    count: 3,
+    handed: false,
+  } as const;
+  const rows = cutList(request(design, { aids: [aid] }));
+  expect(rows.map(({ kind, count, scrap }) => [kind, count, scrap])).toEqual([
+    ['board', 4, false],
+    ['aid', 3, true],
+  ]);
+  const bought = (of: readonly (typeof rows)[number][]) => woodBill(of).map(({ total }) => total.volumeMm3);
+  expect(bought(rows)).toEqual(bought(cutList(request(design))));
+});
+
 test('boards that are mirror images stand on two lines that name each other', () => {
   const rows = cutList(request(stoolWith({ treads: 2 })));
   const sides = rows.filter(({ boards }) => boards.some((id) => id.endsWith('-side')));

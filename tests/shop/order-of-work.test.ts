@@ -156,6 +156,22 @@ test('rails of a frame come in pairs sawn to one stop, and none waits for a fit'
   expect(ordered('frame', {}).order.fitAfter.size).toBe(0);
 });
 
+test('a board is milled face first, then the edge square to it, then thickness and width, the ends last', () => {
+  const mills = ordered('stool', {}).order.steps.filter(({ kind }) => kind === 'mill');
+  expect(mills.length).toBeGreaterThan(3);
+  for (const { what } of mills) {
+    const places = [
+      'reference face flat',
+      'reference edge square to it',
+      'thickness',
+      'width',
+      'both ends',
+    ].map((words) => what.indexOf(words));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+  }
+});
+
 test('the ends of a raked side are parallel, those of a stretcher between raked sides mirrored', () => {
   const { order } = ordered('stool', {});
   const endsOf = (id: string) => order.steps.find(({ board, kind }) => board === id && kind === 'cut ends')!;
@@ -163,6 +179,14 @@ test('the ends of a raked side are parallel, those of a stretcher between raked 
   expect(endsOf('stretcher').what).toMatch(/ends mirrored/);
   const tilts = endsOf('left-side').figures.filter(({ name }) => name.startsWith('blade tilt'));
   expect(tilts.map(({ value }) => value)).toEqual([expect.closeTo(10, 9), expect.closeTo(10, 9)]);
+  // the blade leans over the face of a side; the fence turns for a stretcher, whose cut stays square to its face
+  const told = (id: string, start: string) => endsOf(id).figures.filter(({ name }) => name.startsWith(start));
+  expect(told('left-side', 'mitre')).toEqual([]);
+  expect(told('stretcher', 'blade tilt')).toEqual([]);
+  expect(told('stretcher', 'mitre').map(({ value }) => value)).toEqual([
+    expect.closeTo(10, 9),
+    expect.closeTo(10, 9),
+  ]);
   // 70 mm wide, 10°: each end loses 70·tan 10° = 12.343 mm from the long to the short edge
   const at = (name: string) => endsOf('stretcher').figures.find((figure) => figure.name === name)!.value;
   expect(at('long point to long point') - at('short point to short point')).toBeCloseTo(2 * 12.3429, 3);

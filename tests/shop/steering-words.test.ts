@@ -17,6 +17,7 @@ import { boardBody, type Kernel, startKernel, stockBody } from '../../src/solid/
 import { alone, mortiseOn } from './at-hand.js';
 import { planeOf } from './card-reader.js';
 import { carded, made } from './made.js';
+import { turnedSeat } from './turned-joints.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -29,6 +30,8 @@ const DESIGNS = [
   carded(made('stool', { rake: 17, taper: 6, stretcherTenons: 2 })),
   carded(made('stool', { treads: 2 })),
   carded(made('frame')),
+  // a jig that does not reach the end of the tread leaves it to the guide board
+  carded(made('stool'), builtInShop('mm'), { workMax: 60 }),
   // a jig that reaches the end of the tread holds it by one rail
   carded(made('stool'), builtInShop('mm'), { workMax: 90 }),
   // mortises a little askew in a square leg want wedges that taper along it, whichever way round the leg lies in the jig
@@ -117,7 +120,7 @@ describe('the feed closes what guides the router', () => {
 
   test('an edge guide is offered on a named edge, at its distance, and with the feed that pulls its fence against it', () => {
     const shop = { ...builtInShop('mm'), router: { ...builtInShop('mm').router, guideReach: 160 } };
-    const work = carded(made('stool'), shop);
+    const work = carded(made('stool'), shop, { workMax: 60 });
     let offered = 0;
     for (const card of work.cards) {
       const row = settingsOf({ work, card }).get('or by edge guide');
@@ -140,10 +143,10 @@ describe('the feed closes what guides the router', () => {
         expect(edgeGuide.distance).toBeLessThanOrEqual(160);
       }
     }
-    expect(offered).toBeGreaterThan(1);
+    expect(offered).toBeGreaterThan(3);
     // a reach nobody gave is no offer
     const { guideReach: _, ...router } = shop.router;
-    const bare = carded(made('stool'), { ...shop, router });
+    const bare = carded(made('stool'), { ...shop, router }, { workMax: 60 });
     expect(bare.cards.flatMap(({ cuts }) => cuts.filter(({ edgeGuide }) => edgeGuide))).toEqual([]);
   });
 });
@@ -305,6 +308,23 @@ describe('a test cut that is off is put right by what the card says', () => {
         /move the guide by the difference, away from the face when it is too little/,
       );
   });
+});
+
+test('a turned slot that was moved as its correction says has its walls alike on both sides of the line', () => {
+  const { cards } = carded(turnedSeat({ legs: [{ at: [110, 120], turnDeg: 31 }] }));
+  const marked = cards.filter(({ cuts }) => cuts.some((cut) => cut.marked));
+  const texts = new Set(marked.map(({ testCut }) => testCut.correction));
+  expect(texts.size).toBe(1);
+  const [, which] = /by half the difference, towards the (nearer|farther) wall$/.exec([...texts][0]!)!;
+  for (const off of [-1.3, 0.4, 2]) {
+    // walls on the left and on the right of the line, seen from it
+    const walls = (middle: number) => [4 - middle, 4 + middle] as const;
+    const [left, right] = walls(off);
+    const nearer = left < right ? -1 : 1;
+    const moved = off + (which === 'nearer' ? 1 : -1) * nearer * (Math.abs(left - right) / 2);
+    const [afterLeft, afterRight] = walls(moved);
+    expect(afterLeft).toBeCloseTo(afterRight, 9);
+  }
 });
 
 describe('every pass can be set', () => {

@@ -184,7 +184,9 @@ describe('air and glue', () => {
       [50, 8],
       [120, 12],
     ] as const) {
-      const { perCheek, width: each, depth } = groovesOf(width, thickness);
+      const { perCheek, width: each, depth, areaMm2 } = groovesOf(width, thickness);
+      // a tenon has two cheeks
+      expect(areaMm2).toBeCloseTo(perCheek * each * depth + perCheek * each * depth, 9);
       expect(perCheek * each).toBeLessThanOrEqual(width / 4);
       expect(2 * depth).toBeLessThanOrEqual(thickness / 3 + 1e-9);
     }

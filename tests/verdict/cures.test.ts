@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
+import { InputError } from '../../src/errors.js';
 import type { Units } from '../../src/length/index.js';
 import { type Model, optionName, readParameters } from '../../src/model/index.js';
 import { builtInShop } from '../../src/shop/index.js';
@@ -84,4 +85,42 @@ describe('a cure that is told works when it is typed', () => {
 test('a sound design needs no cure', async () => {
   const model = MODELS.frame!;
   expect(await curesOf(about(model, 'mm'), readParameters(model, {}, 'mm'), [])).toEqual(new Map());
+});
+
+describe('where the way is not straight', () => {
+  const frameModel = MODELS.frame!;
+  const question = (build: Model['build']): Question => about({ ...frameModel, build }, 'mm');
+  const errorsOf = async (of: Question, values: Readonly<Record<string, unknown>>) => {
+    const { findings, refused } = await verdictOf(of, values);
+    return refused ? ['refused'] : findings.filter(({ level }) => level === 'error').map(({ code }) => code);
+  };
+
+  test('a cure that falls short where it was worked out is not told', async () => {
+    // thicker boards help less and less: the place worked out from the first millimetre is too near
+    const bent = question((values, tools) =>
+      frameModel.build(
+        { ...values, thickness: 15 + 2.2 * (1 - Math.exp(-(Number(values.thickness) - 15))) },
+        tools,
+      ),
+    );
+    const values = readParameters(frameModel, { thickness: '15', cutter: '12' }, 'mm');
+    const { findings } = await verdictOf(bent, values);
+    expect(findings.map(({ code }) => code)).toContain('wall-thin');
+    const cures = await curesOf(bent, values, findings, ['thickness']);
+    for (const [code, { parameter, value }] of cures)
+      expect(await errorsOf(bent, { ...values, [parameter]: value })).not.toContain(code);
+  });
+
+  test('of values that can be built the first without an error is told, not the first', async () => {
+    // from 16 mm on it can be built; with a cutter of 12 a wall of 3 mm beside it needs 18
+    const refusing = question((values, tools) => {
+      if (Number(values.thickness) < 16) throw new InputError('too-thin', 'too thin');
+      return frameModel.build(values, tools);
+    });
+    const values = readParameters(frameModel, { thickness: '15', cutter: '12' }, 'mm');
+    expect(await errorsOf(refusing, { ...values, thickness: 16 })).toContain('wall-thin');
+    const cure = (await cureOfRefusal(refusing, values, ['thickness']))!;
+    expect(cure.parameter).toBe('thickness');
+    expect(await errorsOf(refusing, { ...values, thickness: cure.value })).toEqual([]);
+  });
 });
