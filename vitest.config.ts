@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/build.ts'],
+    setupFiles: ['tests/properties/one-seed.ts'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     allowOnly: false,

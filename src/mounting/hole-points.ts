@@ -49,7 +49,8 @@ function largestTriangle(names: readonly string[], between: ReadonlyMap<string, 
         if (j <= i || ab === undefined || ac === undefined || bc === undefined) continue;
         const longest = Math.max(ab, ac, bc);
         const excess = 2 * longest - (ab + ac + bc);
-        if (excess > HOLE_RESIDUAL || (excess >= 0 && names.length === 3))
+        // each of the three may be read off by the residual; what is left is judged once all points are fitted
+        if (excess > 3 * HOLE_RESIDUAL || (excess >= 0 && names.length === 3))
           throw impossible([a, b, c], ab, ac, bc);
         const area = heron(ab, ac, bc);
         if (area > (best?.area ?? 0)) best = { corners: [a, b, c], area };

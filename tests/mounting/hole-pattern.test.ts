@@ -132,9 +132,20 @@ test('for all reading errors up to 0.2 mm the fitted holes stay within 0.5 mm of
         expect(Math.abs(Math.hypot(...found[i]!) - Math.hypot(...p))).toBeLessThan(0.7);
       });
     }),
-    { numRuns: 100 },
+    {
+      numRuns: 100,
+      // opposite holes: both distances to the middle read short, the one across read long
+      examples: [[OPPOSITE, [0, -0.2, 0, -0.2, 0, 0, 0, 0, 0.2, ...Array<number>(19).fill(0)]]],
+    },
   );
 });
+
+const OPPOSITE: Vec2[] = [
+  [30, 0],
+  [0, 30],
+  [-30, 0],
+  [0, -30],
+];
 
 test('a least-squares fit is no worse than the true pattern: its summed squared error is not above the reading errors', () => {
   const square = [
