@@ -20,7 +20,8 @@ const ORDER: readonly (readonly string[])[] = [
   ['joinery'],
   ['assembly'],
   ['model'],
-  ['models'],
+  // pieces written in TypeScript, and pieces read from a file
+  ['models', 'notation'],
   ['solid'],
   ['shop'],
   ['checks'],

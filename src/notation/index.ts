@@ -1,0 +1,2 @@
+export * from './told.js';
+export * from './tree.js';
