@@ -1,2 +1,3 @@
+export * from './problem.js';
 export * from './told.js';
 export * from './tree.js';
