@@ -25,8 +25,11 @@ declare module 'vitest' {
 const found = (
   ways: readonly (readonly [string, ...string[]])[],
   ask: readonly string[],
+  answer = 0,
 ): readonly [string, ...string[]] | undefined =>
-  ways.find(([command, ...args]) => spawnSync(command, [...args, ...ask], { stdio: 'ignore' }).status === 0);
+  ways.find(
+    ([command, ...args]) => spawnSync(command, [...args, ...ask], { stdio: 'ignore' }).status === answer,
+  );
 
 export const ADMESH: Program = {
   package: 'admesh',
@@ -69,6 +72,19 @@ export const ASSIMP: Program = {
   package: 'assimp-utils',
   command: found([['assimp']], ['version']),
   checks: 'whether another reader of 3MF and GLB files finds the same solids',
+};
+
+export const NUMPY: Program = {
+  package: 'python3-numpy',
+  command: found([['python3'], ['/usr/bin/python3'], ['python']], ['-c', 'import numpy']),
+  checks: 'whether a second solver finds the same forces in frames',
+};
+
+export const CCX: Program = {
+  package: 'calculix-ccx',
+  // asked for its version, it ends with 201
+  command: found([['ccx']], ['-v'], 201),
+  checks: 'whether finite elements bend a frame and a tread alike',
 };
 
 // large with the libraries it brings
