@@ -5,4 +5,4 @@ export { type LengthOptions, parseLength, type Sign } from './parse-length.js';
 export { printAngle } from './print-angle.js';
 export { printFine, printLength } from './print-length.js';
 export { type Say, speaker } from './speaker.js';
-export { INCH, type Units } from './units.js';
+export { INCH, toMm, type Units } from './units.js';
