@@ -162,3 +162,6 @@ export const LIMIT_ROUNDING = 1e-6;
 
 /** Settings nearer than this are one setting, mm: finer than any rail can be set. */
 export const SAME_SETTING = 0.01;
+
+/** Corners this near to the lowest point of a piece stand on the floor, mm: what a level floor itself is out by. */
+export const ON_FLOOR = 0.05;

@@ -23,6 +23,7 @@ const ORDER: readonly (readonly string[])[] = [
   // pieces written in TypeScript, and pieces read from a file
   ['models', 'notation'],
   ['solid'],
+  ['strength'],
   ['shop'],
   ['checks'],
   ['verdict'],

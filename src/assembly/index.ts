@@ -10,3 +10,4 @@ export * from './mirrored.js';
 export type { PlacedBoard } from './placed-board.js';
 export * from './repeated.js';
 export * from './trimmed.js';
+export * from './use.js';

@@ -1,18 +1,11 @@
 import type { GapCode } from '../assembly/index.js';
 import type { LimitCode } from '../shop/index.js';
+import { STRENGTH_BASES, type StrengthCode } from '../strength/index.js';
 import { MEASURED, COMMON_PRACTICE as PRACTICE } from './basis.js';
+import type { FindingKind, Level } from './finding-kind.js';
+import { STRENGTH_KINDS } from './strength-kinds.js';
 
-export type Level = 'error' | 'warning' | 'note';
-
-/** What there is to know of a kind of finding before one is met. */
-export interface FindingKind {
-  /** The worst it can be. */
-  readonly level: Level;
-  readonly meaning: string;
-  readonly limit: string;
-  readonly basis: string;
-  readonly cure: string;
-}
+export type { FindingKind, Level };
 
 const SHARE =
   'one third: Fairham, Woodwork Joints, general rule after fig. 177; the range round it: common practice, no source';
@@ -504,6 +497,7 @@ const FOUND = {
 export type FindingCode =
   | keyof typeof FOUND
   | GapCode
+  | StrengthCode
   | `cannot-be-cut-${LimitCode}`
   | `held-another-way-${LimitCode}`;
 
@@ -513,6 +507,12 @@ const limited = Object.entries(LIMITS) as [LimitCode, (typeof LIMITS)[LimitCode]
 export const FINDING_KINDS = {
   ...FOUND,
   ...GAPS,
+  ...Object.fromEntries(
+    Object.entries(STRENGTH_KINDS).map(([code, kind]) => [
+      code,
+      { ...kind, basis: STRENGTH_BASES[code as StrengthCode] },
+    ]),
+  ),
   ...Object.fromEntries(
     limited.map(([code, kind]) => [
       `cannot-be-cut-${code}`,

@@ -1,3 +1,4 @@
+import type { MarginUnit } from '../strength/index.js';
 import type { FindingCode, Level } from './finding-kinds.js';
 
 /** What a check has to say. `measured` and `limit` are in `unit`. */
@@ -8,7 +9,9 @@ export interface Finding {
   readonly subjects: readonly string[];
   readonly measured: number;
   readonly limit: number;
-  readonly unit: 'mm' | 'mm³' | 'deg' | '';
+  /** What is wanted beyond the limit: a cure goes as far. */
+  readonly wanted?: number;
+  readonly unit: MarginUnit | 'mm³';
   /** What, where, received, allowed. */
   readonly message: string;
   readonly remedy: string;

@@ -22,6 +22,7 @@ import { mitredEnds } from './mitred-ends.js';
 import { overlap } from './overlap.js';
 import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
 import { shoulders } from './shoulders.js';
+import { strength } from './strength.js';
 import { templateCorners } from './template-corners.js';
 import { templatesLeft } from './templates-left.js';
 import { tenonFit } from './tenon-fit.js';
@@ -52,6 +53,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'templates', check: templatesLeft },
   { name: 'inside corners', check: templateCorners },
   { name: 'volumes', check: volumes },
+  { name: 'strength and standing', check: strength },
   { name: 'cutters at hand', check: cuttersAtHand },
   { name: 'layouts', check: layoutNotes },
   { name: 'holding of mortises', check: (bench) => (bench.held ? heldMortises(bench, bench.held) : []) },

@@ -15,10 +15,10 @@ test('the catalogue in docs is fresh: node scripts/findings.mjs writes it', () =
 });
 
 test('nothing stands in the catalogue that no check, limit or model can find', () => {
-  const sources = ['src/checks', 'src/shop/holding', 'models/jig']
+  const sources = ['src/checks', 'src/strength', 'src/shop/holding', 'models/jig']
     .flatMap((folder) =>
       readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' })
-        .filter((name) => name.endsWith('.ts') && !name.endsWith('finding-kinds.ts'))
+        .filter((name) => name.endsWith('.ts') && !/(-kinds|codes)\.ts$/.test(name))
         .map((name) => readFileSync(path.join(root, folder, name), 'utf8'))
         // a name in a type finds nothing
         .map((text) => text.replace(/^ *\| '.*$/gm, '')),

@@ -1,0 +1,15 @@
+export { STRENGTH_BASES, type StrengthCode } from './codes.js';
+export { type Load, loadsOf } from './load.js';
+export {
+  type Margin,
+  type MarginUnit,
+  type NotComputed,
+  nearestLimit,
+  passed,
+  type Worked,
+} from './margin.js';
+export { type Resting, restingOf } from './resting.js';
+export { sayFigure } from './say-figure.js';
+export { type Asked, type Strength, strengthOf, strengthOn } from './strength.js';
+export { type UsedSurface, usedSurfaces } from './used-surface.js';
+export { type Borne, type WoodStrength, woodStrength } from './wood-strength.js';

@@ -1,0 +1,152 @@
+import {
+  FOOT_PATCH,
+  GRAVITY,
+  leanAngle,
+  type Standing,
+  tippingForce,
+  tippingLoad,
+} from '../statics/index.js';
+import { type Reach, reaches } from './foot-line.js';
+import { type Margin, NOTHING, together, type Worked } from './margin.js';
+import type { Asked } from './strength.js';
+import type { UsedSurface } from './used-surface.js';
+
+/** Room wanted between an edge somebody stands on and the foot line, mm. Common practice, no source. */
+const WANTED_INSIDE = 10;
+
+/** Added sideways in a test of seats, N; and where the weight sits from the edge, mm: EN 1022, as quoted by trade pages. */
+const PUSH = 20;
+const SAT_ON = { load: 600, kg: 110, from: 60 } as const;
+
+/** Load on the edge of a table that must not tip it, N: somebody rests on both arms. Our own. */
+const LEANT_ON = 300;
+
+/** What feet are to hold of the load on them before they slip: EN 14183, as quoted by trade pages. */
+const FRICTION = 0.2;
+
+/** For the lean of a standing person, mm. */
+const STATURE = 1750;
+
+const REMEDY = 'move the feet out, let the surface reach less far, or make the piece lower';
+
+/** How the piece stands, loaded at every side of every surface. */
+export function standing(asked: Asked): Worked {
+  const { surfaces, resting } = asked;
+  if (surfaces.every(({ use }) => use === 'shelf'))
+    return { margins: [], notComputed: [{ what: 'how it stands', why: SHELVES }] };
+  if (resting.feet.length < 3)
+    return { margins: [], notComputed: [{ what: 'how it stands', why: 'it touches the floor in no area' }] };
+  return together(
+    surfaces.map((surface) => {
+      if (surface.use === 'shelf') return NOTHING;
+      const sides = reaches(surface, resting).flatMap((reach) => sideOf(asked, surface, reach));
+      return { margins: [...sides, ...slides(asked, surface)], notComputed: [] };
+    }),
+  );
+}
+
+const SHELVES =
+  'a piece that only holds shelves is to be fixed to a wall: what climbs or pulls on it is not known';
+
+function sideOf({ resting, user }: Asked, surface: UsedSurface, reach: Reach): readonly Margin[] {
+  const { use, placed } = surface;
+  const { side } = reach.line;
+  const own = {
+    own: resting.kg * GRAVITY,
+    ownInside: reach.ownInside,
+    ownHeight: resting.centre[2] - resting.floor,
+  };
+  const height = surface.height - resting.floor;
+  const about = { subjects: [placed.board.id], at: reach.at, remedy: REMEDY };
+  const edge = `the ${side} edge of ${placed.board.name}`;
+  const on = (load: number, from: number): Standing => ({
+    ...own,
+    load,
+    inside: reach.inside + from,
+    height,
+  });
+  const tipsUnder = (load: number | undefined, limits: Pick<Margin, 'warning'>): readonly Margin[] =>
+    load === undefined
+      ? []
+      : [
+          {
+            ...about,
+            ...limits,
+            code: 'tips-under-load',
+            what: `smallest load on ${edge} that tips the piece`,
+            figure: load,
+            unit: 'N',
+            better: 'more',
+          },
+        ];
+  if (use === 'table-top') return tipsUnder(tippingLoad(on(0, 0)), { warning: LEANT_ON });
+  if (use === 'seat')
+    return [
+      {
+        ...about,
+        code: 'tips-sideways',
+        what: `push towards the ${side} that tips the piece while somebody sits near ${edge}`,
+        figure: tippingForce(on((SAT_ON.load * Math.max(user.kg, SAT_ON.kg)) / SAT_ON.kg, SAT_ON.from)),
+        unit: 'N',
+        better: 'more',
+        error: 0,
+        warning: PUSH,
+      },
+    ];
+  const weight = user.kg * GRAVITY;
+  return [
+    {
+      ...about,
+      code: 'edge-outside-feet',
+      what: `room inside the foot line at ${edge}`,
+      figure: reach.inside,
+      unit: 'mm',
+      better: 'more',
+      error: 0,
+      warning: WANTED_INSIDE,
+    },
+    {
+      ...about,
+      code: 'tips-sideways',
+      what: `push towards the ${side} that tips the piece while somebody stands on the bare line of ${edge}`,
+      figure: tippingForce(on(weight, 0)),
+      unit: 'N',
+      better: 'more',
+      warning: PUSH,
+    },
+    {
+      ...about,
+      code: 'tips-sideways',
+      what: `the same with a foot wholly on the surface, at ${edge}`,
+      figure: tippingForce(on(weight, FOOT_PATCH / 2)),
+      unit: 'N',
+      better: 'more',
+    },
+    {
+      ...about,
+      code: 'tips-sideways',
+      what: `lean towards the ${side} at which person and piece go over together, a foot wholly on it`,
+      figure: leanAngle(on(weight, FOOT_PATCH / 2), STATURE).deg,
+      unit: 'deg',
+      better: 'more',
+    },
+    ...tipsUnder(tippingLoad(on(0, 0)), {}),
+  ];
+}
+
+/** The push that makes the loaded piece slide instead of tip. */
+const slides = ({ resting, user }: Asked, { use, placed, height }: UsedSurface): readonly Margin[] =>
+  use === 'step'
+    ? [
+        {
+          code: 'tips-sideways',
+          subjects: [placed.board.id],
+          at: [resting.centre[0], resting.centre[1], height],
+          remedy: REMEDY,
+          what: `push on ${placed.board.name} that makes the piece slide, when its feet hold a fifth of the load`,
+          figure: FRICTION * (user.kg + resting.kg) * GRAVITY,
+          unit: 'N',
+          better: 'more',
+        },
+      ]
+    : [];

@@ -1,0 +1,47 @@
+import { type Design, USUAL_USER, type User } from '../assembly/index.js';
+import type { Solids } from '../solid/index.js';
+import { together, type Worked } from './margin.js';
+import { type Resting, restingOf } from './resting.js';
+import { standing } from './standing.js';
+import { type UsedSurface, usedSurfaces } from './used-surface.js';
+
+/** What every part of the work is given. */
+export interface Asked {
+  readonly design: Design;
+  readonly user: User;
+  /** The surfaces that are used, with their loads; at least one. */
+  readonly surfaces: readonly UsedSurface[];
+  readonly resting: Resting;
+}
+
+/** What a piece bears, how it stands, and what was not worked out. */
+export interface Strength extends Worked {
+  readonly asked: Asked;
+}
+
+/** One part of the work: standing, boards in bending, … A new part is added to {@link PARTS}. */
+type Part = (asked: Asked) => Worked;
+
+const PARTS: readonly Part[] = [standing];
+
+/**
+ * Everything that is worked out of a piece's strength and standing, from its plain data and how it rests on the floor.
+ *
+ * @returns undefined when nothing says what any surface is for
+ */
+export function strengthOf(design: Design, resting: () => Resting): Strength | undefined {
+  const user = design.user ?? USUAL_USER;
+  const surfaces = usedSurfaces(design, user);
+  if (surfaces.length === 0) return undefined;
+  const asked: Asked = { design, user, surfaces, resting: resting() };
+  return { asked, ...together(PARTS.map((part) => part(asked))) };
+}
+
+const known = new WeakMap<Solids, { readonly found: Strength | undefined }>();
+
+/** The same from a design's solids, worked out once for checks and papers. */
+export function strengthOn(solids: Solids): Strength | undefined {
+  const { found } = known.get(solids) ?? { found: strengthOf(solids.design, () => restingOf(solids)) };
+  known.set(solids, { found });
+  return found;
+}
