@@ -1,3 +1,4 @@
+export type { Asked } from './asked.js';
 export { STRENGTH_BASES, type StrengthCode } from './codes.js';
 export { type Load, loadsOf } from './load.js';
 export {
@@ -10,6 +11,6 @@ export {
 } from './margin.js';
 export { type Resting, restingOf } from './resting.js';
 export { sayFigure } from './say-figure.js';
-export { type Asked, type Strength, strengthOf, strengthOn } from './strength.js';
+export { type Strength, strengthOf, strengthOn } from './strength.js';
 export { type UsedSurface, usedSurfaces } from './used-surface.js';
 export { type Borne, type WoodStrength, woodStrength } from './wood-strength.js';

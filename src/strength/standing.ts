@@ -6,9 +6,9 @@ import {
   tippingForce,
   tippingLoad,
 } from '../statics/index.js';
+import type { Asked } from './asked.js';
 import { type Reach, reaches } from './foot-line.js';
 import { type Margin, NOTHING, together, type Worked } from './margin.js';
-import type { Asked } from './strength.js';
 import type { UsedSurface } from './used-surface.js';
 
 /** Room wanted between an edge somebody stands on and the foot line, mm. Common practice, no source. */

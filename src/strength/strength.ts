@@ -1,18 +1,10 @@
 import { type Design, USUAL_USER, type User } from '../assembly/index.js';
 import type { Solids } from '../solid/index.js';
+import type { Asked } from './asked.js';
 import { together, type Worked } from './margin.js';
 import { type Resting, restingOf } from './resting.js';
 import { standing } from './standing.js';
-import { type UsedSurface, usedSurfaces } from './used-surface.js';
-
-/** What every part of the work is given. */
-export interface Asked {
-  readonly design: Design;
-  readonly user: User;
-  /** The surfaces that are used, with their loads; at least one. */
-  readonly surfaces: readonly UsedSurface[];
-  readonly resting: Resting;
-}
+import { usedSurfaces } from './used-surface.js';
 
 /** What a piece bears, how it stands, and what was not worked out. */
 export interface Strength extends Worked {
