@@ -1,4 +1,4 @@
-import { type Design, USUAL_USER, type User } from '../assembly/index.js';
+import { type Design, USUAL_USER } from '../assembly/index.js';
 import type { Solids } from '../solid/index.js';
 import type { Asked } from './asked.js';
 import { together, type Worked } from './margin.js';
