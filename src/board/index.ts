@@ -11,7 +11,7 @@ export * from './plane-region.js';
 export * from './pocket-gap.js';
 export * from './pockets.js';
 export * from './saw-angles.js';
-export { templateOutline } from './template-outline.js';
+export { entersWideFace, templateOutline } from './template-outline.js';
 export * from './tight-template-corners.js';
 export * from './trimmed-board.js';
 export * from './volume.js';

@@ -1,6 +1,6 @@
 import { ProfileError } from '../errors.js';
 import { counterClockwise, offset, type Profile } from '../profile/index.js';
-import type { Board } from './board.js';
+import type { Board, FaceId } from './board.js';
 import { type Follower, standOff } from './follower.js';
 
 /**
@@ -21,3 +21,7 @@ export function templateOutline(board: Board, follower: Follower): readonly Prof
     throw error;
   }
 }
+
+/** Whether a feature enters square to the two wide faces, the only ones a template lies on. */
+export const entersWideFace = (face: FaceId): boolean =>
+  face === 'reference-face' || face === 'opposite-face';

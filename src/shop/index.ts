@@ -42,6 +42,8 @@ export {
   markWords,
   type OutlineTemplate,
   outlineTemplates,
+  type PrintedTemplate,
+  printedTemplates,
   type WoodVolume,
   woodVolume,
 } from './boards/index.js';

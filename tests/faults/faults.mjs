@@ -73,7 +73,11 @@ export const FAULTS = [
         "x > 0 ? 'to your right' : 'to your left'",
         "x < 0 ? 'to your right' : 'to your left'",
       ],
-      ['zero: at the long point', 'const least = Math.min(...corners', 'const least = Math.max(...corners'],
+      [
+        'zero: on another face',
+        'on the ${faceWords(board, face)}, where',
+        "on the ${faceWords(board, 'reference-edge')}, where",
+      ],
       ['caution: short piece where the piece is long', '...(shortPiece ?', '...(!shortPiece ?'],
       ['correction: towards the farther wall', 'towards the nearer wall', 'towards the farther wall'],
       [

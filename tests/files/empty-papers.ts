@@ -11,6 +11,7 @@ export const emptyPapers = (design: Design): ShopPapers => ({
   grooves: [],
   uncut: [],
   order: { steps: [], fitAfter: new Map(), notOrdered: [] },
+  templates: [],
   sticks: [],
   tenons: [],
   strips: [],

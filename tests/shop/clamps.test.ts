@@ -145,8 +145,8 @@ test('offcuts are wedges of the angle they were cut at, and only long ones serve
   expect(foot.thickEnd).toBeCloseTo(28 * tan(10), 9);
   expect(foot.serves).toBe(false);
   const slanted = wedges.filter(({ board }) => board === 'stretcher');
-  // 70 wide and 24 thick
-  expect(slanted.map(({ serves }) => serves)).toEqual([true, true]);
+  // 70 wide and 24 thick: 8 thick only 45 up its slope of 71, so that 26 are left of it
+  expect(slanted.map(({ serves }) => serves)).toEqual([false, false]);
   for (const { angleDeg: lean, slope, breadth } of slanted) {
     expect(lean).toBeCloseTo(10, 9);
     expect(slope).toBeCloseTo(70 / cos(10), 9);
@@ -155,8 +155,17 @@ test('offcuts are wedges of the angle they were cut at, and only long ones serve
   const tapered = wedges.filter(({ board, cut }) => board === 'left-side' && cut.startsWith('edge'));
   expect(tapered.map(({ angleDeg: lean }) => lean)).toEqual([expect.closeTo(3, 6), expect.closeTo(3, 6)]);
   const [pad] = planOf(design).pads;
-  expect(pad!.offcuts[0]).toMatchObject({ board: 'stretcher', serves: true });
+  expect(pad!.offcuts[0]).toMatchObject({ board: 'stretcher', serves: false });
   expect(pad!.offcuts.every((wedge) => Math.abs(wedge.angleDeg - 10) < 0.05)).toBe(true);
+  // a wide stretcher leaves a pad as long as 40 beyond the place where it is as thick as the thin end of a pad that is made: 8
+  const wide = (stretcherWidth: number) =>
+    built(stoolModel, { stretcherWidth, height: 400 })
+      .boards.flatMap(({ board }) => offcutWedges(board))
+      .filter(({ board }) => board === 'stretcher')
+      .map(({ serves }) => serves);
+  const least = (40 + 8 / tan(10)) * cos(10);
+  expect(wide(Math.ceil(least))).toEqual([true, true]);
+  expect(wide(Math.floor(least))).toEqual([false, false]);
 });
 
 test('an opening is verified against the clamps at hand, none of them used twice in a stage', () => {

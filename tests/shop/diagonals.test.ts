@@ -63,3 +63,21 @@ test('the mass of glue is the flat cheeks in both boards at 150 g/m², between 1
   expect(mass.leastGrams / mass.grams).toBeCloseTo(0.8, 9);
   expect(mass.mostGrams / mass.grams).toBeCloseTo(4 / 3, 9);
 });
+
+test('where two boards are glued into one, glue goes on the whole seam, its mortises left out, and on the edge joints of blanks', () => {
+  const design = built(stoolModel, { treads: 2 });
+  const solids = solidsOf(kernel, design);
+  const mass = glueMass(design, 30000);
+  expect(mass.seams).toEqual(['left-step/left-side', 'right-step/right-side']);
+  // half the two boards' surface that vanishes when they are put together, on finished solids: mouths never count
+  const seam = (['left', 'right'] as const).map((hand) => {
+    const [step, side] = [`${hand}-step`, `${hand}-side`].map((id) => solids.boards.get(id)!.body);
+    const both = step!.add(side!);
+    const shared = (step!.surfaceArea() + side!.surfaceArea() - both.surfaceArea()) / 2;
+    both.delete();
+    return shared;
+  });
+  expect(mass.seamMm2).toBeCloseTo(seam[0]! + seam[1]!, -1);
+  expect(mass.grams).toBeCloseTo((mass.areaMm2 + mass.seamMm2 + 30000) * 150e-6, 9);
+  expect(glueMass(built(stoolModel)).seams).toEqual([]);
+});

@@ -177,6 +177,7 @@ describe.each(fitted)('the steps of a %s, done as the paper words them', (_, mak
 
 test('clamps stand as far apart as told, and the thick end of every wedge under a jaw fills the side where the face falls back from the jaw', () => {
   const said = new Set<string>();
+  const leaning = new Set<boolean>();
   for (const design of [
     built(stoolModel),
     built(stoolModel, { treads: 2 }),
@@ -214,6 +215,16 @@ test('clamps stand as far apart as told, and the thick end of every wedge under 
         const ways = cross(subtract(far, near), clamp.direction);
         expect(Number(apart)).toBeCloseTo(Math.sqrt(dot(ways, ways)), 1);
       }
+      // whoever holds the bar as told holds it along the line between its jaws, and along a main direction where nothing is told
+      const told = paper
+        .flatMap((block) => (block.kind === 'list' ? block.items : []))
+        .map(String)
+        .find((item) => new RegExp(`^[^:]*\\b${clamp.id}\\b[^:]*: the bars? lean`).test(item));
+      const bar = unit(subtract(clamp.ends[1].at, clamp.ends[0].at));
+      const lies = told ? [asRead(/ runs? (.+)\.$/.exec(told)![1]!)] : [RIGHT, LOOK, UP];
+      const off = lies.map((way) => angleDeg(way, bar)).map((degrees) => Math.min(degrees, 180 - degrees));
+      expect(Math.min(...off)).toBeLessThan(0.4);
+      leaning.add(told === undefined);
       const pads = String(rows.find(([id]) => id === clamp.id)![5]).split(/, (?=clamp-pad)/);
       clamp.ends.forEach((end, i) => {
         const words = /, thick end (.+)$/.exec(pads[i]!)?.[1];
@@ -229,4 +240,5 @@ test('clamps stand as far apart as told, and the thick end of every wedge under 
     }
   }
   expect(said.size).toBeGreaterThan(2);
+  expect(leaning.size).toBe(2);
 });

@@ -140,7 +140,7 @@ describe('where a dry fit is measured', () => {
   });
 });
 
-const whole = (model: unknown, given: Record<string, unknown> = {}): Promise<ShopPapers> =>
+const whole = (model: unknown, given: Record<string, unknown> = {}, bush?: number): Promise<ShopPapers> =>
   withMade(
     {
       model: model as Model,
@@ -151,6 +151,7 @@ const whole = (model: unknown, given: Record<string, unknown> = {}): Promise<Sho
       format: 'binary',
       curves: 'arcs',
       version: '0.0.0',
+      ...(bush !== undefined && { bush }),
       progress: () => {},
     } as never,
     async ({ papers }) => papers,
@@ -168,7 +169,9 @@ describe('the order covers the whole job', () => {
     const first = (kind: WorkStep['kind']) => at(steps, (step) => step.kind === kind);
     // templates and aids first
     const templates = cutList.filter(({ kind }) => kind === 'template');
-    expect(steps.filter(({ kind }) => kind === 'template')).toHaveLength(templates.length > 0 ? 1 : 0);
+    expect(steps.filter(({ kind, what }) => kind === 'template' && what.startsWith('make'))).toHaveLength(
+      templates.length > 0 ? 1 : 0,
+    );
     const made = steps.find(({ kind }) => kind === 'aid')!;
     for (const { board } of aids) expect(made.what).toContain(board.id);
     expect(first('aid')).toBeLessThan(first('mill'));
@@ -215,6 +218,43 @@ describe('the order covers the whole job', () => {
     // the cut list counts the steps of this order
     for (const row of cutList)
       if (row.cut.when === 'cut to fit') expect(steps[row.cut.afterStep - 1]!.kind).toBe('dry fit');
+  });
+
+  test.each([undefined, 24])(
+    'what is routed to a template is told the cutter that follows it, as long as the board is thick, with a bush of %s',
+    async (bush) => {
+      const raw = { sideThickness: '30 mm' };
+      const { order, templates, shop } = await whole(stoolModel, raw, bush);
+      const { boards, cutter } = stoolModel.build(readParameters(stoolModel, raw, 'mm'));
+      const sheet = shop.sheets.find(({ name }) => name === 'medium density fibreboard')!.thickness;
+      const routed = order.steps.filter(({ what }) => what.includes('to the template'));
+      expect(routed.length).toBeGreaterThan(2);
+      for (const { board: id, figures } of routed) {
+        const thick = boards.find(({ board }) => board.id === id)!.board.blank.thickness;
+        expect(figures.map(({ name, value }) => [name, value])).toEqual([
+          ['cutter', cutter],
+          ...(bush ? [['guide bush', bush]] : []),
+          ['cutting edges at least', thick],
+          ...(bush ? [['reach below the router at least', thick + sheet]] : []),
+        ]);
+      }
+      // made for the thickest, told where the templates are made and before anything is routed
+      const make = order.steps.find(({ what }) => what.startsWith('make the outline templates'))!;
+      expect(make.figures.find(({ name }) => name === 'cutting edges at least')!.value).toBe(30);
+      expect(templates.map(({ cuts }) => cuts)).toEqual([28, 30]);
+    },
+  );
+
+  test('every board marked or cut by a template is named where they are printed, a tapered one without arcs is sawn', async () => {
+    const printing = async (model: unknown, raw = {}) => (await whole(model, raw)).order.steps;
+    const [print, make] = await printing(jigModel);
+    expect(print!.what).toContain('base plate; near rail and far rail');
+    expect(make!.what).toContain('plate-template for the base plate');
+    const straight = await printing(stoolModel, { archHeight: '0 mm', handOpening: 'false' });
+    expect(straight[0]!.what).toContain('tread; left side and right side');
+    expect(straight.filter(({ what }) => what.includes('to the template'))).toEqual([]);
+    const outlines = straight.filter(({ kind }) => kind === 'outline').map(({ what }) => what);
+    expect(outlines).toEqual(Array(2).fill(expect.stringMatching(/saw close to its lines, then plane/)));
   });
 
   test('boards wider than the lumber at hand are glued up, and no others', async () => {

@@ -2,9 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { makeBoard } from '../../src/board/index.js';
 import { TenonwrightError } from '../../src/errors.js';
-import { frame, WORLD } from '../../src/frame/index.js';
+import { dot, frame, WORLD } from '../../src/frame/index.js';
 import { polygon } from '../../src/profile/index.js';
-import { builtInShop, type Holding, inBoth, type SetupCard, setupCards } from '../../src/shop/index.js';
+import {
+  builtInShop,
+  faceWords,
+  type Holding,
+  inBoth,
+  type SetupCard,
+  setupCards,
+} from '../../src/shop/index.js';
+import { planeOf } from './card-reader.js';
 import { off, worst } from './cut-by-cards.js';
 import { carded, made } from './made.js';
 
@@ -115,14 +123,18 @@ test('set-ups come in the order of the work, and are numbered in it', () => {
   expect(cards.map(({ id }) => id)).toEqual(cards.map((_, i) => `S${i + 1}`));
 });
 
-test('on a bevelled end depth is zeroed at the short point', () => {
-  const { cards } = carded(made('stool'));
-  const top = cards.find(({ cuts }) => cuts.some(({ face }) => face === 'top'))!;
-  // the sides lean outwards, reference face out: their top is longer inside, so its short point is outside
-  expect(top.zeroPoint).toMatch(/bevelled end 'top', at its short point: the arris with the reference face/);
-  // the stretcher is longest at its reference edge
-  const stretcher = cards.find(({ cuts }) => cuts.some(({ board }) => board === 'stretcher'))!;
-  expect(stretcher.zeroPoint).toMatch(/short point: the arris with the opposite edge/);
+test('depth is zeroed anywhere on the face that is cut into, for it lies flat under the plate, bevelled or not', () => {
+  const { design, cards } = carded(made('stool'));
+  for (const { zeroPoint, cuts } of cards) {
+    const told = cuts.map(({ board: id, face, mortise: own }) => {
+      const { board } = design.boards.find((placed) => placed.board.id === id)!;
+      const mortise = board.mortises.find((one) => one.id === own)!;
+      // square to the mortise: the router goes down along it, whatever point it is zeroed on
+      expect(Math.abs(dot(planeOf(board, face).normal, mortise.at.z))).toBeCloseTo(1, 9);
+      return `on the ${faceWords(board, face)}, where the mortise will be`;
+    });
+    expect(zeroPoint.split('; ').toSorted()).toEqual([...new Set(told)].toSorted());
+  }
 });
 
 describe('what the shop file does not say is not verified, never passed', () => {

@@ -40,7 +40,6 @@ export function planContent(parts: PlanParts): PlanContent {
   });
   const templates = templatesOf({
     boards: solids.design.boards.map(({ board }) => board),
-    shop: papers.shop,
     cutter,
     units,
     ...(parts.bush === undefined ? {} : { bush: parts.bush }),

@@ -6,7 +6,7 @@ import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 /** Router, cutters, bits, clamps and the pieces to make first. */
 export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUnits): readonly Block[] {
   const say = sayIn(units);
-  const { cards, shop, clamps, glue, aids } = papers;
+  const { cards, shop, clamps, glue, aids, templates, bush } = papers;
   const { design } = solids;
   const { base, plungeTravel } = shop.router;
   const cutters = [...new Set(cards.map(({ cutter }) => cutter))].map((cutter) => {
@@ -47,7 +47,14 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
           : []),
         ...cutters,
         ...bushes.map((bush) => [`guide bush ${say(bush)}`, 'windowed templates']),
-        [`cutter ${say(design.cutter)} with a bearing as wide`, 'outlines and openings along the templates'],
+        ...(templates.length > 0
+          ? [
+              [
+                `cutter ${say(design.cutter)} ${bush === undefined ? 'with a bearing as wide' : `in a guide bush ${say(bush)}`}, cutting edges at least ${say(Math.max(...templates.map(({ cuts }) => cuts)))} long`,
+                'outlines and openings along the templates',
+              ],
+            ]
+          : []),
         ...(bits.length > 0
           ? [[`drill bits ${bits.map(say).join(', ')}`, 'holes, counterbores, countersinks']]
           : []),

@@ -1,7 +1,6 @@
-import type { Board } from '../../board/index.js';
+import { type Board, entersWideFace } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import type { Box } from '../sheet/index.js';
-import { entersWideFace } from '../template/index.js';
 
 /** What no seam is to cross: windows and holes in a wide face; of what enters an edge, its centre and end marks. */
 export const seamKeepOffs = (board: Board): readonly Box[] => {

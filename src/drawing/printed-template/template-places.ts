@@ -1,7 +1,6 @@
-import type { Board } from '../../board/index.js';
+import { type Board, entersWideFace } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import { distanceToSegment, type Segment, segments } from '../../profile/index.js';
-import { entersWideFace } from '../template/index.js';
 
 /** A pin beside the board that the template is pushed against, or a screw that holds it. Board XY, mm. */
 export interface TemplatePlace {

@@ -23,7 +23,3 @@ export const labelOf = (mark: string, face: string): string =>
 
 /** `reference-face` in words. */
 export const faceName = (face: string): string => face.replaceAll('-', ' ');
-
-/** Whether a feature enters square to the two wide faces, the only ones a template lies on. */
-export const entersWideFace = (face: string): boolean =>
-  face === 'reference-face' || face === 'opposite-face';

@@ -1,9 +1,9 @@
-import { type Board, fenceDistance, type Groove, grooveOutline } from '../../board/index.js';
+import { type Board, entersWideFace, fenceDistance, type Groove, grooveOutline } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import type { Units } from '../../length/index.js';
 import { clockwise, transform2d } from '../../profile/index.js';
 import { edgeMarks, enters } from './edge-marks.js';
-import { entersWideFace, type Feature, faceName, labelOf, size } from './feature.js';
+import { type Feature, faceName, labelOf, size } from './feature.js';
 import { closed, from, inPlane, LETTER, words } from './strokes.js';
 
 /** A groove: its outline in a wide face, its ends where it enters an edge. It is cut along a fence, so it has no window. */

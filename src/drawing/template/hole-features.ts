@@ -1,8 +1,8 @@
-import type { Hole } from '../../board/index.js';
+import { entersWideFace, type Hole } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import { printLength, type Units } from '../../length/index.js';
 import { edgeMarks, enters } from './edge-marks.js';
-import { entersWideFace, type Feature, faceName, labelOf, size, spot } from './feature.js';
+import { type Feature, faceName, labelOf, size, spot } from './feature.js';
 import { LETTER, line, OVERRUN, ring, words } from './strokes.js';
 
 /** A hole in a wide face: a circle for each diameter and a cross to set the bit on. */

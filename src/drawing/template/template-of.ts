@@ -1,9 +1,9 @@
-import type { Board, Follower, Hole, Slot } from '../../board/index.js';
+import { type Board, entersWideFace, type Follower, type Hole, type Slot } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import type { Units } from '../../length/index.js';
 import { bevelFeature } from './bevel-lines.js';
 import { mortiseInEdge } from './edge-marks.js';
-import { entersWideFace, type Feature } from './feature.js';
+import type { Feature } from './feature.js';
 import { grooveFeature } from './groove-feature.js';
 import { holeFeature } from './hole-features.js';
 import { lineInside } from './line-inside.js';

@@ -95,6 +95,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
         clamps,
         aids: aids(),
         revision,
+        ...(request.bush !== undefined && { bush: request.bush }),
       });
     });
     return {

@@ -4,6 +4,11 @@ export { boardMarks, markWords } from './board-marks.js';
 export { boardsToFit } from './boards-to-fit.js';
 export { type Hand, handsOf } from './handed.js';
 export { longSides, sawnWords } from './long-sides.js';
-export { type OutlineTemplate, outlineTemplates } from './outline-templates.js';
+export {
+  type OutlineTemplate,
+  outlineTemplates,
+  type PrintedTemplate,
+  printedTemplates,
+} from './outline-templates.js';
 export { type BoardKind, boardKinds } from './same-boards.js';
 export { sideOfBlank } from './side-of-blank.js';

@@ -1,4 +1,4 @@
-import type { Board } from '../../board/index.js';
+import { type Board, entersWideFace } from '../../board/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 import { traitsOf } from './board-traits.js';
@@ -12,6 +12,14 @@ export interface OutlineTemplate {
   readonly length: number;
   readonly width: number;
   readonly thickness: number;
+  /** Thickness of the boards: a cutter that follows the template cuts all of it. */
+  readonly cuts: number;
+}
+
+/** A template to print: boards of one shape, and those of its mirror image, for which it is turned over. */
+export interface PrintedTemplate {
+  readonly serves: readonly Board[];
+  readonly turnedOver: readonly Board[];
 }
 
 /** Sheet taken for templates, and what it stands beyond the part: common practice, no source. mm */
@@ -27,30 +35,47 @@ const TEMPLATE = {
   beyondEdges: 20,
 } as const;
 
+/** A template to print for every shape of board that is routed along its outline, or that has something cut into a wide face. */
+export const printedTemplates = (boards: readonly Board[]): readonly PrintedTemplate[] =>
+  shapes(boards).filter(
+    ({ serves: [board] }) =>
+      isRouted(board!) ||
+      [...board!.mortises, ...board!.holes, ...board!.slots].some(({ face }) => entersWideFace(face)),
+  );
+
 /** A template for every shape of board that is not cut with straight saw cuts alone, from the sheet at hand for it. */
 export function outlineTemplates(boards: readonly Board[], shop: Shop): readonly OutlineTemplate[] {
-  const kinds = boardKinds(boards);
-  const order = kinds.map((kind) => kind.boards[0]!.id);
   const { beyondEnds, beyondEdges } = TEMPLATE;
   const sheet = shop.sheets.find(
     ({ name, thickness }) =>
       name === TEMPLATE.material && thickness >= TEMPLATE.least && thickness <= TEMPLATE.most,
   );
-  return kinds
-    .filter(({ mirrorOf }, i) => mirrorOf === undefined || order.indexOf(mirrorOf) > i)
-    .filter(({ boards: [first] }) => isRouted(first!))
-    .map((kind): OutlineTemplate => {
-      const { id, blank } = kind.boards[0]!;
-      const mirrored = kinds.find((other) => other.boards[0]!.id === kind.mirrorOf)?.boards ?? [];
+  return shapes(boards)
+    .filter(({ serves: [first] }) => isRouted(first!))
+    .map(({ serves, turnedOver }): OutlineTemplate => {
+      const { id, blank } = serves[0]!;
       return {
         id: `${id}-template`,
-        boards: [...kind.boards, ...mirrored].map((board) => board.id),
+        boards: [...serves, ...turnedOver].map((board) => board.id),
+        cuts: blank.thickness,
         material: TEMPLATE.material,
         thickness: sheet?.thickness ?? TEMPLATE.thickness,
         length: blank.length + 2 * beyondEnds,
         width: blank.width + 2 * beyondEdges,
       };
     });
+}
+
+/** Each shape once, with its mirror image. */
+function shapes(boards: readonly Board[]): readonly PrintedTemplate[] {
+  const kinds = boardKinds(boards);
+  const order = kinds.map((kind) => kind.boards[0]!.id);
+  return kinds
+    .filter(({ mirrorOf }, i) => mirrorOf === undefined || order.indexOf(mirrorOf) > i)
+    .map((kind) => ({
+      serves: kind.boards,
+      turnedOver: kinds.find((other) => other.boards[0]!.id === kind.mirrorOf)?.boards ?? [],
+    }));
 }
 
 /** An arc, an opening, or an inner corner: what a saw cannot cut from edge to edge. */

@@ -11,7 +11,7 @@ export interface OffcutWedge {
   readonly slope: number;
   readonly breadth: number;
   readonly thickEnd: number;
-  /** Whether it is large enough to serve as a clamp pad. */
+  /** Whether it is large enough to serve as a clamp pad once its sharp end is sawn off where it is as thick as a pad's thin end. */
   readonly serves: boolean;
 }
 
@@ -35,7 +35,9 @@ export function offcutWedges(board: Board): readonly OffcutWedge[] {
             slope,
             breadth,
             thickEnd: slope * Math.sin((angleDeg * Math.PI) / 180),
-            serves: slope >= PRACTICE.offcutLength && breadth >= PRACTICE.offcutBreadth,
+            serves:
+              slope - PRACTICE.padThickness / Math.tan((angleDeg * Math.PI) / 180) >= PRACTICE.offcutLength &&
+              breadth >= PRACTICE.offcutBreadth,
           },
         ];
   const fromBevels = board.bevels.flatMap(({ id, normal: [x, y, z], within }) => {

@@ -9,4 +9,4 @@ export { type PathBlock, pathBlocks } from './glue-up-path.js';
 export { type ProvedGlueUp, provedGlueUp } from './glue-up-proved.js';
 export type { GlueStage } from './glue-up-stages.js';
 export { moveDirections } from './move-directions.js';
-export { mostlyWords, moveWords } from './move-words.js';
+export { leanWords, mostlyWords, moveWords } from './move-words.js';

@@ -1,4 +1,4 @@
-import type { Vec3 } from '../../frame/index.js';
+import { scale, type Vec3 } from '../../frame/index.js';
 import { printAngle } from '../../length/index.js';
 
 /** Against and along each axis of the assembly, to the person in front of the piece. */
@@ -26,10 +26,22 @@ export function moveWords(direction: Vec3): string {
   return leans.length === 0 ? `straight ${main!.words}` : `${main!.words}, ${leans.join(' and ')}`;
 }
 
+/**
+ * How a bar that follows neither the floor nor the front lies: `up, 10° to the right`; undefined for one that does.
+ *
+ * @param direction along the bar, either way, assembly frame
+ */
+export function leanWords(direction: Vec3): string | undefined {
+  const words = moveWords(shares(direction)[0]!.share < 0 ? scale(direction, -1) : direction);
+  return words.startsWith('straight') ? undefined : words;
+}
+
 /** The way a direction points most, to the person in front of the piece: `up`, `to the left`, `towards you`. */
 export const mostlyWords = (direction: Vec3): string => shares(direction)[0]!.words;
 
-const shares = (direction: Vec3): readonly { readonly size: number; readonly words: string }[] =>
+const shares = (
+  direction: Vec3,
+): readonly { readonly share: number; readonly size: number; readonly words: string }[] =>
   direction
-    .map((share, i) => ({ size: Math.abs(share), words: WORDS[i]![share < 0 ? 0 : 1] }))
+    .map((share, i) => ({ share, size: Math.abs(share), words: WORDS[i]![share < 0 ? 0 : 1] }))
     .toSorted((a, b) => b.size - a.size);

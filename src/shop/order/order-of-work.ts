@@ -17,6 +17,7 @@ import { type Making, shapingStep } from './shaping-steps.js';
 import {
   edgeJoint,
   firstSteps,
+  followerFigures,
   lastSteps,
   milledInLength,
   tenonSteps,
@@ -69,6 +70,7 @@ export function orderOfWork(
       holdings,
       cards,
       job,
+      design.cutter,
     ).flatMap((draft) => withBefore(draft, cards, job, before));
   const drafts: readonly StepDraft[] = [
     ...firstSteps(design, job),
@@ -144,8 +146,14 @@ function inOrder(
   boards: readonly Board[],
   holdings: readonly Holding[],
   cards: readonly SetupCard[],
-  { grooves = [], cutters = [] }: WholeJob,
+  job: WholeJob,
+  cutter: number,
 ): readonly StepDraft[] {
+  const { grooves = [], cutters = [], templates = [] } = job;
+  const follower = (id: string) => {
+    const own = templates.filter(({ boards: serves }) => serves.includes(id));
+    return own.length > 0 ? followerFigures(job, cutter, own) : [];
+  };
   const makings = boards.map((board): Making => {
     const states = boardStates(board, hornsOf(board.id, holdings));
     const known = faces(board);
@@ -154,7 +162,7 @@ function inOrder(
   const shaping = (name: BoardState['name']) =>
     makings.flatMap((making) => {
       const at = making.states.findIndex((state) => state.name === name);
-      return at < 0 ? [] : [shapingStep(making, at)];
+      return at < 0 ? [] : [shapingStep(making, at, follower(making.board.id))];
     });
   const cutting = (stage: StageName) => mortiseSteps(boards, cards, stage);
   return [

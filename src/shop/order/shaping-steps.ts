@@ -20,8 +20,16 @@ const MILLED =
 const FROM_SHEET =
   'saw it from the sheet: reference edge straight, then width and length, all four corners square';
 
-/** The step that brings a board into one of its states. */
-export function shapingStep({ board, states, names }: Making, at: number): StepDraft {
+/**
+ * The step that brings a board into one of its states.
+ *
+ * @param follower the cutter that follows the board's template; empty for a board that has none
+ */
+export function shapingStep(
+  { board, states, names }: Making,
+  at: number,
+  follower: StepDraft['figures'],
+): StepDraft {
   const state = states[at]!;
   const before = names[at - 1] ?? [];
   const made = names[at]!.filter((id) => !before.includes(id));
@@ -62,9 +70,12 @@ export function shapingStep({ board, states, names }: Making, at: number): StepD
       return {
         ...common,
         kind: 'outline',
-        what: `saw close to the outline, then rout it to the template, laid on the reference edge: ${feedRound('inside')} round the board, seen from above`,
+        what:
+          follower.length > 0
+            ? `saw close to the outline, then rout it to the template, laid on the reference edge: ${feedRound('inside')} round the board, seen from above`
+            : 'mark the outline, saw close to its lines, then plane to them, square to the reference face',
         uses: ['reference-face', ...['reference-edge', 'reference-end'].filter(has)],
-        figures: [],
+        figures: follower,
       };
     case 'bevels cut':
       return {
@@ -84,7 +95,7 @@ export function shapingStep({ board, states, names }: Making, at: number): StepD
         kind: 'opening',
         what: `drill and saw inside the line, then rout ${state.cuts.join(', ')} to the template: ${feedRound('outside')} round the inside, seen from above`,
         uses: ['reference-face'],
-        figures: [],
+        figures: follower,
       };
   }
 }

@@ -1,12 +1,18 @@
 import type { Design } from '../../assembly/index.js';
 import type { CutterAtHand } from '../at-hand/index.js';
+import type { OutlineTemplate, PrintedTemplate } from '../boards/index.js';
 import type { Aid } from '../holding/index.js';
 import type { GrooveCard, SetupCard, TestBlank } from '../set-up/index.js';
 import type { StepDraft } from './work-step.js';
 
 /** What belongs to a job beside cutting its boards; what is left out has no step. */
 export interface WholeJob {
-  readonly templates?: readonly { readonly id: string; readonly boards: readonly string[] }[];
+  /** To print at full size, for marking or for the templates of sheet below. */
+  readonly printed?: readonly PrintedTemplate[];
+  /** Of sheet, to rout along. */
+  readonly templates?: readonly Pick<OutlineTemplate, 'id' | 'boards' | 'thickness' | 'cuts'>[];
+  /** Outside diameter of the guide bush that follows them; a bearing does when left out, mm. */
+  readonly bush?: number;
   readonly aids?: readonly Pick<Aid, 'board' | 'count' | 'kind'>[];
   /** In the order of the cut list, where they are called X1, X2 …. */
   readonly testBlanks?: readonly Pick<TestBlank, 'setups'>[];
@@ -44,18 +50,29 @@ const step = (kind: StepDraft['kind'], what: string, more: Partial<StepDraft> = 
 });
 
 /** What is made before the first board: templates, and the pieces that hold, guide and clamp. */
-export function firstSteps(
-  { boards }: Design,
-  { templates = [], aids = [], testBlanks = [] }: WholeJob,
-): readonly StepDraft[] {
+export function firstSteps({ boards, cutter }: Design, job: WholeJob): readonly StepDraft[] {
+  const { printed = [], templates = [], aids = [], testBlanks = [] } = job;
   const named = (id: string) => boards.find(({ board }) => board.id === id)?.board.name ?? id;
   const made = aids.map(({ board, count }) => (count === 1 ? board.id : `${count} × ${board.id}`));
+  const prints = printed.map(
+    ({ serves, turnedOver }) =>
+      `${serves.map(({ name }) => name).join(' and ')}${turnedOver.length > 0 ? `, turned over for the ${turnedOver.map(({ name }) => name).join(' and ')}` : ''}`,
+  );
   return [
+    ...(prints.length > 0
+      ? [
+          step(
+            'template',
+            `print the templates at full size, from the plan or for a plotter, and measure the rule on each: ${prints.join('; ')}`,
+          ),
+        ]
+      : []),
     ...(templates.length > 0
       ? [
           step(
             'template',
-            `make the outline templates, and measure them before you cut a board to them: ${templates.map(({ id, boards: serves }) => `${id} for the ${serves.map(named).join(' and ')}`).join('; ')}`,
+            `make the outline templates from sheet, to the prints stuck on it, and measure them before you cut a board to them: ${templates.map(({ id, boards: serves }) => `${id} for the ${serves.map(named).join(' and ')}`).join('; ')}; have the cutter ready that follows them, ${job.bush === undefined ? 'with a bearing as wide as it cuts' : 'in its guide bush'}`,
+            { figures: followerFigures(job, cutter, templates) },
           ),
         ]
       : []),
@@ -77,6 +94,37 @@ export function firstSteps(
       : []),
   ];
 }
+
+/**
+ * The cutter that follows templates: with a bearing, or in a guide bush, where it passes the template too.
+ *
+ * @param templates those it is to follow
+ */
+export const followerFigures = (
+  { bush }: WholeJob,
+  cutter: number,
+  templates: NonNullable<WholeJob['templates']>,
+): StepDraft['figures'] => {
+  const most = (of: (one: (typeof templates)[number]) => number) => Math.max(...templates.map(of));
+  return [
+    mm('cutter', cutter),
+    ...(bush === undefined ? [] : [mm('guide bush', bush)]),
+    mm(
+      'cutting edges at least',
+      most(({ cuts }) => cuts),
+    ),
+    ...(bush === undefined
+      ? []
+      : [
+          mm(
+            'reach below the router at least',
+            most(({ cuts, thickness }) => cuts + thickness),
+          ),
+        ]),
+  ];
+};
+
+const mm = (name: string, value: number) => ({ name, value, unit: 'mm' as const });
 
 /** Tapers are sawn while there is wood to hold: those over the height run along the whole length, the others end it. */
 function taperWords(aids: NonNullable<WholeJob['aids']>): string {

@@ -2,7 +2,8 @@ import type { Design } from '../../assembly/index.js';
 import { dot, length, scale, subtract } from '../../frame/index.js';
 import { fixed } from '../../length/index.js';
 import type { Clamp, ClampPlan, PadUse } from '../clamps/index.js';
-import { mostlyWords, moveWords } from '../glue-up/index.js';
+import { leanWords, mostlyWords, moveWords } from '../glue-up/index.js';
+import { GLUE_UP_PRACTICE } from '../practice/index.js';
 import {
   type Block,
   cautions,
@@ -131,7 +132,7 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   const pads = clamps.pads.map((pad) => {
     const kept = pad.offcuts.find(({ serves }) => serves);
     const from = kept
-      ? `make them; the offcut of the ${nameOf(design, kept.board)} at ${kept.cut} has this angle and is large enough to stand in for one`
+      ? `make them; the offcut of the ${nameOf(design, kept.board)} at ${kept.cut} has this angle and can stand in for one: saw its sharp end off where it is ${inBoth(GLUE_UP_PRACTICE.padThickness)} thick, for a thinner end crumbles`
       : pad.offcuts.length > 0
         ? 'the offcuts with this angle are too small: make them'
         : 'make them';
@@ -143,7 +144,7 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
         'Lay each wedge with its thick end the way the table says, seen from the front of the piece: its outer face is then square to the bar.',
       ]
     : [];
-  const items = [...loose, ...pairWords(clamps), ...lie, ...pads, ...offWords(clamps)];
+  const items = [...loose, ...pairWords(clamps), ...barWords(clamps), ...lie, ...pads, ...offWords(clamps)];
   return [
     heading('Clamps'),
     ...(rows.length > 0
@@ -178,6 +179,19 @@ const pairWords = ({ clamps }: ClampPlan): readonly string[] => {
   return [...pairs].map(
     ([places, alike]) =>
       `${alike.map((set) => set.map(({ id }) => id).join(' and ')).join('; ')}: ${places} the middle of the joint.`,
+  );
+};
+
+/** Bars that follow a leaning board. */
+const barWords = ({ clamps }: ClampPlan): readonly string[] => {
+  const leans = new Map<string, string[]>();
+  for (const { id, direction } of clamps) {
+    const words = leanWords(direction);
+    if (words !== undefined) leans.set(words, [...(leans.get(words) ?? []), id]);
+  }
+  return [...leans].map(
+    ([words, ids]) =>
+      `${ids.join(', ')}: ${ids.length === 1 ? 'the bar leans with the board it squeezes: it runs' : 'the bars lean with the boards they squeeze: they run'} ${words}.`,
   );
 };
 
@@ -222,12 +236,19 @@ function glueBlocks({ glue, shop }: GlueUpPaper): readonly Block[] {
   const time = shop.glue
     ? ` Clamp for ${fixed(shop.glue.clampMinutes, 0)} min at ${fixed(shop.glue.leastCelsius, 0)} °C or warmer.`
     : ' The shop file names no glue: its open time, clamp time and least temperature are not verified.';
+  const areas = [
+    `${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks`,
+    ...(glue.seams.length > 0 ? [`${fixed(glue.seamMm2 / 100, 0)} cm² of seams between boards`] : []),
+    ...(glue.blanksMm2 > 0 ? [`${fixed(glue.blanksMm2 / 100, 0)} cm² of edge joints in blanks`] : []),
+  ];
   return [
     heading('Glue'),
     paragraph(
-      `About ${fixed(glue.grams, 1)} g on ${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g depending on how you spread it; common practice, from memory).${time}`,
+      `About ${fixed(glue.grams, 1)} g on ${areas.join(', ')} (${fixed(glue.leastGrams, 1)} to ${fixed(glue.mostGrams, 1)} g depending on how you spread it; common practice, from memory).${time}`,
     ),
-    paragraph('Spread it thinly on both cheeks of the tenon and of the mortise; none on the ends.'),
+    paragraph(
+      `Spread it thinly on both cheeks of the tenon and of the mortise; none on the ends.${glue.seams.length > 0 ? ` Spread it on the whole seam too, where the grain of both boards runs along it: ${glue.seams.join(', ')}.` : ''}`,
+    ),
   ];
 }
 

@@ -1,7 +1,7 @@
 import type { Say } from '../../length/index.js';
 import { type Solids, volume } from '../../solid/index.js';
 import type { JigAtHand, Shop } from '../at-hand/index.js';
-import { outlineTemplates } from '../boards/index.js';
+import { type OutlineTemplate, outlineTemplates, printedTemplates } from '../boards/index.js';
 import type { ClampPlan } from '../clamps/index.js';
 import { type Diagonals, diagonalsOf, type GlueMass, type GlueUp, glueMass } from '../glue-up/index.js';
 import { type Aid, type Holding, hornsOf, type Uncut, uncutMortises } from '../holding/index.js';
@@ -23,6 +23,7 @@ import {
   gathered,
   type HardwareRow,
   hardwareList,
+  type LayoutPart,
   type LumberPlan,
   layoutParts,
   lumberLayouts,
@@ -47,6 +48,9 @@ export interface ShopPapers {
   /** For grooves and rebates. */
   readonly grooves: readonly GrooveCard[];
   readonly order: OrderOfWork;
+  readonly templates: readonly OutlineTemplate[];
+  /** Outside diameter of the guide bush that follows them; a bearing does when left out, mm. */
+  readonly bush?: number;
   readonly sticks: readonly StoryStick[];
   readonly tenons: readonly TenonKind[];
   readonly strips: readonly StripPlan[];
@@ -74,6 +78,8 @@ export interface PapersRequest {
   readonly clamps: ClampPlan;
   readonly say: Say;
   readonly revision: string;
+  /** Outside diameter of the guide bush the templates are made for, when one is used, mm. */
+  readonly bush?: number;
 }
 
 /** Every paper of the bench, each worked out once and from the others where they agree. */
@@ -113,7 +119,9 @@ export function shopPapers(request: PapersRequest): ShopPapers {
   const parts = bought.parts;
   const lumber = lumberLayouts(parts, shop, say);
   const order = orderOfWork(design, holdings, cards, {
+    printed: printedTemplates(boards),
     templates,
+    ...(request.bush !== undefined && { bush: request.bush }),
     aids,
     testBlanks: blanks,
     ...sawnTogether(rows, bought.lengths, lumber.gluedUp),
@@ -132,6 +140,8 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     uncut: uncutMortises(design, holdings, say),
     grooves,
     order,
+    templates,
+    ...(request.bush !== undefined && { bush: request.bush }),
     sticks: storySticks(design, cards),
     tenons,
     strips,
@@ -148,9 +158,16 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     glueUp,
     clamps,
     diagonals: diagonalsOf(design, glueUp),
-    glue: glueMass(design),
+    glue: glueMass(design, edgeJointsMm2(parts, lumber.gluedUp)),
   };
 }
+
+/** Edge joints of the blanks that are glued up from strips, mm². */
+const edgeJointsMm2 = (parts: readonly LayoutPart[], strips: ReadonlyMap<string, number>): number =>
+  parts.reduce(
+    (sum, { mark, length, thickness }) => sum + ((strips.get(mark) ?? 1) - 1) * length * thickness,
+    0,
+  );
 
 /** Which boards are milled in one length, and which boards and lengths are glued up from strips first. */
 function sawnTogether(

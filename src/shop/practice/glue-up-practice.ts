@@ -17,9 +17,9 @@ export const GLUE_UP_PRACTICE = {
   /** A clamp pad along the slope and across it, mm: a clamp's jaw and some more. */
   padLength: 50,
   padBreadth: 40,
-  /** Thin end of a wedge-shaped pad, and a flat pad's thickness, mm. */
+  /** Thin end of a wedge-shaped pad, made or sawn from an offcut, and a flat pad's thickness, mm: a thinner one crumbles under the jaw. */
   padThickness: 8,
-  /** The least offcut that serves as a pad: along its slope and across it, mm. */
+  /** The least offcut that serves as a pad: along its slope without its sharp end, and across it, mm. */
   offcutLength: 40,
   offcutBreadth: 20,
   /** Clamps farther off the joint's middle swing the boards, mm. From memory. */

@@ -1,35 +1,10 @@
-import type { Board, FaceId, Mortise } from '../../board/index.js';
-import { type Frame, pointOut } from '../../frame/index.js';
-import type { Region } from '../../profile/index.js';
-import { SAME_POINT, SQUARE } from '../../tolerances.js';
-import { sideOfBlank } from '../boards/index.js';
+import type { Board, FaceId } from '../../board/index.js';
 import { type Holding, THICK_END, type ThickEnd } from '../holding/index.js';
 import { faceWords, inBoth } from '../words/index.js';
 
-/**
- * Where the cutter is let down to touch the wood when the depth is zeroed.
- *
- * Mortises are square to the face the plate lies on, so any place on it will do; on an angled end its short point is named:
- * should the plate not lie quite flat there, the mortise comes out deeper than asked, never shallower.
- *
- * @param face the mouth's face at its stage, board frame
- */
-export function zeroPoint(
-  board: Board,
-  mortise: Mortise,
-  face: { readonly id: FaceId; readonly frame: Frame; readonly region: Region },
-): string {
-  const words = faceWords(board, face.id);
-  const z = mortise.at.z;
-  const isAngledEnd = Math.abs(z[0]) > Math.SQRT1_2 - SAME_POINT && Math.abs(z[0]) < 1 - SQUARE ** 2;
-  if (!isAngledEnd) return `on the ${words}, where the mortise will be`;
-  const corners = face.region.flatMap((loop) => loop.map(([x, y]) => pointOut(face.frame, [x, y, 0])));
-  const out = Math.sign(z[0]);
-  const least = Math.min(...corners.map(([x]) => out * x));
-  const short = corners.filter(([x]) => out * x < least + 0.001);
-  const beside = sideOfBlank(board, short);
-  return `on the ${words}, at its short point${beside === undefined ? '' : `: the arris with the ${beside}`}`;
-}
+/** Where the cutter is let down to touch the wood when the depth is zeroed: a mortise is square to the face the plate lies on. */
+export const zeroPoint = (board: Board, face: FaceId): string =>
+  `on the ${faceWords(board, face)}, where the mortise will be`;
 
 /** Where a wedge's thick end points, to the person who stands with the near rail towards them. */
 export function thickEndWords(end: ThickEnd): string {

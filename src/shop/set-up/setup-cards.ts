@@ -102,9 +102,7 @@ function cardOf(
     mortiseLength: length,
     depth,
     depthBlock: holding.depthBlock,
-    zeroPoint: [
-      ...new Set(group.map(({ board, holding: one, mouth }) => zeroPoint(board, one.mortise, mouth))),
-    ].join('; '),
+    zeroPoint: [...new Set(group.map(({ board, mouth }) => zeroPoint(board, mouth.id)))].join('; '),
     nearRail: settingOf(first.near),
     farRail: settingOf(first.far),
     guideOffset: holding.guide?.offset,
