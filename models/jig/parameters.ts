@@ -171,7 +171,8 @@ export const parameters = {
     help: 'Length of each slot over its round ends.',
   }),
   slotPosition: length({
-    min: 30,
+    // half the smallest base, the least clearance for fingers and half the smallest knob
+    min: 50,
     max: 400,
     derived: 'half the router base, the clearance for fingers and half a knob',
     help: "Distance of each slot from the cutter's centre, along the rails.",

@@ -1,5 +1,6 @@
 // How much of each stated range can be built when the other dimensions are left alone. Run by hand, after `npm run build`:
-//   node tests/ranges/run.mjs [--each 24] [--only stool,jig,frame]
+//   node tests/ranges/run.mjs [--each 24] [--together 200] [--only stool,jig,frame]
+// With --together all dimensions are drawn at once, evenly over their ranges, that many times.
 // A value is sound when the design has no finding of level error.
 import path from 'node:path';
 
@@ -13,11 +14,16 @@ const option = (name, usual) => {
   return at < 0 ? usual : process.argv[at + 1];
 };
 const each = Number(option('each', 24));
+const together = Number(option('together', 0));
 const shop = builtInShop('mm');
 const jig = jigOfShop(shop, await loadModel('jig', OWN_MODELS), 'mm');
 
 for (const name of option('only', 'stool,jig,frame').split(',')) {
   const model = await loadModel(name, OWN_MODELS);
+  if (together > 0) {
+    await drawnTogether(name, model);
+    continue;
+  }
   for (const [parameter, schema] of Object.entries(model.parameters.shape)) {
     const { kind, min, max } = parameterMeta(parameter, schema);
     if (min === undefined || max === undefined) continue;
@@ -42,6 +48,37 @@ for (const name of option('only', 'stool,jig,frame').split(',')) {
       `${share < 80 ? '!' : ' '} ${String(share).padStart(3)} % ${name} --${optionName(parameter)} ${why}`,
     );
   }
+}
+
+async function drawnTogether(name, model) {
+  const ranges = Object.entries(model.parameters.shape)
+    .map(([parameter, schema]) => ({ parameter, ...parameterMeta(parameter, schema) }))
+    .filter(({ min, max }) => min !== undefined && max !== undefined);
+  const draw = fractions(20_240_611);
+  const wrong = new Map();
+  let sound = 0;
+  for (let run = 0; run < together; run += 1) {
+    const given = Object.fromEntries(
+      ranges.map(({ parameter, kind, min, max }) => {
+        const value = min + (max - min) * draw();
+        return [parameter, kind === 'count' ? Math.round(value) : Math.round(value * 10) / 10];
+      }),
+    );
+    const code = await verdict(model, given);
+    if (code === undefined) sound += 1;
+    else wrong.set(code, (wrong.get(code) ?? 0) + 1);
+  }
+  const why = [...wrong].sort(([, a], [, b]) => b - a).map(([code, times]) => `${code} ${times}`);
+  console.log(`${name}: ${sound} of ${together} sound; else ${why.join(', ')}`);
+}
+
+/** Evenly spread fractions of one, the same each run. */
+function fractions(seed) {
+  let state = seed;
+  return () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return state / 2 ** 32;
+  };
 }
 
 /** The code of the first error, or nothing. */
