@@ -19,6 +19,7 @@ export {
   revisionOf,
   type SheetAtHand,
   type Shop,
+  seasonOf,
   shopExample,
   shopUnits,
   stopDistance,

@@ -3,8 +3,9 @@ import { parse } from 'yaml';
 import { z } from 'zod';
 import { InputError } from '../../src/errors.js';
 import { optionName } from '../../src/model/index.js';
+import { falling, rising, USUAL_SEASON } from '../../src/movement/index.js';
 import { shopFile } from '../../src/shop/at-hand/shop-file.js';
-import { builtInShop, readShop, shopExample } from '../../src/shop/index.js';
+import { builtInShop, readShop, seasonOf, shopExample } from '../../src/shop/index.js';
 
 const BASE = { router: { base: { shape: 'round', along: 150 } } };
 
@@ -47,6 +48,9 @@ test('a shop with every value there is survives being written and read', () => {
       },
     ],
     jig: { plateThickness: 9, workMin: 15 },
+    place: { climate: 'damp-coast' },
+    wood: { sawn: 'quarter' as const, gluedAt: 9 },
+    jointStiffness: 8000,
   };
   expect(readShop(parse(shopExample('mm', full)), 'shop.yaml', 'mm')).toEqual(full);
 });
@@ -152,4 +156,37 @@ test('papers name a shop file without its folders, and an error names it with th
   expect(readShop(BASE, given, 'mm').name).toBe('bench.yaml');
   expect(readShop(BASE, 'C:\\Users\\somebody\\bench.yaml', 'mm').name).toBe('bench.yaml');
   expect(() => readShop({ ...BASE, nosuch: 1 }, given, 'mm')).toThrow(given);
+});
+
+test('the air of a place gives the moisture of its wood; a climate by name does so too', () => {
+  const own = read({
+    place: { 'dry-celsius': 20, 'dry-humidity': 30, 'damp-celsius': 20, 'damp-humidity': 60 },
+    wood: { sawn: 'quarter', 'glued-at': 8 },
+  });
+  const season = seasonOf(own);
+  // 20 °C, 30 and 60 %: Wood Handbook (2010), eq. 4–5
+  expect(season.climate.dryPercent).toBeCloseTo(6.188, 3);
+  expect(season.climate.dampPercent).toBeCloseTo(11, 2);
+  expect([rising(season), falling(season)]).toEqual([expect.closeTo(3, 2), expect.closeTo(1.812, 3)]);
+  expect(season.cut).toBe('quarter');
+  expect(seasonOf(read({ place: { climate: 'damp-coast' } })).climate.dampPercent).toBe(13);
+  expect(seasonOf(read({}))).toEqual(USUAL_SEASON);
+});
+
+test.each([
+  [
+    { 'dry-celsius': 20, 'dry-humidity': 30 },
+    /place gives 2 of the four figures of the air; give dry-celsius/,
+  ],
+  [
+    { 'dry-celsius': 20, 'dry-humidity': 60, 'damp-celsius': 20, 'damp-humidity': 30 },
+    /dries wood to 11\.0 % and damps it to 6\.2 %; damp air must leave more/,
+  ],
+  [
+    { climate: 'inland', 'dry-celsius': 20, 'dry-humidity': 30, 'damp-celsius': 20, 'damp-humidity': 60 },
+    /names a climate and gives the air as well: leave one of them out/,
+  ],
+  [{ climate: 'inlan' }, /inland/],
+])('a place that cannot be is refused: %o', (place, words) => {
+  expect(refusal({ ...BASE, place })).toMatch(words);
 });

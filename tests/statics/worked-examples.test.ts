@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { frame } from '../../src/frame/index.js';
 import { INCH } from '../../src/length/index.js';
-import { change, equilibrium, held } from '../../src/movement/index.js';
+import { change, equilibrium, held, movedBy, strainOf } from '../../src/movement/index.js';
 import {
   areaOf,
   atMoisture,
@@ -225,6 +226,17 @@ describe('movement', () => {
     ['northern red oak', 'radial', 2.281],
   ] as const)('300 mm of %s, %s, move %d mm over a swing of 4.812 %%', (name, way, mm) => {
     expect(change(300, species(name).movement![way], 4.812)).toBeCloseTo(mm, 2);
+  });
+
+  test('a run through a board moves by its width and its thickness, each as it was sawn, and not along its grain', () => {
+    const flat = strainOf('northern red oak', 'flat');
+    expect(flat).toEqual({ width: 0.00369, thickness: 0.00158 });
+    expect(strainOf('northern red oak', 'quarter')).toEqual({ width: 0.00158, thickness: 0.00369 });
+    expect(strainOf('birch plywood', 'flat')).toEqual({ width: 0, thickness: 0 });
+    // the board stands on edge and runs away: its width is upright, its thickness to the right
+    const place = frame([0, 0, 0], [1, 0, 0], [0, 1, 0]);
+    const moves = movedBy(flat, place, [100, 100, 100]);
+    expect(moves).toEqual([0.158, 0, 0.369].map((mm) => expect.closeTo(mm, 9)));
   });
 
   test('red oak held across its grain: 4.16 MPa for each percent, and it cracks at 1.32 %', () => {

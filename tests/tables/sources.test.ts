@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { z } from 'zod';
 import boltLengths from '../../shared/bolt-lengths.json' with { type: 'json' };
+import climates from '../../shared/climates.json' with { type: 'json' };
 import cutters from '../../shared/cutters.json' with { type: 'json' };
 import fasteners from '../../shared/fasteners.json' with { type: 'json' };
 import routerSpeeds from '../../shared/router-speeds.json' with { type: 'json' };
@@ -41,6 +42,21 @@ test.each([
     }),
   ],
   ['bolt lengths', boltLengths, z.array(z.strictObject({ system, unit, length: positive, source })).min(20)],
+  [
+    'climates',
+    climates,
+    z
+      .array(
+        z.strictObject({
+          name: z.string(),
+          help: z.string(),
+          dryPercent: z.number().min(3).max(12),
+          dampPercent: z.number().min(8).max(20),
+          source,
+        }),
+      )
+      .min(4),
+  ],
   ['cutters', cutters, bought.length(8)],
   [
     'router speeds',
@@ -103,7 +119,7 @@ test.each([
 });
 
 test('no two rows of a table describe the same thing', () => {
-  const names = [species, sheetGoods, cutters].map((table) => table.map((row) => row.name));
+  const names = [species, sheetGoods, cutters, climates].map((table) => table.map((row) => row.name));
   names.push(...Object.values(fasteners).map((rows) => rows.map((row) => row.size)));
   names.push(boltLengths.map((row) => `${row.system} ${row.length}`));
   for (const list of names) expect(new Set(list).size).toBe(list.length);

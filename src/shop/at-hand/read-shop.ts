@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { InputError } from '../../errors.js';
 import type { Units } from '../../length/index.js';
 import { didYouMean, optionName, readParameters } from '../../model/index.js';
+import { ownClimate } from './season-of.js';
 import type { Shop } from './shop.js';
 import { shopFile } from './shop-file.js';
 
@@ -19,6 +20,7 @@ export function readShop(raw: unknown, name: string, units: Units): Shop {
   const reading: Reading = { file: name, units: shopUnits(raw, units), problems: [] };
   const values = readGroup(shopFile, raw ?? {}, '', reading);
   requireRoundBase(values as Partial<Shop>, reading);
+  requireClimate(values as Partial<Shop>, reading);
   const [first] = reading.problems;
   if (first !== undefined)
     throw reading.problems.length === 1
@@ -162,6 +164,28 @@ function requireRoundBase({ router }: Partial<Shop>, reading: Reading): void {
       shape === 'round'
         ? 'differs from along; a round base has one diameter: leave across out'
         : 'does not suit its flat; it must be more than half of along and less than along: measure from the flat to the far side',
+    );
+}
+
+/** The air of a place is told whole or not at all, and is drier when it is dry. */
+function requireClimate({ place = {} }: Partial<Shop>, reading: Reading): void {
+  const { climate, ...air } = place;
+  const told = Object.keys(air).length;
+  if (told === 0) return;
+  const own = ownClimate(place);
+  if (own === undefined || climate !== undefined)
+    refuse(
+      reading,
+      'place',
+      own === undefined
+        ? `gives ${told} of the four figures of the air; give dry-celsius, dry-humidity, damp-celsius and damp-humidity`
+        : 'names a climate and gives the air as well: leave one of them out',
+    );
+  else if (own.dampPercent <= own.dryPercent)
+    refuse(
+      reading,
+      'place',
+      `dries wood to ${own.dryPercent.toFixed(1)} % and damps it to ${own.dampPercent.toFixed(1)} %; damp air must leave more: give the drier air as dry`,
     );
 }
 

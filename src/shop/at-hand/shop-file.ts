@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { choice, length } from '../../model/index.js';
+import { choice, count, length } from '../../model/index.js';
+import { climateNames } from '../../tables/index.js';
 
 /** What leaving a value out means wherever nothing can be worked out without it. */
 const NOT_VERIFIED = 'not verified';
@@ -14,6 +15,10 @@ const needed = (min: number, max: number, help: string) =>
 /** A whole number a row is nothing without. */
 const whole = (min: number, max: number, help: string) =>
   z.number().int().min(min).max(max).meta({ kind: 'count', min, max, help });
+
+/** A whole number that may be left out. */
+const maybeWhole = (min: number, max: number, derived: string, help: string) =>
+  count({ min, max, derived, help });
 
 /** A word a row is nothing without. */
 const word = (help: string) => z.string().meta({ kind: 'text', help });
@@ -125,4 +130,32 @@ export const shopFile = z.object({
     clampMinutes: whole(1, 2880, 'Minutes in the clamps.'),
     leastCelsius: whole(-10, 40, 'Coldest shop it sets in, °C.'),
   }),
+  place: maybeGroup(
+    'Where the pieces will stand: wood moves with the air. Name a climate, or give the air when it is driest and when it is dampest, all four figures.',
+    {
+      climate: choice(climateNames, { derived: climateNames[0], help: 'A climate from the table.' }),
+      dryCelsius: maybeWhole(-20, 45, 'by the climate', 'Temperature when the air is driest, °C.'),
+      dryHumidity: maybeWhole(5, 95, 'by the climate', 'Relative humidity then, %.'),
+      dampCelsius: maybeWhole(-20, 45, 'by the climate', 'Temperature when the air is dampest, °C.'),
+      dampHumidity: maybeWhole(5, 95, 'by the climate', 'Relative humidity then, %.'),
+    },
+  ),
+  wood: maybeGroup('The wood the pieces are made of.', {
+    sawn: choice(['flat', 'quarter'], {
+      derived: 'flat, which moves most',
+      help: 'How it was sawn: growth rings along the width of a board, or through its thickness.',
+    }),
+    gluedAt: maybeWhole(
+      4,
+      20,
+      'the middle of the climate',
+      'Its moisture content when it is glued, %, measured.',
+    ),
+  }),
+  jointStiffness: maybeWhole(
+    100,
+    10_000_000,
+    'sway is told as a band',
+    'How stiff a joint is as you make it, measured: N·m for a turn of one radian.',
+  ),
 });

@@ -1,3 +1,5 @@
+import type { Cut } from '../../movement/index.js';
+
 /**
  * What is at hand in the shop, asked once. Lengths mm. Whatever is left out makes the figures that need it `not verified`,
  * never `passed`.
@@ -21,6 +23,24 @@ export interface Shop {
   readonly clamps: readonly ClampAtHand[];
   readonly paper: 'A4' | 'Letter';
   readonly glue?: GlueAtHand;
+  /** Where the pieces will stand: a climate of the table, or the air at its driest and its dampest. */
+  readonly place?: PlaceTold;
+  readonly wood?: {
+    readonly sawn?: Cut;
+    /** Moisture content at glue-up, %. */
+    readonly gluedAt?: number;
+  };
+  /** Of a joint, measured, N·m/rad. */
+  readonly jointStiffness?: number;
+}
+
+/** °C and relative humidity in %; all four or none. */
+export interface PlaceTold {
+  readonly climate?: string;
+  readonly dryCelsius?: number;
+  readonly dryHumidity?: number;
+  readonly dampCelsius?: number;
+  readonly dampHumidity?: number;
 }
 
 export interface RouterAtHand {
