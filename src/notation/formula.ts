@@ -25,6 +25,8 @@ export interface Scope {
   (name: string): Quantity | undefined;
   /** Names to choose from, for the message. */
   readonly known?: readonly string[];
+  /** Why a name stands for nothing though it is known. */
+  readonly why?: (name: string) => string | undefined;
 }
 
 /** What a place wants: mm, degrees, a plain number, or 1 for yes and 0 for no. */
@@ -85,6 +87,24 @@ const WORDS: Readonly<Record<Wanted, string>> = {
   yes: 'yes or no',
 };
 
+/**
+ * Both sides of a comparison, of one kind, and whether it holds.
+ *
+ * @throws Problem when it is none
+ */
+export function sidesOf(
+  formula: Formula,
+  scope: Scope,
+  units: Units,
+): { readonly holds: boolean; readonly a: Quantity; readonly b: Quantity } {
+  const { tree } = formula;
+  if (tree.is !== 'two' || !Object.hasOwn(COMPARE, tree.sign))
+    throw problemWith(formula.told, `'${formula.told.value}' compares nothing`);
+  const holds = quantityOf(formula, scope, units).value !== 0;
+  const [a, b] = [tree.a, tree.b].map((part) => quantityOf({ told: formula.told, tree: part }, scope, units));
+  return { holds, a: fitted(a!, b!, units) ?? a!, b: fitted(b!, a!, units) ?? b! };
+}
+
 /** A figure as one of the kind of another; a bare number becomes a length in the file's units, or degrees. */
 function fitted(of: Quantity, like: Quantity, units: Units): Quantity | undefined {
   if (isSameKind(of, like)) return of;
@@ -133,11 +153,14 @@ export function quantityOf({ told, tree }: Formula, scope: Scope, units: Units):
     const found = scope(node.name);
     if (found !== undefined) return found;
     const known = scope.known ?? [];
-    throw wrong(
-      node,
-      `nothing is called '${node.name}'`,
-      known.length === 0 ? undefined : didYouMeanWord(node.name, known),
-    );
+    const why = scope.why?.(node.name);
+    throw why === undefined
+      ? wrong(
+          node,
+          `nothing is called '${node.name}'`,
+          known.length === 0 ? undefined : didYouMeanWord(node.name, known),
+        )
+      : wrong(node, why);
   }
 
   const figure = (node: FormulaNode): Quantity => {

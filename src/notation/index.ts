@@ -1,3 +1,4 @@
+export { type Dimension, dimensionOf } from './dimension.js';
 export {
   type Formula,
   figureOf,
@@ -7,7 +8,10 @@ export {
   type Scope,
   type Wanted,
 } from './formula.js';
+export { type Known, knownFrom, type WorkedOut } from './known.js';
+export { holdMusts } from './musts.js';
 export * from './problem.js';
 export { angleOf, lengthOf, numberOf, type Quantity, yesOf } from './quantity.js';
+export { readPiece } from './read-piece.js';
 export * from './told.js';
 export * from './tree.js';

@@ -26,6 +26,9 @@ export class Problem extends InputError {
   }
 }
 
+/** What cannot be told because something above is wrong already: not worth a word of its own. */
+export class FollowsOn extends Problem {}
+
 /** A problem with a whole phrase. */
 export const problemWith = ({ value, at }: Told<string>, text: ErrorText, remedy?: string): Problem =>
   new Problem(at, value.length, text, remedy);
@@ -52,8 +55,14 @@ export class Problems {
     this.#lines = text.split(/\r\n|\r|\n/);
   }
 
+  /** Of problems in one line the first is kept: the others mostly follow from it. */
   add(problem: Problem): void {
-    this.#found.push(problem);
+    const sameLine = this.#found.some(({ at }) => at.line === problem.at.line);
+    if (!sameLine || problem.length === 0 || problem instanceof FollowsOn) this.#found.push(problem);
+  }
+
+  get count(): number {
+    return this.#found.length;
   }
 
   /** Does one board's work; a problem ends it and is kept. Any other error is thrown on. */
@@ -69,7 +78,10 @@ export class Problems {
 
   /** @throws InputError `piece-refused` with every problem: file, line, column, the line with marks below the words */
   end(): void {
-    const all = this.#found.toSorted((a, b) => a.at.line - b.at.line || a.at.column - b.at.column);
+    const own = this.#found.filter((problem) => !(problem instanceof FollowsOn));
+    const all = (own.length > 0 ? own : this.#found).toSorted(
+      (a, b) => a.at.line - b.at.line || a.at.column - b.at.column,
+    );
     const told = all.slice(0, MOST_TOLD);
     if (told.length === 0) return;
     const more = all.length - told.length;
