@@ -3,7 +3,7 @@ import { defineModel } from '../src/model/index.js';
 import { derived, explode, notes } from './jig/derived.js';
 import { fixings } from './jig/fixings.js';
 import { layOut } from './jig/layout.js';
-import { engagements, headsBelow, keepApart } from './jig/limits.js';
+import { assumptions, engagements, headsBelow, keepApart } from './jig/limits.js';
 import { poses, reaches } from './jig/movement.js';
 import { parameters } from './jig/parameters.js';
 import { plate } from './jig/plate.js';
@@ -23,8 +23,8 @@ export default defineModel({
   summary: 'A plate under a plunge router with two rails that grip the work, for mortises along its edge.',
   parameters,
   complete: sized,
-  build(given) {
-    const values = sized(given);
+  build(given, tools) {
+    const values = sized(given, tools);
     const l = layOut(values);
     const rails = SIDES.map((side) => rail(side, values, l));
     const held = rails.map((each) => fixings(each, values, l));
@@ -41,6 +41,7 @@ export default defineModel({
         keepApart: [...keepApart(values, held), ...headsBelow(screws)],
         engagements: engagements(l, held, screws),
         reaches: reaches(values),
+        assumptions: assumptions(l),
       },
       derived: derived(l),
       explode: explode(held.flat(), top),

@@ -1,4 +1,4 @@
-import type { Engagement, Hardware, KeepApart } from '../../src/assembly/index.js';
+import type { Assumption, Engagement, Hardware, KeepApart } from '../../src/assembly/index.js';
 import type { JigValues } from './jig-values.js';
 import type { Layout } from './layout.js';
 import {
@@ -70,6 +70,10 @@ export function keepApart(v: JigValues, fixings: readonly (readonly Hardware[])[
     ),
   ];
 }
+
+/** The plate's opening and its slots stand about the cutter, wherever it was taken to be. */
+export const assumptions = ({ mounting: { pattern } }: Layout): readonly Assumption[] =>
+  pattern.assumed ? [{ subjects: ['plate', 'cutter'], ...pattern.assumed }] : [];
 
 /** The screws' heads must not reach the work or the rails that slide under them. */
 export const headsBelow = (screws: readonly Hardware[]): readonly KeepApart[] =>

@@ -48,7 +48,8 @@ export const parameters = {
   cutter: length({
     min: 4,
     max: 20,
-    derived: (say) => `${say.fine(USUAL.cutter)}; less for thin work or a narrow opening`,
+    derived: (say) =>
+      `the thickest at hand up to ${say.fine(USUAL.cutter)}; less for thin work or a narrow opening`,
     help: 'Diameter of the cutter.',
   }),
   plunge: length({
@@ -90,7 +91,10 @@ export const parameters = {
     help: 'How far each rail reaches down beside the work.',
   }),
 
-  boltSize: choice(fastenerSizes, { default: 'M8', help: 'Thread of the bolts that hold the rails.' }),
+  boltSize: choice(fastenerSizes, {
+    default: 'M8',
+    help: 'Thread of the bolts that hold the rails; 5/16 in a shop in inches.',
+  }),
   knobDiameter: length({ min: 15, max: 90, default: 40, help: 'Diameter of the knobs.' }),
   knobHeight: length({
     min: 10,
@@ -133,14 +137,18 @@ export const parameters = {
     help: "Mounting holes from the cutter's centre, x along the rails and y away from the person; it may begin with mm: or in: for its bare numbers.",
   }),
   holeDistances: lengthList({
-    default: '1-2 80; 2-3 80; 3-4 80; 1-4 80; 1-3 113.14; 2-4 113.14',
+    default:
+      '1-2 80; 2-3 80; 3-4 80; 1-4 80; 1-3 113.14; 2-4 113.14; c-1 56.57; c-2 56.57; c-3 56.57; c-4 56.57',
     help: "Distances between the centres of mounting holes; c is the cutter's centre; it may begin with mm: or in: for its bare numbers.",
   }),
   mirror: choice(['as-seen-from-above', 'mirrored'], {
     default: 'as-seen-from-above',
     help: 'Hand of measured holes: the first three run counter-clockwise seen from above, or clockwise (mirrored).',
   }),
-  screwSize: choice(fastenerSizes, { default: 'M5', help: "Thread of the router's mounting screws." }),
+  screwSize: choice(fastenerSizes, {
+    default: 'M5',
+    help: "Thread of the mounting screws: the one in the router's own base; try one of its screws.",
+  }),
   headBelow: length({
     min: 0,
     max: 3,

@@ -13,7 +13,7 @@ export function putTogether(v: JigValues, l: Layout, fixings: readonly Hardware[
   return [
     {
       kind: 'fix',
-      what: `unplug the router and take its own sole plate off; screw the base plate on through its ${pattern.holes.length} countersunk holes, its reference face away from the router, and see that no head stands above that face`,
+      what: `unplug the router and take its own sole plate off; screw the base plate on through its ${pattern.holes.length} countersunk holes with ${v.screwSize} screws (the thread in the router's own base: try one first), its reference face away from the router, and see that no head stands above that face`,
       figures: [mm('screw, over its head', screwLength), mm('heads below the face', v.headBelow)],
     },
     {

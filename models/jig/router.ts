@@ -52,7 +52,7 @@ function screws(v: JigValues, l: Layout): readonly Hardware[] {
     ({ at: [x, y] }, i): Hardware => ({
       id: `screw-${i + 1}`,
       kind: 'screw',
-      name: `countersunk screw ${v.screwSize} × ${inWords(screwLength, screw.system)}, ${standard}`,
+      name: `countersunk screw ${v.screwSize} × ${inWords(screwLength, screw.system)}, ${standard}, as threaded in the router's base`,
       stages: [
         {
           outline: circle({ diameter: head.diameter }),

@@ -1,3 +1,4 @@
+import type { Tools } from '../../src/model/index.js';
 import { fastener } from '../../src/tables/index.js';
 import type { JigGiven, JigValues } from './jig-values.js';
 import {
@@ -24,8 +25,10 @@ const BESIDE_COUNTERBORE = 6;
 /**
  * Works out what was left out from what was given, so that one size asked for finds its neighbours ready for it. A size that was given is
  * never touched.
+ *
+ * @param tools the cutter is the thickest of them that fits, where one does
  */
-export function sized(v: JigGiven): JigValues {
+export function sized(v: JigGiven, { cutters }: Tools): JigValues {
   const bolt = fastener(v.boltSize);
   const onCircle = v.mounting === 'circle' && v.routerBase !== 'rectangle';
   const baseDiameter =
@@ -37,12 +40,12 @@ export function sized(v: JigGiven): JigValues {
       (v.bitOpening ?? 0) + ROUND_HOLES,
     );
   const gap = v.workMin ?? v.workMax ?? USUAL.workMin;
-  const cutter =
-    v.cutter ??
-    Math.max(
-      4,
-      Math.min(USUAL.cutter, gap - 2 * CUTTER_AIR, (v.bitOpening ?? USUAL.bitOpening) - 2 * OPENING_AIR),
-    );
+  const thickest = Math.max(
+    4,
+    Math.min(USUAL.cutter, gap - 2 * CUTTER_AIR, (v.bitOpening ?? USUAL.bitOpening) - 2 * OPENING_AIR),
+  );
+  const fitting = cutters.filter((one) => one >= 4 && one <= thickest);
+  const cutter = v.cutter ?? (fitting.length > 0 ? Math.max(...fitting) : thickest);
   const bitOpening =
     v.bitOpening ?? Math.max(cutter + 2 * OPENING_AIR, Math.min(USUAL.bitOpening, holeCircle - ROUND_HOLES));
   const railWidth =

@@ -1,3 +1,4 @@
+import type { ErrorText } from '../errors.js';
 import type { Vec3 } from '../frame/index.js';
 
 /** Another position of the moving pieces: how far each is shifted from where it is placed, mm, assembly frame. */
@@ -45,12 +46,22 @@ export interface Reach {
   readonly remedy: string;
 }
 
+/** Where a piece stands, taken for granted because nothing that was given tells it. */
+export interface Assumption {
+  readonly subjects: readonly string[];
+  readonly what: ErrorText;
+  readonly remedy: string;
+  /** Measurements that would settle it. */
+  readonly missing: number;
+}
+
 /** What moves in a design, how far it must go, and what must stay clear and hold on the way. */
 export interface Mechanism {
   readonly poses: readonly Pose[];
   readonly keepApart: readonly KeepApart[];
   readonly engagements: readonly Engagement[];
   readonly reaches: readonly Reach[];
+  readonly assumptions?: readonly Assumption[];
 }
 
 /** What moves nothing: the mechanism of a design without one. */

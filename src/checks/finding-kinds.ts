@@ -390,6 +390,14 @@ const FOUND = {
     basis: MEASURED,
     cure: 'Move or shorten the mortises, holes or slots that meet.',
   },
+  'cutter-centre-assumed': {
+    level: 'warning',
+    meaning:
+      'The holes in the router base were measured from each other only, so where the cutter stands is a guess.',
+    limit: 'one distance to the centre of the cutter from each hole',
+    basis: MEASURED,
+    cure: 'Measure each hole from a straight pin in the collet too.',
+  },
   'groove-not-cut': {
     level: 'error',
     meaning:

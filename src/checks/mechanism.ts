@@ -125,6 +125,22 @@ export const engagements = (bench: Bench): readonly Finding[] => {
   });
 };
 
+/** Nothing stands where it was only taken to stand. */
+export const assumptions = ({ solids, say }: Bench): readonly Finding[] =>
+  (mechanismOf(solids).assumptions ?? []).map(
+    ({ subjects, what, remedy, missing }): Finding => ({
+      code: 'cutter-centre-assumed',
+      level: 'warning',
+      subjects,
+      measured: 0,
+      limit: missing,
+      unit: '',
+      message: typeof what === 'string' ? what : what(say),
+      remedy,
+      basis: MEASURED,
+    }),
+  );
+
 /** Where a screw's hole ends along its axis, seen from the side it enters; without end when it goes through. */
 function bottom(nut: Body, axis: Frame, entrance: number): number {
   const from = entrance - 1;

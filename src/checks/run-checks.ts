@@ -17,7 +17,7 @@ import { heldMortises } from './holding.js';
 import { inLine } from './in-line.js';
 import { layoutNotes } from './layout-notes.js';
 import { looseBoards } from './loose-boards.js';
-import { engagements, keepApart, reaches } from './mechanism.js';
+import { assumptions, engagements, keepApart, reaches } from './mechanism.js';
 import { mitredEnds } from './mitred-ends.js';
 import { overlap } from './overlap.js';
 import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
@@ -50,6 +50,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'clearances', check: keepApart },
   { name: 'ranges', check: reaches },
   { name: 'bolts', check: engagements },
+  { name: 'place of the cutter', check: assumptions },
   { name: 'templates', check: templatesLeft },
   { name: 'inside corners', check: templateCorners },
   { name: 'volumes', check: volumes },

@@ -22,7 +22,7 @@ type Values = Readonly<Record<string, unknown>>;
 export function limitsOf(model: Model, values: Values, tools?: Tools): ReadonlyMap<string, Limits> {
   const asked = values as z.infer<Model['parameters']>;
   model.build(asked, tools);
-  const full = model.complete(asked) as Values;
+  const full = model.complete(asked, tools) as Values;
   const builds = canBeBuilt(model, values, tools);
   return new Map(
     Object.entries(model.parameters.shape).flatMap(([name, schema]) => {

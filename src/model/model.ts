@@ -22,7 +22,7 @@ export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
   /** One schema gives types, defaults, ranges, help and error text. Names are camelCase. */
   readonly parameters: z.ZodObject<Shape>;
   /** The values with every size that was left out and can be told beforehand; the same values where there is none. */
-  complete(values: z.infer<z.ZodObject<Shape>>): z.infer<z.ZodObject<Shape>>;
+  complete(values: z.infer<z.ZodObject<Shape>>, tools?: Tools): z.infer<z.ZodObject<Shape>>;
   /**
    * @param tools the usual metric cutters when left out
    * @throws TenonwrightError when the values fit their ranges but not each other
@@ -34,9 +34,12 @@ export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
 export interface ModelText<Shape extends z.ZodRawShape>
   extends Omit<Model<Shape>, 'parameters' | 'build' | 'complete'> {
   readonly parameters: Shape;
-  complete?(values: z.infer<z.ZodObject<Shape>>): z.infer<z.ZodObject<Shape>>;
+  complete?(values: z.infer<z.ZodObject<Shape>>, tools: Tools): z.infer<z.ZodObject<Shape>>;
   build(values: z.infer<z.ZodObject<Shape>>, tools: Tools): Design;
 }
+
+/** The usual metric cutters. */
+const USUAL: Tools = { cutters: cutterDiameters() };
 
 /**
  * A model, checked for what would break it later.
@@ -58,7 +61,7 @@ export function defineModel<Shape extends z.ZodRawShape>(of: ModelText<Shape>): 
     title: of.title,
     summary: of.summary,
     parameters: z.object(of.parameters),
-    complete: of.complete ?? ((values) => values),
-    build: (values, tools = { cutters: cutterDiameters() }) => of.build(values, tools),
+    complete: (values, tools = USUAL) => of.complete?.(values, tools) ?? values,
+    build: (values, tools = USUAL) => of.build(values, tools),
   };
 }

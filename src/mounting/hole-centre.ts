@@ -1,8 +1,15 @@
-import { InputError } from '../errors.js';
+import { type ErrorText, InputError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
-import { fixed } from '../length/index.js';
 import { distance } from './hole-plane.js';
 import { HOLE_RESIDUAL } from './hole-points.js';
+
+/** What was taken for granted because nothing that was measured tells it. */
+export interface Assumed {
+  readonly what: ErrorText;
+  readonly remedy: string;
+  /** Distances that would settle it. */
+  readonly missing: number;
+}
 
 /**
  * Where the cutter's centre is among measured holes: the measured one, or else the middle of the circle through them.
@@ -13,9 +20,8 @@ import { HOLE_RESIDUAL } from './hole-points.js';
 export function cutterCentre(
   holes: readonly (readonly [name: string, at: Vec2])[],
   measured: Vec2 | undefined,
-): { readonly centre: Vec2; readonly note: string } {
-  if (measured !== undefined)
-    return { centre: measured, note: 'the centre of the cutter is the measured point c' };
+): { readonly centre: Vec2; readonly assumed?: Assumed } {
+  if (measured !== undefined) return { centre: measured };
   const points = holes.map(([, at]) => at);
   const centre = circleCentre(points);
   const radii = points.map((at) => distance(at, centre));
@@ -31,7 +37,12 @@ export function cutterCentre(
     points.length === 3 ? 'the circle through the three holes' : 'the circle that fits the holes best';
   return {
     centre,
-    note: `the centre of the cutter was not measured: it is taken as the centre of ${how}, of diameter ${fixed(2 * radius, 2)} mm. ${points.length === 3 ? 'That cannot be checked, for a circle runs through any three holes' : 'Whether the cutter stands there cannot be checked'}: measure each hole from the centre of a straight pin in the collet too, as ${holes.map(([name]) => `c-${name}`).join(', ')}`,
+    assumed: {
+      what: (say) =>
+        `the centre of the cutter was not measured: it is taken as the centre of ${how}, of diameter ${say.length(2 * radius)}. ${points.length === 3 ? 'That cannot be checked, for a circle runs through any three holes' : 'Whether the cutter stands there cannot be checked'}; where it is off, every mortise is off by as much`,
+      remedy: `measure each hole from the centre of a straight pin in the collet too, and add the distances to --hole-distances as ${holes.map(([name]) => `c-${name}`).join(', ')}`,
+      missing: points.length,
+    },
   };
 }
 

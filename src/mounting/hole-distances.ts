@@ -42,7 +42,7 @@ export function fromDistances(
         `hole distances contradict each other: ${worst.from}-${worst.to} is ${say.fine(worst.distance)}, the pattern that fits best has ${say.fine(distance(points.get(worst.from)!, points.get(worst.to)!))} there; they may differ by ${say.fine(HOLE_RESIDUAL)}: measure ${worst.from}-${worst.to} again, then its neighbours`,
     );
   const named = [...points].filter(([name]) => name !== CENTRE);
-  const { centre, note } = cutterCentre(named, points.get(CENTRE));
+  const { centre, assumed } = cutterCentre(named, points.get(CENTRE));
   const [order, area] = firstTriangle(named, points.get(CENTRE));
   // three distances fix three points and two each further one: any more check the others
   const checked = measured.length > 2 * points.size - 3;
@@ -55,8 +55,9 @@ export function fromDistances(
   return {
     holes: turned(about, turnDeg),
     ...(checked && { residual }),
+    ...(assumed && { assumed }),
     notes: [
-      note,
+      ...(assumed ? [] : ['the centre of the cutter is the measured point c']),
       ...(checked ? [] : [UNCHECKED]),
       `${order.join(', ')} run ${sense} seen from above the plate; if they run the other way, choose the other mirror option`,
     ],

@@ -1,6 +1,7 @@
 import { InputError } from '../errors.js';
 import type { Vec2 } from '../frame/index.js';
 import { parseLength, type Units } from '../length/index.js';
+import type { Assumed } from './hole-centre.js';
 import { entries } from './hole-entries.js';
 
 /** Where the holes in a router's base are, seen from above the plate. */
@@ -9,7 +10,9 @@ export interface HolePattern {
   readonly holes: readonly { readonly name: string; readonly at: Vec2 }[];
   /** Largest difference between a measured distance and the pattern, mm; absent where nothing was measured twice over. */
   readonly residual?: number;
-  /** Sentences for the person: what was assumed. */
+  /** Where the cutter stands, when nothing measured tells it. */
+  readonly assumed?: Assumed;
+  /** Sentences for the person: how the holes were taken. */
   readonly notes: readonly string[];
 }
 

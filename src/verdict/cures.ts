@@ -44,7 +44,7 @@ export async function curesOf(
     spent += 1;
     return verdictOf(question, { ...values, [knob.name]: value });
   };
-  const all = knobs(question.model, question.model.complete(values), given);
+  const all = knobs(question.model, question.model.complete(values, toolsOf(question.shop)), given);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
     const open = codes.filter((code) => !cures.has(code));
     if (open.length === 0 || spent >= MOST_VERDICTS) break;
@@ -130,7 +130,7 @@ export async function cureOfRefusal(
   given: readonly string[] = [],
 ): Promise<Cure | undefined> {
   const built = canBeBuilt(question.model, values, toolsOf(question.shop));
-  const all = knobs(question.model, question.model.complete(values), given);
+  const all = knobs(question.model, question.model.complete(values, toolsOf(question.shop)), given);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
     const ranked = group
       .flatMap((knob) =>

@@ -4,7 +4,7 @@ import jig from '../../models/jig.js';
 import type { Design, Hardware } from '../../src/assembly/index.js';
 import { benchOf, runChecks } from '../../src/checks/index.js';
 import { InputError } from '../../src/errors.js';
-import { add, pointIn, pointOut, type Vec3 } from '../../src/frame/index.js';
+import { add, pointIn, pointOut, type Vec2, type Vec3 } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { describeParameters, readParameters } from '../../src/model/index.js';
 import { area } from '../../src/profile/index.js';
@@ -65,7 +65,9 @@ test('a bolt that would bottom is exchanged for the next shorter one in a deeper
 test('hardware is named as it is asked for over the counter', () => {
   const metric = built();
   expect(piece(metric, 'near-rail-bolt-1').name).toBe('hex bolt M8 × 60, ISO 4014');
-  expect(piece(metric, 'screw-1').name).toBe('countersunk screw M5 × 20, ISO 10642');
+  expect(piece(metric, 'screw-1').name).toBe(
+    "countersunk screw M5 × 20, ISO 10642, as threaded in the router's base",
+  );
   const inch = built({ boltSize: '5/16', screwSize: '1/4', plateThickness: 15 });
   expect(piece(inch, 'far-rail-bolt-2').name).toMatch(/^hex bolt 5\/16 × \d(-\d\/\d)?", ASME B18\.2\.1$/);
   expect(metric.hardware.filter((each) => !each.bought).map((each) => each.id)).toEqual([
@@ -275,13 +277,49 @@ test('mounting holes come from a circle, points or measured distances, and notes
       expect(Math.hypot(...screw.place.origin.map((x, k) => x - twin[k]!))).toBeLessThan(0.01);
     });
   }
-  expect(distances.notes[0]).toContain('the centre of the cutter was not measured');
+  expect(distances.notes[0]).toBe('the centre of the cutter is the measured point c');
   expect(points.notes.join()).not.toContain('centre of the cutter');
   const turned = built({ mounting: 'distances', mirror: 'mirrored' });
   // the second of four at right angles becomes the fourth
   expect(piece(turned, 'screw-2').place.origin).toEqual(
     piece(distances, 'screw-4').place.origin.map((x) => expect.closeTo(x, 6)),
   );
+});
+
+test('a cutter whose centre was not measured is a warning, and the distances its remedy asks for end it and move the plate to it', async () => {
+  // the true pattern, its cutter 2 mm off the middle of the circle through the holes
+  const real = { 1: [50, 0], 2: [-20, 45], 3: [-25, -42], c: [2, 0] } as const;
+  const pair = (name: string) => {
+    const [[ax, ay], [bx, by]] = name.split('-').map((one) => real[one as keyof typeof real]) as [Vec2, Vec2];
+    return `${name} ${Math.hypot(ax - bx, ay - by)}`;
+  };
+  const kernel = await startKernel();
+  const judged = (raw: Raw) => {
+    const design = built(raw);
+    return { design, findings: runChecks(benchOf(solidsOf(kernel, design), speaker('mm'))) };
+  };
+  const warned = (holeDistances: string) => {
+    const { findings, design } = judged({ mounting: 'distances', holeDistances });
+    return { design, found: findings.filter(({ code }) => code === 'cutter-centre-assumed') };
+  };
+  const three = ['1-2', '2-3', '1-3'].map(pair).join('; ');
+  const { found } = warned(three);
+  expect(found).toMatchObject([{ level: 'warning', subjects: ['plate', 'cutter'], limit: 3 }]);
+  const asked = /--hole-distances as (.+)$/.exec(found[0]!.remedy)![1]!.split(', ');
+  const cured = warned([three, ...asked.map(pair)].join('; '));
+  expect(cured.found).toEqual([]);
+  const reach = pieces(cured.design, 'screw').map(
+    ({
+      place: {
+        origin: [x, y],
+      },
+    }) => Math.hypot(x, y),
+  );
+  expect(reach).toEqual([1, 2, 3].map((name) => expect.closeTo(Number(pair(`c-${name}`).split(' ')[1]), 6)));
+  // the jig as it comes has nothing to guess, however its holes are told
+  for (const mounting of ['circle', 'points', 'distances'])
+    expect(judged({ mounting }).findings.filter(({ level }) => level !== 'note')).toEqual([]);
+  kernel.dispose();
 });
 
 test.each([

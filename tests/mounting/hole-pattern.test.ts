@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { InputError } from '../../src/errors.js';
 import type { Vec2 } from '../../src/frame/index.js';
+import { type Say, speaker } from '../../src/length/index.js';
 import { fromDistances } from '../../src/mounting/hole-distances.js';
 import { boltCircle, fromPoints, type HolePattern } from '../../src/mounting/hole-pattern.js';
 
@@ -31,11 +32,13 @@ test('three holes measured 98.5, 112 and 87.25 mm apart lie where trilateration 
   for (const hole of at(pattern)) expect(Math.hypot(...hole)).toBeCloseTo(58.290368, 6);
   // nothing was measured twice, so there is no error to tell, and it says so
   expect(pattern.residual).toBeUndefined();
-  expect(pattern.notes.join()).toMatch(/cannot be checked.*c-1, c-2, c-3/);
-  expect(pattern.notes.join()).toContain('a mistake in one cannot be found');
-  expect(pattern.notes.join()).toMatch(
-    /centre of the circle through the three holes, of diameter 116\.58 mm/,
+  const { what, remedy, missing } = pattern.assumed!;
+  expect((what as (say: Say) => string)(speaker('mm'))).toMatch(
+    /centre of the circle through the three holes, of diameter 116\.6 mm.*cannot be checked/,
   );
+  expect(remedy).toMatch(/--hole-distances as c-1, c-2, c-3$/);
+  expect(missing).toBe(3);
+  expect(pattern.notes.join()).toContain('a mistake in one cannot be found');
 });
 
 test('three holes 100 mm apart lie 57.735027 mm from the cutter, the first one on X', () => {

@@ -51,6 +51,29 @@ test('a shop can name the summary of the jig that was made, and has that jig', (
   expect(shop.jig.slots).toBe('open');
 });
 
+test('a shop in inches has a jig with inch bolts and a cutter it owns, but none of that contradicts the jig it made', () => {
+  const inches = builtInShop('in');
+  const jigThere = jigOfShop(inches, jig, 'in');
+  const bolts = jigThere.hardware.filter(({ kind }) => kind === 'bolt').map(({ name }) => name);
+  expect(bolts).toEqual(Array(4).fill(expect.stringMatching(/^hex bolt 5\/16 × [-\d/]+", ASME/)));
+  expect(inches.cutters.map(({ nominal }) => nominal)).toContain(jigThere.cutter);
+  expect(jigParameters(inches, jig, 'in')).toMatchObject({ boltSize: '5/16' });
+  // what the shop file says goes first, and a made jig with other bolts is believed
+  const said = { ...inches, jig: { boltSize: 'M8' } };
+  expect(
+    jigOfShop(said, jig, 'in')
+      .hardware.map(({ name }) => name)
+      .join(),
+  ).toContain('hex bolt M8');
+  const made = summaryOf({ baseDiameter: '6 in', baseThickness: '3/8 in', boltSize: '3/8' });
+  expect(withMadeJig(inches, jig, made, 'x', 'in').jig).toMatchObject({ boltSize: '3/8' });
+  expect(
+    jigOfShop(builtInShop('mm'), jig, 'mm')
+      .hardware.map(({ name }) => name)
+      .join(),
+  ).toContain('hex bolt M8');
+});
+
 test('a shop that says something else of its jig or router than the jig was made with is refused, line by line', () => {
   const made = summaryOf({ baseDiameter: 160, workMax: 70 });
   const refused = (shop: ReturnType<typeof shopOf>, summary: unknown = made) => {

@@ -70,7 +70,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
     const solids = solidsOf(kernel, design);
     gate(solids);
     const say = speaker(request.units);
-    const parameters = parameterValues(request.model, request.model.complete(request.values));
+    const parameters = parameterValues(request.model, request.model.complete(request.values, toolsOf(shop)));
     const revision = revisionOf(parameters, request.version, shop);
     const bench = once(() => benchInShop(benchOf(solids, say, request.bush), shop, request.jig));
     const findings = once(() =>

@@ -3,6 +3,7 @@ import { InputError } from '../../errors.js';
 import { trimmed, type Units } from '../../length/index.js';
 import { type Model, optionName, parameterMeta, readParameters } from '../../model/index.js';
 import type { Shop } from './shop.js';
+import { toolsOf } from './tools-of.js';
 
 type Given = Readonly<Record<string, unknown>>;
 
@@ -14,18 +15,22 @@ type Given = Readonly<Record<string, unknown>>;
  * @throws InputError when the jig's parameters cannot be used, each line naming the shop
  */
 export function jigOfShop(shop: Shop, model: Model, units: Units): Design {
-  return told(shop, () => model.build(readParameters(model, said(shop), units)));
+  return told(shop, () => model.build(readParameters(model, asked(shop, units), units), toolsOf(shop)));
 }
 
 /**
- * What a shop says of its jig, by the parameters of the jig's model, each with its unit; what it does not say is left out. The jig is made
- * with these when nothing else is asked for, so that it is the one the cards of every other design are for.
+ * What a shop says of its jig, by the parameters of the jig's model, each with its unit, and fixings in inches for a shop in inches; all
+ * else is left out. The jig is made with these when nothing else is asked for, so that it is the one the cards of every other design are for.
  *
  * @param units of bare numbers among the jig's parameters in the shop file
  * @throws InputError when they cannot be used, each line naming the shop
  */
 export function jigParameters(shop: Shop, model: Model, units: Units): Given {
-  const given = said(shop);
+  return readOf(shop, model, asked(shop, units), units);
+}
+
+/** Those of the values that were given, as the model reads them, each with its unit. */
+function readOf(shop: Shop, model: Model, given: Given, units: Units): Given {
   const values = told(shop, () => readParameters(model, given, units));
   const names = new Set(Object.keys(given).map(optionName));
   return withUnits(
@@ -53,7 +58,7 @@ export function withMadeJig(shop: Shop, model: Model, summary: unknown, file: st
     told(shop, () => readParameters(model, withUnits(model, made), 'mm')),
   );
   const same = (a: unknown, b: unknown) => String(a) === String(b);
-  const differ = Object.entries(jigParameters(shop, model, units)).filter(
+  const differ = Object.entries(readOf(shop, model, said(shop), units)).filter(
     ([name, value]) => !same(value, jig[name]),
   );
   if (differ.length > 0) {
@@ -101,6 +106,15 @@ function told<T>(shop: Shop, work: () => T): T {
     );
   }
 }
+
+/** What hangs on the counter of a shop that works in inches: bolts, and knobs for them. Common practice, no source. */
+const INCH_FIXINGS: Given = { boltSize: '5/16', knobDiameter: '1 1/2 in', knobThread: '3/4 in' };
+
+/** What the shop says, and fixings in its units where it does not say any. */
+const asked = (shop: Shop, units: Units): Given => ({
+  ...(units === 'in' ? INCH_FIXINGS : {}),
+  ...said(shop),
+});
 
 /** The jig's parameters: its router base is the router's own, unless the shop file says otherwise for the jig. */
 function said({ router: { base, baseThickness }, jig }: Shop): Given {
