@@ -23,4 +23,35 @@ export const STRENGTH_KINDS: Readonly<Record<StrengthCode, Omit<FindingKind, 'ba
     limit: '300 N on the edge',
     cure: 'Move the feet out, or let the top reach less far beyond them.',
   },
+  'board-breaks': {
+    level: 'error',
+    meaning:
+      'A board bends so much under the load its use asks for that it may crack: past what 95 of 100 clear pieces bear (an error), or past what a person should count on (a warning).',
+    limit: 'the bending strength of the wood',
+    cure: 'Take a thicker board, bring its supports nearer together, or choose a stronger wood.',
+  },
+  'board-shears': {
+    level: 'error',
+    meaning: 'A board may split along its grain beside a support under the load its use asks for.',
+    limit: 'the shear strength of the wood',
+    cure: 'Take a thicker or wider board, or a stronger wood.',
+  },
+  'board-crushed': {
+    level: 'error',
+    meaning: 'A board is pressed into where it lies on its support under the load its use asks for.',
+    limit: 'the strength of the wood pressed across its grain',
+    cure: 'Make the support thicker, or choose a harder wood.',
+  },
+  'board-gives': {
+    level: 'warning',
+    meaning: 'A step or a seat gives so much under a person that it does not feel firm.',
+    limit: 'a 200th of its span',
+    cure: 'Take a thicker board, or bring its supports nearer together.',
+  },
+  'shelf-sags': {
+    level: 'error',
+    meaning: 'A shelf sags too far under its full load (an error), or so far that it is seen (a warning).',
+    limit: '1/144 of its span under the full load, 1/600 under books when new',
+    cure: 'Take a thicker shelf, shorten it, or put a support below its middle.',
+  },
 };

@@ -1,3 +1,8 @@
+const WOOD =
+  'elementary statics; 5 % values: Wood Handbook, FPL-GTR-282 (2021), Tables 5–3a and 5–6; warned of past what a person may use: 5 % value / 2.3 (2.1 in softwood) × 1.6, ASTM D245 and NDS, both from memory';
+
+const BENDING = `${WOOD}; less for the slope of the grain (Wood Handbook eq. 5–2); the breadth that works under a patch: our own finite elements`;
+
 /** What a margin may be about, and what its figure and its limits rest on. A new code is added here and in `src/checks/strength-kinds.ts`. */
 export const STRENGTH_BASES = {
   'edge-outside-feet':
@@ -5,6 +10,12 @@ export const STRENGTH_BASES = {
   'tips-sideways':
     'statics; 20 N sideways, and on a seat 600 N at 60 mm from its edge: EN 1022, as quoted by trade pages',
   'tips-under-load': 'statics; 300 N on the edge of a table: our own, a person rests on both arms',
+  'board-breaks': BENDING,
+  'board-shears': WOOD,
+  'board-crushed': WOOD,
+  'board-gives': 'beam formula of the Wood Handbook, FPL-GTR-190 (2010), eq. 9–2; 1/200 of the span: our own',
+  'shelf-sags':
+    'beam formula as above; 1/144: Architectural Woodwork Standards (2009), 1.2.21; 1/600 when new: a trade magazine (2007); twice that after years: Wood Handbook, FPL-GTR-282 (2021), p. 5–39',
 } as const;
 
 export type StrengthCode = keyof typeof STRENGTH_BASES;

@@ -5,10 +5,10 @@ import { FOOT_PATCH, GRAVITY } from '../statics/index.js';
 export interface Load {
   /**
    * `proof`: once, on a patch, at the worst place; `edge`: the same on a patch at an edge; `person`: in daily use; `sideways`:
-   * at the height of the surface; `spread`: all over it, for years.
+   * at the height of the surface; `spread`: all over it, for years; `books`: a row of them along it, for years.
    */
-  readonly kind: 'proof' | 'edge' | 'person' | 'sideways' | 'spread';
-  /** N; of a spread load N/mm². */
+  readonly kind: 'proof' | 'edge' | 'person' | 'sideways' | 'spread' | 'books';
+  /** N; of a spread load N/mm², of books N/mm. */
   readonly size: number;
   /** Side of the square it stands on, mm; all over the surface when left out. */
   readonly patch?: number;
@@ -27,6 +27,9 @@ const SEAT_KG = 110;
 
 /** Pounds-force on a square foot, N/mm² (NIST SP 811). */
 const PSF = 47.88026e-6;
+
+/** Pounds-force on a running foot, N/mm. */
+const POUND_PER_FOOT = 4.4482216 / 304.8;
 
 /**
  * The loads of a surface by its use. A published load grows with a person heavier than it was set for, and never shrinks.
@@ -72,7 +75,13 @@ export function loadsOf(use: Use, { kg }: User): readonly Load[] {
       {
         kind: 'spread',
         size: 50 * PSF,
-        basis: 'Architectural Woodwork Standards (2009), 1.2.21: 50 lb on a square foot, for books',
+        basis:
+          'Architectural Woodwork Standards (2009), 1.2.21: 50 lb on a square foot, for books; 200 lb at most',
+      },
+      {
+        kind: 'books',
+        size: 25 * POUND_PER_FOOT,
+        basis: 'trade pages: 20 to 25 lb of books on a running foot',
       },
     ];
   return [];

@@ -37,9 +37,12 @@ export function restingOf({ boards, tenons }: Solids): Resting {
   const touching = pieces.flatMap(({ mesh, place }) => below(mesh, place, floor + ON_FLOOR));
   let kg = 0;
   let [mx, my, mz] = [0, 0, 0];
+  const dense = new Map(
+    [...new Set(pieces.map(({ material }) => material))].map((one) => [one, density(one)]),
+  );
   for (const { mesh, place, material } of pieces) {
     const { volume, centre } = volumeAndCentre(mesh);
-    const mass = volume * M3 * density(material);
+    const mass = volume * M3 * dense.get(material)!;
     const [x, y, z] = pointOut(place, centre);
     kg += mass;
     mx += mass * x;

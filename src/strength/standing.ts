@@ -9,6 +9,7 @@ import {
 import type { Asked } from './asked.js';
 import { type Reach, reaches } from './foot-line.js';
 import { type Margin, NOTHING, together, type Worked } from './margin.js';
+import type { Resting } from './resting.js';
 import type { UsedSurface } from './used-surface.js';
 
 /** Room wanted between an edge somebody stands on and the foot line, mm. Common practice, no source. */
@@ -20,6 +21,9 @@ const SAT_ON = { load: 600, kg: 110, from: 60 } as const;
 
 /** Load on the edge of a table that must not tip it, N: somebody rests on both arms. Our own. */
 const LEANT_ON = 300;
+
+/** No load on an edge is thought of beyond this, N: five people. Our own. */
+const HEAVIEST = 5 * 1471.5;
 
 /** What feet are to hold of the load on them before they slip: EN 14183, as quoted by trade pages. */
 const FRICTION = 0.2;
@@ -39,8 +43,9 @@ export function standing(asked: Asked): Worked {
   return together(
     surfaces.map((surface) => {
       if (surface.use === 'shelf') return NOTHING;
-      const sides = reaches(surface, resting).flatMap((reach) => sideOf(asked, surface, reach));
-      return { margins: [...sides, ...slides(asked, surface)], notComputed: [] };
+      const all = reaches(surface, resting);
+      const sides = all.flatMap((reach) => sideOf(asked, surface, reach));
+      return { margins: [...sides, ...aboutPerson(asked, surface, all)], notComputed: [] };
     }),
   );
 }
@@ -51,11 +56,7 @@ const SHELVES =
 function sideOf({ resting, user }: Asked, surface: UsedSurface, reach: Reach): readonly Margin[] {
   const { use, placed } = surface;
   const { side } = reach.line;
-  const own = {
-    own: resting.kg * GRAVITY,
-    ownInside: reach.ownInside,
-    ownHeight: resting.centre[2] - resting.floor,
-  };
+  const own = ownOf(resting, reach);
   const height = surface.height - resting.floor;
   const about = { subjects: [placed.board.id], at: reach.at, remedy: REMEDY };
   const edge = `the ${side} edge of ${placed.board.name}`;
@@ -66,7 +67,7 @@ function sideOf({ resting, user }: Asked, surface: UsedSurface, reach: Reach): r
     height,
   });
   const tipsUnder = (load: number | undefined, limits: Pick<Margin, 'warning'>): readonly Margin[] =>
-    load === undefined
+    load === undefined || load > HEAVIEST
       ? []
       : [
           {
@@ -114,39 +115,64 @@ function sideOf({ resting, user }: Asked, surface: UsedSurface, reach: Reach): r
       better: 'more',
       warning: PUSH,
     },
-    {
-      ...about,
-      code: 'tips-sideways',
-      what: `the same with a foot wholly on the surface, at ${edge}`,
-      figure: tippingForce(on(weight, FOOT_PATCH / 2)),
-      unit: 'N',
-      better: 'more',
-    },
-    {
-      ...about,
-      code: 'tips-sideways',
-      what: `lean towards the ${side} at which person and piece go over together, a foot wholly on it`,
-      figure: leanAngle(on(weight, FOOT_PATCH / 2), STATURE).deg,
-      unit: 'deg',
-      better: 'more',
-    },
     ...tipsUnder(tippingLoad(on(0, 0)), {}),
   ];
 }
 
-/** The push that makes the loaded piece slide instead of tip. */
-const slides = ({ resting, user }: Asked, { use, placed, height }: UsedSurface): readonly Margin[] =>
-  use === 'step'
-    ? [
-        {
-          code: 'tips-sideways',
-          subjects: [placed.board.id],
-          at: [resting.centre[0], resting.centre[1], height],
-          remedy: REMEDY,
-          what: `push on ${placed.board.name} that makes the piece slide, when its feet hold a fifth of the load`,
-          figure: FRICTION * (user.kg + resting.kg) * GRAVITY,
-          unit: 'N',
-          better: 'more',
-        },
-      ]
-    : [];
+/** For information, at the side that is worst: a foot wholly on the surface, a person who leans, feet that slip. */
+function aboutPerson(
+  { resting, user }: Asked,
+  surface: UsedSurface,
+  all: readonly Reach[],
+): readonly Margin[] {
+  const { use, placed, height: top } = surface;
+  if (use !== 'step') return [];
+  const weight = user.kg * GRAVITY;
+  const height = top - resting.floor;
+  const [worst] = all
+    .map((reach) => {
+      const stands: Standing = {
+        ...ownOf(resting, reach),
+        load: weight,
+        inside: reach.inside + FOOT_PATCH / 2,
+        height,
+      };
+      return { reach, stands, push: tippingForce(stands) };
+    })
+    .toSorted((a, b) => a.push - b.push);
+  const { reach, stands, push } = worst!;
+  const about = {
+    code: 'tips-sideways',
+    subjects: [placed.board.id],
+    better: 'more',
+    governs: `the ${reach.line.side}`,
+    remedy: REMEDY,
+    at: reach.at,
+  } as const;
+  const { name } = placed.board;
+  return [
+    { ...about, what: `push that tips the piece with a foot wholly on ${name}`, figure: push, unit: 'N' },
+    {
+      ...about,
+      what: `lean at which a person on ${name} and the piece go over together`,
+      figure: leanAngle(stands, STATURE).deg,
+      unit: 'deg',
+    },
+    {
+      ...about,
+      governs: 'its feet',
+      what: `push on ${name} that makes the piece slide, when they hold a fifth of the load`,
+      figure: FRICTION * (weight + resting.kg * GRAVITY),
+      unit: 'N',
+    },
+  ];
+}
+
+const ownOf = (
+  resting: Resting,
+  { ownInside }: Reach,
+): Pick<Standing, 'own' | 'ownInside' | 'ownHeight'> => ({
+  own: resting.kg * GRAVITY,
+  ownInside,
+  ownHeight: resting.centre[2] - resting.floor,
+});

@@ -20,11 +20,6 @@ export interface Borne {
   readonly design: number;
 }
 
-export const WOOD_BASIS =
-  'Wood Handbook, FPL-GTR-282 (2021), Tables 5–3a and 5–6: 5 % value of clear wood, less for the slope of its grain (eq. 5–2)';
-export const DESIGN_BASIS =
-  'for some minutes of load: 5 % value / 2.3 (2.1 in softwood) × 1.6; ASTM D245 and NDS, both from memory';
-
 /**
  * Strength falls as wood takes up water: dry over green, the greatest ratio of the woods in the table, and where both meet.
  * From memory, on the safe side; Wood Handbook eq. 5–3.
@@ -34,6 +29,11 @@ const MEETING = 25;
 
 /** Above this no strength is told: what most indoor glues are sound to. Wood Handbook, FPL-GTR-282 (2021), p. 10–20. */
 export const MOST_MOISTURE = 15;
+
+export const whyNoStrength = (design: Design, { board }: PlacedBoard): string =>
+  sheetNames.includes(board.material)
+    ? `no published strength of ${board.material} is in the tables`
+    : `its wood is taken to hold ${(design.stock ?? USUAL_STOCK).moisture} % of water; above ${MOST_MOISTURE} % nothing is told, nor of indoor glues`;
 
 /** The wood of a board of a design; undefined for sheet goods and for stock too wet to say anything of. */
 export function woodStrength(design: Design, { board }: PlacedBoard): WoodStrength | undefined {
