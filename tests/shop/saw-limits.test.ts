@@ -2,16 +2,29 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { speaker } from '../../src/length/index.js';
 import {
+  builtInShop,
   crosscutLayouts,
+  cutList,
   cutsTooShort,
   gathered,
   type LayoutPart,
+  layoutParts,
   lumberLayouts,
+  outlineTemplates,
+  padBoard,
   type Shop,
   sheetLayouts,
+  stockPlan,
+  tenonSchedule,
+  tenonStrips,
+  testBlanks,
   woodBill,
 } from '../../src/shop/index.js';
+import { sheetNames } from '../../src/tables/index.js';
+import { sampledDesigns } from '../properties/sampled-designs.js';
+import { many, SEED } from '../properties/seed.js';
 import { aShop } from './a-shop.js';
+import { carded, made } from './made.js';
 import { replayCuts } from './replay-cuts.js';
 
 const say = speaker('mm');
@@ -119,6 +132,76 @@ test('no cut of a random list breaks the limits of its saw, and every piece come
     { numRuns: 300 },
   );
   expect(cuts).toBeGreaterThan(1000);
+});
+
+test(`no saw list of a random design breaks the limits of its shop, and every piece comes off it in its size (seed ${SEED})`, () => {
+  const met = { designs: 0, models: new Set<string>(), cuts: 0, short: 0 };
+  // lumber enough for any of them
+  const lumber = [32, 50, 80].map((thickness) => ({ thickness, width: 150, length: 3000, count: 60 }));
+  const own: Shop = { ...builtInShop('mm'), lumber };
+  const kerf = own.sawKerf!;
+  const jig = { design: made('jig'), name: 'jig', wish: { model: 'jig' } };
+  const pads = [0, 3, 10].map((lean) => ({
+    board: padBoard(lean, 'white ash'),
+    kind: 'clamp pad' as const,
+    purpose: 'pad',
+    count: 8,
+    handed: false,
+  }));
+  for (const { design, name, wish } of [jig, ...sampledDesigns(many(20, 300), SEED)]) {
+    if (!design) continue;
+    const { cards, aids } = carded(design, own);
+    const boards = design.boards.map(({ board }) => board);
+    const rows = cutList({
+      design,
+      shop: own,
+      // only masses are worked out from them
+      volumes: new Map(boards.map(({ id }) => [id, 0])),
+      aids: [...aids, ...pads],
+      templates: outlineTemplates(boards, own),
+      testBlanks: testBlanks(cards, boards, own),
+      strips: tenonStrips(tenonSchedule(design, own, say), own),
+    });
+    const { layouts, parts, lengths, gluedUp } = stockPlan(rows, own, say);
+    const left = new Map<string, { length: number; width: number }>();
+    const marks = layoutParts(rows).map(({ mark }) => mark);
+    expect(marks, name).toEqual([...new Set(marks)]);
+    for (const { plan, notes, material } of layouts) {
+      expect(plan.unplaced, name).toEqual([]);
+      const short = cutsTooShort(plan, own.shortest.saw!);
+      // a sheet is not planed: what the saw may not be given is told to be cut by hand
+      if (sheetNames.includes(material))
+        expect(
+          notes.filter((note) => note.includes('hand saw')),
+          name,
+        ).toHaveLength(short.length);
+      else expect(short, name).toEqual([]);
+      met.short += short.length;
+      for (const piece of plan.pieces) {
+        met.cuts += piece.cuts.length;
+        for (const [mark, rect] of replayCuts(piece, kerf)) left.set(mark, rect);
+      }
+    }
+    // what is planed or ripped is as long as both machines want it
+    const machined = [...parts, ...lengths].filter(({ material }) => !sheetNames.includes(material));
+    for (const { length } of machined)
+      expect(length, name).toBeGreaterThanOrEqual(own.shortest.planer! - 1e-6);
+    // and every piece of the list comes off: a wide one in strips, scrap that is long enough as it was found
+    for (const { mark, length, width, scrap } of layoutParts(rows)) {
+      if (gluedUp.has(mark) || (scrap && length >= own.shortest.planer!)) continue;
+      const sawn = left.get(mark);
+      expect(sawn, `${name}: ${mark}`).toBeDefined();
+      const sizes = (of: { length: number; width: number }) =>
+        [of.length, of.width].toSorted((a, b) => a - b);
+      expect(sizes(sawn!)[0], name).toBeCloseTo(sizes({ length, width })[0]!, 6);
+      expect(sizes(sawn!)[1], name).toBeCloseTo(sizes({ length, width })[1]!, 6);
+    }
+    met.designs += 1;
+    met.models.add(wish.model);
+  }
+  console.log(`seed ${SEED}: ${JSON.stringify({ ...met, models: [...met.models] })}`);
+  expect(met.designs).toBeGreaterThan(many(10, 200));
+  expect([...met.models].toSorted()).toEqual(['frame', 'jig', 'stool']);
 });
 
 test('a rip on a sheet that runs too short for the saw is told with another way to cut it', () => {

@@ -17,19 +17,14 @@ import {
 } from '../set-up/index.js';
 import {
   type CutRow,
-  crosscutLayouts,
   cutList,
   cutToFit,
-  gathered,
   type HardwareRow,
   hardwareList,
-  type LayoutPart,
   type LumberPlan,
-  layoutParts,
-  lumberLayouts,
-  type MillingLength,
   type StockLayout,
-  sheetLayouts,
+  type StockPlan,
+  stockPlan,
   type WoodBill,
   woodBill,
 } from '../stock/index.js';
@@ -105,26 +100,14 @@ export function shopPapers(request: PapersRequest): ShopPapers {
       boards.map(({ id }) => [id, hornsOf(id, holdings).reduce((sum, horn) => sum + horn.length, 0)]),
     ),
   });
-  const all = layoutParts(rows);
-  const bought = gathered(
-    all.filter(({ scrap }) => !scrap),
-    shop,
-    'M',
-  );
-  const found = gathered(
-    all.filter(({ scrap }) => scrap),
-    shop,
-    'O',
-  );
-  const parts = bought.parts;
-  const lumber = lumberLayouts(parts, shop, say);
+  const stock = stockPlan(rows, shop, say);
   const order = orderOfWork(design, holdings, cards, {
     printed: printedTemplates(boards),
     templates,
     ...(request.bush !== undefined && { bush: request.bush }),
     aids,
     testBlanks: blanks,
-    ...sawnTogether(rows, bought.lengths, lumber.gluedUp),
+    ...sawnTogether(rows, stock),
     strips,
     stages: glueUp.stages,
     grooves,
@@ -147,33 +130,21 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     strips,
     testBlanks: blanks,
     cutList: cutToFit(rows, order.fitAfter),
-    bills: woodBill(rows, bought.lengths),
+    bills: woodBill(rows, stock.lengths),
     hardware: hardwareList(design),
-    layouts: [
-      ...sheetLayouts(parts, shop, say),
-      ...lumber.layouts,
-      ...crosscutLayouts([...bought.lengths, ...found.lengths], shop, say),
-    ],
-    toBuy: lumber.toBuy,
+    layouts: stock.layouts,
+    toBuy: stock.toBuy,
     glueUp,
     clamps,
     diagonals: diagonalsOf(design, glueUp),
-    glue: glueMass(design, edgeJointsMm2(parts, lumber.gluedUp)),
+    glue: glueMass(design, stock.edgeJointsMm2),
   };
 }
-
-/** Edge joints of the blanks that are glued up from strips, mm². */
-const edgeJointsMm2 = (parts: readonly LayoutPart[], strips: ReadonlyMap<string, number>): number =>
-  parts.reduce(
-    (sum, { mark, length, thickness }) => sum + ((strips.get(mark) ?? 1) - 1) * length * thickness,
-    0,
-  );
 
 /** Which boards are milled in one length, and which boards and lengths are glued up from strips first. */
 function sawnTogether(
   rows: readonly CutRow[],
-  lengths: readonly MillingLength[],
-  gluedUp: ReadonlyMap<string, number>,
+  { lengths, gluedUp }: StockPlan,
 ): Pick<WholeJob, 'gluedUp' | 'milledIn'> {
   const byMark = new Map(
     rows.flatMap((row) =>

@@ -20,4 +20,5 @@ export { type Gathered, gathered, type MillingLength } from './milling-lengths.j
 export { type Allowance, type RoughSize, roughSize } from './rough-size.js';
 export { cutsTooShort, shortestPiece } from './saw-limits.js';
 export { type StockLayout, sheetLayouts } from './sheet-layout.js';
+export { type StockPlan, stockPlan } from './stock-plan.js';
 export { type BillItem, type WoodBill, woodBill } from './wood-bill.js';
