@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import type { Design } from '../../src/assembly/index.js';
+import { sawAngles } from '../../src/board/index.js';
+import { box } from '../../src/solid/index.js';
+import { onSolids } from '../checks/sample-design.js';
+import { builtPiece } from './built-piece.js';
+
+/** A file with these boards in a box 600 × 300 × 500. */
+const withBoards = (boards: string, rest = ''): string =>
+  `design: shed-thing\nwood: white ash\npiece: [600, 300, 500]\nboards:\n${boards}\n${rest}`;
+
+/** The boxes round the boards of a design, as the kernel has them; mm, to 1e-4. */
+async function boxes(design: Design): Promise<Readonly<Record<string, readonly number[]>>> {
+  return onSolids(design, (solids) =>
+    Object.fromEntries(
+      [...solids.boards].map(([id, { body }]) => {
+        const { min, max } = box(body);
+        return [id, [...min, ...max].map((part) => Math.round(part * 1e4) / 1e4 + 0)];
+      }),
+    ),
+  );
+}
+
+describe('a board stands where the words say', () => {
+  test.each([
+    ['left: piece, thick: 20, like: piece', [0, 0, 0, 20, 300, 500]],
+    [
+      'left: 30 short of piece, thick: 20, front: 10 short of back of piece, back: piece, like: piece',
+      [30, 290, 0, 50, 300, 500],
+    ],
+    ['right: 5 past right of piece, thick: 20, like: piece', [585, 0, 0, 605, 300, 500]],
+    ['middle: middle of piece, thick: 20, wide: 100, long: 400', [290, 100, 50, 310, 200, 450]],
+    [
+      'middle: [60 short of left of piece, middle of piece], thick: 20, wide: 100, bottom: 40 above floor, top: 60 below top of piece',
+      [50, 100, 40, 70, 200, 440],
+    ],
+    ['left: piece, right: 20 past left of piece', undefined],
+  ])('%s', async (told, expected) => {
+    const text = withBoards(`  side: { grain: up, face: left, ${told} }`);
+    if (expected === undefined)
+      expect(() => builtPiece(text)).toThrow(/nothing says where board 'side' stands front-back/);
+    else expect(await boxes(builtPiece(text))).toEqual({ side: expected });
+  });
+
+  test('mirrored both ways there are four, each named by where it stands', async () => {
+    const leg =
+      'leg: { grain: up, face: front, left: 30 short of piece, front: 40 short of piece, wide: 50, thick: 60, bottom: floor, top: piece, mirrored: left-right and front-back }';
+    expect(await boxes(builtPiece(withBoards(`  ${leg}`)))).toEqual({
+      'front-left-leg': [30, 40, 0, 80, 100, 500],
+      'back-left-leg': [30, 200, 0, 80, 260, 500],
+      'front-right-leg': [520, 40, 0, 570, 100, 500],
+      'back-right-leg': [520, 200, 0, 570, 260, 500],
+    });
+  });
+
+  test('copies are spread with equal gaps, and a formula may count them', async () => {
+    const boards = `  side: { grain: up, face: right, left: piece, thick: 20, like: piece, mirrored: left-right }
+  shelf: { grain: left-right, face: up, between: left side and right side, evenly: between floor and top of piece, thick: 20, front: 10 × n short of piece, back: piece, repeat: 3 }`;
+    const found = await boxes(builtPiece(withBoards(boards)));
+    // (500 − 3 × 20) / 4 = 110 between them
+    expect(found['shelf-1']).toEqual([20, 10, 110, 580, 300, 130]);
+    expect(found['shelf-3']).toEqual([20, 30, 370, 580, 300, 390]);
+  });
+});
+
+/**
+ * Square stock with the front face along the splay axis on the saw table: mitre atan(tan b · cos a), blade tilted by a; derived in public
+ * write-ups (blackdogswoodshop.blogspot.com 2020/02; tinyshopww.blogspot.com 2020/05).
+ */
+test.each([
+  { rake: 5, splay: 5, front: 4.9811, length: 453.431 },
+  { rake: 10, splay: 10, front: 9.8511, length: 463.78 },
+  { rake: 8, splay: 12, front: 11.8866, length: 464.38 },
+  { rake: 15, splay: 22, front: 21.3187, length: 500.094 },
+])(
+  'a leg told to lean $rake° and $splay° is sawn at the published angles',
+  async ({ rake, splay, front, length }) => {
+    const design = builtPiece(
+      withBoards(
+        `  leg: { grain: up, face: front, wide: 40, thick: 40, middle: middle of piece, top: 450 above floor, bottom: floor, leans: { left: ${splay}°, front: ${rake}° } }`,
+      ),
+    );
+    const { board } = design.boards[0]!;
+    expect(board.bevels).toHaveLength(2);
+    for (const { normal } of board.bevels) {
+      const { mitreDeg, bevelDeg } = sawAngles(normal);
+      expect(Math.abs(mitreDeg - front)).toBeLessThan(5.1e-5);
+      expect(bevelDeg).toBeCloseTo(rake, 9);
+    }
+    // along its middle line, from level to level
+    const { up, low } = { up: 450, low: 0 };
+    const run =
+      Math.hypot(Math.tan((rake * Math.PI) / 180), Math.tan((splay * Math.PI) / 180), 1) * (up - low);
+    expect(run).toBeCloseTo(length, 2);
+    await onSolids(design, (solids) => {
+      const { min, max } = box(solids.boards.get('leg')!.body);
+      expect(min[2]).toBeCloseTo(0, 6);
+      expect(max[2]).toBeCloseTo(450, 6);
+      // the foot stands out to the left and to the front
+      expect(min[0]).toBeLessThan(300 - 450 * Math.tan((splay * Math.PI) / 180));
+      expect(min[1]).toBeLessThan(150 - 450 * Math.tan((rake * Math.PI) / 180));
+    });
+  },
+);
