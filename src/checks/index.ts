@@ -6,6 +6,7 @@ export { FINDING_KINDS, type FindingCode, type FindingKind, type Level } from '.
 export { findingsMd } from './findings-md.js';
 export { heldMortises } from './holding.js';
 export { located } from './located.js';
+export { findingsOf } from './margin-findings.js';
 export { type QuickVerdict, quickVerdict } from './quick-verdict.js';
 export {
   type BenchInShop,

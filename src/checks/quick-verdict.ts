@@ -2,12 +2,15 @@ import type { Design } from '../assembly/index.js';
 import { boardOutside } from '../board/index.js';
 import { add, directionOut, pointOut, scale, type Vec3 } from '../frame/index.js';
 import type { Say } from '../length/index.js';
-import { type GlueStep, glueUp, type Shop, toolLimits } from '../shop/index.js';
+import { USUAL_SEASON } from '../movement/index.js';
+import { type GlueStep, glueUp, type Shop, seasonOf, toolLimits } from '../shop/index.js';
 import { type Outside, parted } from '../solid/index.js';
+import { moving } from '../strength/index.js';
 import { stuck } from './assembly-path.js';
 import type { FigureBench } from './bench.js';
 import type { Finding } from './finding.js';
 import { inLine } from './in-line.js';
+import { findingsOf } from './margin-findings.js';
 import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
 import { quickFigures } from './quick-figures.js';
 import { tenonFit } from './tenon-fit.js';
@@ -54,6 +57,7 @@ export function quickVerdict(design: Design, say: Say, tools?: ToolsAtHand): Qui
   const findings = [
     ...[tenonFit, inLine, walls, mortiseDepth, endInset, tenonThickness].flatMap((check) => check(bench)),
     ...stuck(bench, { glueUp: glue, inTheWay: [] }),
+    ...findingsOf(moving(design, tools ? seasonOf(tools.shop) : USUAL_SEASON).margins, say),
   ];
   const left = [
     ...open,

@@ -1,6 +1,6 @@
 import type { Design } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
-import { clampPlan, holdingsOf, jigAtHand, provedGlueUp, type Shop } from '../shop/index.js';
+import { clampPlan, holdingsOf, jigAtHand, provedGlueUp, type Shop, seasonOf } from '../shop/index.js';
 import { measureJoints, type Solids } from '../solid/index.js';
 import { assemblyPath } from './assembly-path.js';
 import type { Bench, Check } from './bench.js';
@@ -19,6 +19,7 @@ import { layoutNotes } from './layout-notes.js';
 import { looseBoards } from './loose-boards.js';
 import { assumptions, engagements, keepApart, reaches } from './mechanism.js';
 import { mitredEnds } from './mitred-ends.js';
+import { movement } from './movement.js';
 import { overlap } from './overlap.js';
 import { endInset, mortiseDepth, tenonThickness } from './proportions.js';
 import { shoulders } from './shoulders.js';
@@ -55,6 +56,7 @@ export const CHECKS: readonly { readonly name: string; readonly check: Check }[]
   { name: 'inside corners', check: templateCorners },
   { name: 'volumes', check: volumes },
   { name: 'strength and standing', check: strength },
+  { name: 'movement', check: movement },
   { name: 'cutters at hand', check: cuttersAtHand },
   { name: 'layouts', check: layoutNotes },
   { name: 'holding of mortises', check: (bench) => (bench.held ? heldMortises(bench, bench.held) : []) },
@@ -71,14 +73,21 @@ export const benchOf = (solids: Solids, say: Say, bush?: number): Bench => ({
   ...(bush === undefined ? {} : { bush }),
 });
 
-export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp' | 'clamps'>>;
+export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp' | 'clamps' | 'season'>>;
 
 /** The bench with the shop at hand: how each mortise is held, and the order of glue-up, each worked out once. */
 export function benchInShop(bench: Bench, shop: Shop, jigDesign: Design): BenchInShop {
   const jig = jigAtHand(jigDesign);
   const held = { ...holdingsOf(bench.solids.design, jig, shop, bench.say), jig, shop };
   const glueUp = provedGlueUp(bench.solids, shop.glue);
-  return { ...bench, held, glueUp, clamps: clampPlan(bench.solids.design, glueUp.glueUp, shop.clamps) };
+  const season = seasonOf(shop);
+  return {
+    ...bench,
+    held,
+    glueUp,
+    season,
+    clamps: clampPlan(bench.solids.design, glueUp.glueUp, shop.clamps),
+  };
 }
 
 /** Runs every check; errors first, then warnings, then notes, each kind in the order of the checks. */

@@ -54,4 +54,50 @@ export const STRENGTH_KINDS: Readonly<Record<StrengthCode, Omit<FindingKind, 'ba
     limit: '1/144 of its span under the full load, 1/600 under books when new',
     cure: 'Take a thicker shelf, shorten it, or put a support below its middle.',
   },
+  'held-across-grain': {
+    level: 'error',
+    meaning:
+      'Glue holds a wide board across its grain, so that it cannot move with the seasons: it cracks, or breaks its joints.',
+    limit: '150 mm of held width; 80 mm is wanted',
+    cure: 'Make the glued width narrower, use fewer tenons in the row, or hold the board by buttons, slotted screws or a groove.',
+  },
+  'held-cracks': {
+    level: 'warning',
+    meaning: 'A board that is held across its grain dries so far that its own shrinking tears it.',
+    limit: 'the loss of moisture at which mean wood of its species cracks',
+    cure: 'Glue drier wood, take quarter-sawn wood, or let the board move.',
+  },
+  'tenon-swells': {
+    level: 'error',
+    meaning:
+      'A tenon swells across its grain more than its mortise gives, and bursts it or opens the joint: an error when the slack is less than that, a warning when little is left.',
+    limit: 'what the tenon swells more than its mortise; 0.5 mm more is wanted',
+    cure: 'Give the mortises more edge clearance, or make the tenons narrower.',
+  },
+  'tenon-meets-bottom': {
+    level: 'error',
+    meaning:
+      'A mortise gets shallower as its board dries, until the tenon meets its bottom and opens the shoulder.',
+    limit: 'what the mortise loses of its depth; 0.5 mm of air is wanted',
+    cure: 'Leave a larger end gap.',
+  },
+  'shoulder-opens': {
+    level: 'warning',
+    meaning: 'A board dries and draws back from the shoulder of the board its mortise holds.',
+    limit: '0.5 mm',
+    cure: 'Make the mortise shallower, or glue drier wood.',
+  },
+  'no-room-to-move': {
+    level: 'error',
+    meaning: 'A board held by buttons, slotted screws or grooves has less room than it moves in a year.',
+    limit: 'the movement of its wood in the climate of the place',
+    cure: 'Leave travel or slack out to have it worked out, or give more.',
+  },
+  'glued-out-of-place': {
+    level: 'warning',
+    meaning:
+      'The wood is glued wetter or drier than it will ever be where it stands: every joint is strained for good.',
+    limit: 'the moistures of the climate of the place',
+    cure: 'Let the wood lie where the piece will stand until its weight stays the same.',
+  },
 };

@@ -18,6 +18,16 @@ export interface Strain {
  * @example strainOf('white ash', 'flat') // { width: 0.00274, thickness: 0.00169 }
  */
 export function strainOf(material: string, cut: Cut): Strain {
+  const key = `${cut} ${material}`;
+  const strain = known.get(key) ?? worked(material, cut);
+  known.set(key, strain);
+  return strain;
+}
+
+/** As many as the tables have woods, twice. */
+const known = new Map<string, Strain>();
+
+function worked(material: string, cut: Cut): Strain {
   if (sheetNames.includes(material)) return { width: 0, thickness: 0 };
   const of = (way: Cut) =>
     (speciesNames.includes(material) ? coefficient(species(material), way) : undefined) ?? UNKNOWN_WOOD;

@@ -16,6 +16,18 @@ export const STRENGTH_BASES = {
   'board-gives': 'beam formula of the Wood Handbook, FPL-GTR-190 (2010), eq. 9–2; 1/200 of the span: our own',
   'shelf-sags':
     'beam formula as above; 1/144: Architectural Woodwork Standards (2009), 1.2.21; 1/600 when new: a trade magazine (2007); twice that after years: Wood Handbook, FPL-GTR-282 (2021), p. 5–39',
+  'held-across-grain':
+    'movement: Wood Handbook, FPL-GTR-190 (2010), eq. 13–2 and Table 13–5; 80 and 150 mm: common practice, no source',
+  'held-cracks':
+    'stiffness across the grain and mean tension across it: Wood Handbook, FPL-GTR-282 (2021), Tables 5–1 and 5–3a; 0.65 of the stress is left after months: p. 5–39',
+  'tenon-swells':
+    'movement: Wood Handbook, FPL-GTR-190 (2010), eq. 13–2 and Table 13–5; 0.5 mm to spare: common practice, no source',
+  'tenon-meets-bottom':
+    'movement: Wood Handbook, FPL-GTR-190 (2010), eq. 13–2 and Table 13–5; 0.5 mm of air: common practice, no source',
+  'shoulder-opens': 'movement: Wood Handbook, FPL-GTR-190 (2010), eq. 13–2 and Table 13–5; 0.5 mm: our own',
+  'no-room-to-move':
+    'movement: Wood Handbook, FPL-GTR-190 (2010), eq. 13–2 and Table 13–5, over the climate of the place',
+  'glued-out-of-place': 'the moistures of the climate of the place',
 } as const;
 
 export type StrengthCode = keyof typeof STRENGTH_BASES;

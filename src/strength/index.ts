@@ -9,6 +9,7 @@ export {
   passed,
   type Worked,
 } from './margin.js';
+export { moving } from './moving.js';
 export { type Resting, restingOf } from './resting.js';
 export { sayFigure } from './say-figure.js';
 export { type Strength, strengthOf, strengthOn } from './strength.js';

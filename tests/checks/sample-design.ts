@@ -13,7 +13,10 @@ import {
 } from '../../src/solid/index.js';
 import { shelf, upright } from '../joinery/on-the-bench.js';
 
-/** An upright 40 × 120 on a shelf 40 thick, joined with one tenon by a cutter of 14: every figure is sound. */
+/**
+ * An upright 40 × 120 on a shelf 40 thick, joined with one tenon by a cutter of 14: every figure is sound. Of plywood, so that
+ * no season moves it.
+ */
 export function sample(options: JoinOptions = {}, more: Partial<DesignSpec> = {}): Design {
   const one = shelf({ thickness: 40, length: 400, width: 140 });
   const two = upright(one, { thickness: 40, width: 120, length: 300, at: [120, 50] });
@@ -21,7 +24,7 @@ export function sample(options: JoinOptions = {}, more: Partial<DesignSpec> = {}
     name: 'sample',
     title: 'Sample',
     cutter: 14,
-    boards: [one, two],
+    boards: [one, two].map(({ board, place }) => ({ board: { ...board, material: 'birch plywood' }, place })),
     joints: [{ a: 'shelf', b: 'upright', options: { cutter: 14, tenons: 1, ...options } }],
     ...more,
   });

@@ -1,0 +1,9 @@
+import { USUAL_SEASON } from '../movement/index.js';
+import { moving } from '../strength/index.js';
+import type { Bench } from './bench.js';
+import type { Finding } from './finding.js';
+import { findingsOf } from './margin-findings.js';
+
+/** What the seasons of the piece's place do to its boards, tenons, buttons and panels. */
+export const movement = ({ solids, say, season = USUAL_SEASON }: Bench): readonly Finding[] =>
+  findingsOf(moving(solids.design, season).margins, say);
