@@ -2,15 +2,17 @@ import type { z } from 'zod';
 import type { Model } from '../model/index.js';
 import type { Surroundings } from './surroundings.js';
 
-/** What a command is about: nothing, a model, or a model whose parameters are options too. */
-export type About = 'nothing' | 'model' | 'model and parameters';
+/** What a command is about: nothing, a name for something new, a model, or a model whose parameters are options too. */
+export type About = 'nothing' | 'a name' | 'model' | 'model and parameters';
 
 /** One call of a command. */
 export interface Call {
   readonly around: Surroundings;
   readonly version: string;
-  /** The named model. @throws Error in a command that is about nothing */
+  /** The named model. @throws Error in a command that is about none */
   readonly model: Model;
+  /** The word after the command; empty in a command that is about nothing. */
+  readonly subject: string;
   /** Parameters given as options, as text, by kebab-case name. */
   readonly raw: Readonly<Record<string, string>>;
 }

@@ -1,8 +1,8 @@
 import { describeParameters } from '../model/index.js';
-import { loadModel, modelNames } from '../node/index.js';
 import type { Command } from './command.js';
 import { PROGRAM } from './program.js';
-import { modelsOf, type Surroundings } from './surroundings.js';
+import { loadSubject, subjectNames } from './subject.js';
+import type { Surroundings } from './surroundings.js';
 
 /** What the script of a shell begins its question with. */
 export const ASKS_WORDS = '--get-yargs-completions';
@@ -36,12 +36,12 @@ export async function wordsFor(
   const command = typed.length > 1 ? commands.find((one) => one.name === name) : undefined;
   if (command === undefined)
     return beginning(begun, [...commands.map((one) => one.name), 'help', 'completion']);
-  const models = command.about === 'nothing' ? [] : await modelNames(modelsOf(around));
+  const models = command.about === 'nothing' || command.about === 'a name' ? [] : await subjectNames(around);
   if (typed.length === 2 && models.length > 0) return beginning(begun, models);
   const rows = [
     ...describeParameters(command, 'mm'),
     ...(command.about === 'model and parameters' && models.includes(subject!)
-      ? describeParameters(await loadModel(subject!, modelsOf(around)), 'mm')
+      ? describeParameters(await loadSubject(subject!, around, []), 'mm')
       : []),
   ];
   const before = rows.find(({ option }) => `--${option}` === typed.at(-2));

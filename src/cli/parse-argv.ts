@@ -1,11 +1,11 @@
 import { InputError } from '../errors.js';
 import type { Units } from '../length/index.js';
 import { describeParameters, didYouMean, type Model, type ParameterRow } from '../model/index.js';
-import { loadModel } from '../node/index.js';
 import type { Command } from './command.js';
 import { ASKS_WORDS, completionScript, wordsFor } from './completion.js';
 import { PROGRAM, toldText } from './program.js';
-import { modelsOf, type Surroundings } from './surroundings.js';
+import { loadSubject } from './subject.js';
+import type { Surroundings } from './surroundings.js';
 import { wordsAmong, wordsAndOptions } from './words-and-options.js';
 
 /** What was asked for: help or the version as text, or a command. */
@@ -14,6 +14,8 @@ export type Asked =
   | {
       readonly command: Command;
       readonly model?: Model;
+      /** The word after the command. */
+      readonly subject: string;
       /** What bare lengths are in. */
       readonly units: Units;
       /** The command's own options, as text. */
@@ -41,8 +43,8 @@ export async function parseArgv(
   const [commandName, subject] = wordsAmong(argv, everyOption);
   const command = commandName === undefined ? undefined : findCommand(commandName, commands);
   const model =
-    command && subject !== undefined && command.about !== 'nothing'
-      ? await loadModel(subject, modelsOf(around))
+    command && subject !== undefined && isAboutModel(command)
+      ? await loadSubject(subject, around, [...everyOption.map(({ option }) => option), 'help', 'version'])
       : undefined;
   const parametersIn = (units: Units) =>
     command?.about === 'model and parameters' && model ? describeParameters(model, units) : [];
@@ -62,10 +64,13 @@ export async function parseArgv(
     command,
     units,
     ...(model && { model }),
+    subject: subject ?? '',
     options: picked(options, own),
     raw: picked(options, parameters),
   };
 }
+
+const isAboutModel = ({ about }: Command): boolean => about === 'model' || about === 'model and parameters';
 
 function findCommand(name: string, commands: readonly Command[]): Command {
   const found = commands.find((command) => command.name === name);
@@ -92,11 +97,13 @@ function refuseWords(
 ): void {
   if (command === undefined)
     throw new InputError('command-missing', `no command is given: ${PROGRAM} --help lists them`);
-  if (command.about !== 'nothing' && model === undefined)
+  if (isAboutModel(command) && model === undefined)
     throw new InputError(
       'model-missing',
-      `${command.name} needs a model right after it: ${PROGRAM} list shows which there are`,
+      `${command.name} needs a model or the file of a piece right after it: ${PROGRAM} list shows which there are`,
     );
+  if (command.about === 'a name' && subject === undefined)
+    throw new InputError('name-missing', `${command.name} needs a name right after it, like garden-stool`);
   const [beyond] = command.about === 'nothing' && subject !== undefined ? [subject] : more;
   if (beyond !== undefined)
     throw new InputError(

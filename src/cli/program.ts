@@ -39,7 +39,7 @@ const program = (empty: Argv, { commands, version, around }: ProgramText) =>
     .reduce(
       (parser, { name, summary, about }) =>
         parser.command(
-          about === 'nothing' ? name : `${name} <model>`,
+          about === 'nothing' ? name : `${name} <${about === 'a name' ? 'piece' : 'model'}>`,
           summary,
           () => {},
           () => {},
@@ -48,7 +48,7 @@ const program = (empty: Argv, { commands, version, around }: ProgramText) =>
     )
     .usage('$0 <command> [options]')
     .epilogue(
-      `${PROGRAM} make <model> --help lists the model's parameters. Lengths: 230, 23cm, 9in, '9-1/16"'; angles: 10, 10deg. ${PROGRAM} completion prints a script that completes words in bash and zsh.`,
+      `${PROGRAM} make <model> --help lists the model's parameters; a model is a name ${PROGRAM} list shows, or a file of your own that ends in .yaml. Lengths: 230, 23cm, 9in, '9-1/16"'; angles: 10, 10deg. ${PROGRAM} completion prints a script that completes words in bash and zsh.`,
     )
     .version(version)
     .help()

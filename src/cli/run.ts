@@ -5,13 +5,23 @@ import { version } from '../node/index.js';
 import { check } from './check.js';
 import { BAD_INPUT, type Command, DONE, FAULT } from './command.js';
 import { describe } from './describe.js';
+import { explain } from './explain.js';
 import { list } from './list.js';
 import { make } from './make.js';
+import { newCommand } from './new.js';
 import { parseArgv } from './parse-argv.js';
 import { shopCommand } from './shop-command.js';
 import type { Surroundings } from './surroundings.js';
 
-const COMMANDS: readonly Command[] = [list, describe, make, check, shopCommand] as readonly Command[];
+const COMMANDS: readonly Command[] = [
+  list,
+  describe,
+  make,
+  check,
+  newCommand,
+  explain,
+  shopCommand,
+] as readonly Command[];
 
 /**
  * Runs one command line.
@@ -28,13 +38,14 @@ export async function run(argv: readonly string[], around: Surroundings): Promis
       around.out.write(asked.text);
       return DONE;
     }
-    const { command, model, options, raw } = asked;
+    const { command, model, subject, options, raw } = asked;
     units = asked.units;
     const values = readParameters(command, options, units);
     return await command.act(values, {
       around,
       version: current,
       raw,
+      subject,
       get model() {
         if (model === undefined) throw new Error(`${command.name} is about no model`);
         return model;

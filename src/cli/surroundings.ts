@@ -1,4 +1,4 @@
-import { OWN_MODELS } from '../node/index.js';
+import { OWN_MODELS, OWN_PIECES } from '../node/index.js';
 import type { Pipeline } from './pipeline.js';
 
 /** Where text goes. */
@@ -20,6 +20,8 @@ export interface Surroundings {
   readonly columns?: number;
   /** Folder of the models; the one beside the program when absent. */
   readonly modelsFolder?: string;
+  /** Folder of the pieces that come with the program; the one beside it when absent. */
+  readonly piecesFolder?: string;
   /** What makes and checks; src/node when absent. */
   readonly pipeline?: Pipeline;
 }
@@ -31,3 +33,6 @@ export const columnsOf = (around: Surroundings): number => around.columns ?? USU
 
 /** Folder the models of a run are in. */
 export const modelsOf = (around: Surroundings): string => around.modelsFolder ?? OWN_MODELS;
+
+/** Folder the pieces that come with the program are in. */
+export const piecesOf = (around: Surroundings): string => around.piecesFolder ?? OWN_PIECES;

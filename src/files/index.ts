@@ -16,6 +16,7 @@ export {
   withMade,
 } from './made/index.js';
 export { type MarksPaper, markdown, marksSvg } from './papers/index.js';
+export { numberedPicture } from './pictures/numbered-picture.js';
 export {
   type BoardSummary,
   type Change,

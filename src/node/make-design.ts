@@ -88,7 +88,11 @@ async function curingRefusal<T>(request: DesignRequest, act: () => Promise<T>): 
     if (!request.cures || !(error instanceof TenonwrightError) || !cannotBeBuilt(request, error)) throw error;
     const cure = await cureOfRefusal(request, request.values, request.given);
     if (!cure) throw error;
-    throw new InputError(error.code, (say) => `${error.explain(say)}; tried, and it works: ${cure.typed}`);
+    throw new InputError(error.code, (say) => {
+      const told = error.explain(say);
+      // under a line that is quoted it would look like a part of the line
+      return `${told}${told.includes('\n') ? '\n' : '; '}tried, and it works: ${cure.typed}`;
+    });
   }
 }
 

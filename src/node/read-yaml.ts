@@ -42,7 +42,7 @@ export async function readYaml(shown: string, cwd: string, remedy: string): Prom
 }
 
 /** The text of a regular file; a pipe could keep us waiting for ever. */
-async function readText(path: string, shown: string): Promise<string> {
+export async function readText(path: string, shown: string): Promise<string> {
   const unreadable = (error: NodeJS.ErrnoException): never => {
     throw new InputError(
       'from-unreadable',
@@ -55,7 +55,7 @@ async function readText(path: string, shown: string): Promise<string> {
   if (is.size > MOST_BYTES)
     throw new InputError(
       'from-too-large',
-      `${shown} holds ${Math.ceil(is.size / 1e6)} MB; 1 MB is the limit: give the path of a YAML file with one parameter a line`,
+      `${shown} holds ${Math.ceil(is.size / 1e6)} MB; 1 MB is the limit: give the path of another YAML file`,
     );
   return await readFile(path, 'utf8').catch(unreadable);
 }

@@ -65,6 +65,7 @@ export function imageOf(of: Stood, name: string, id: string, image: Image): Stoo
   const corners = of.corners.map(image.point);
   return {
     name,
+    line: of.line,
     placed,
     corners,
     box: boxOf(corners),

@@ -146,6 +146,7 @@ function standOne(
   const corners = boardOutside(bare.board).corners.map((corner) => pointOut(bare.place, corner));
   return {
     name: called,
+    line: name,
     placed: shapeBoard(bare, told.axes, keys, around.reckon),
     corners,
     box: boxOf(corners),

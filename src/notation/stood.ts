@@ -2,6 +2,7 @@ import type { PlacedBoard } from '../assembly/index.js';
 import type { Plane, Vec3 } from '../frame/index.js';
 import type { Axis } from './sides.js';
 import type { Place } from './told.js';
+import type { Phrase } from './tree.js';
 
 /** The space something fills, mm, assembly frame. */
 export interface Box {
@@ -19,6 +20,8 @@ export interface Trim {
 export interface Stood {
   /** `front left leg` */
   readonly name: string;
+  /** The line that tells it, with its copies and images. */
+  readonly line: Phrase;
   readonly placed: PlacedBoard;
   /** Of the space it fills before anything but its ends is shaped, and the box round them. */
   readonly corners: readonly Vec3[];

@@ -84,9 +84,10 @@ describe('help', () => {
 
 describe('models are the files of the models folder', () => {
   test('list names each with its title and summary', async () => {
-    const { out, status } = await atDesk(['list']);
+    const { out, status } = await atDesk(['list'], { columns: 200 });
     expect(status).toBe(0);
-    expect(out).toMatch(/^small +Small model +A model to read parameters with\.\ntray +Tray +/);
+    expect(out).toMatch(/^small +Small model +A model to read parameters with\.$/m);
+    expect(out).toMatch(/^tray +Tray +/m);
   });
 
   test('describe shows a table that fits the width it has', async () => {

@@ -1,0 +1,32 @@
+import type { Design } from '../../assembly/index.js';
+import { finishSheets, pictureSheets } from '../../drawing/index.js';
+import type { Units } from '../../length/index.js';
+import { type Solids, solidsOf, startKernel } from '../../solid/index.js';
+import { sheetSvg } from '../svg/index.js';
+
+/**
+ * A design put together, its boards numbered and listed, on one sheet of A4: how it was understood, before anything is checked.
+ *
+ * @returns SVG
+ */
+export async function numberedPicture(design: Design, units: Units): Promise<string> {
+  const kernel = await startKernel();
+  try {
+    return drawn(solidsOf(kernel, design), units);
+  } finally {
+    kernel.dispose();
+  }
+}
+
+function drawn(solids: Solids, units: Units): string {
+  const { design } = solids;
+  const [picture] = pictureSheets(solids, { paper: 'A4', units, projection: 'first-angle' });
+  const [sheet] = finishSheets([picture!], {
+    design: design.title,
+    number: design.name.slice(0, 10),
+    revision: '-',
+    units,
+    projection: 'first-angle',
+  });
+  return sheetSvg(sheet!);
+}
