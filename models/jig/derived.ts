@@ -30,7 +30,11 @@ const mm = (name: string, value: number, help: string): Derived => ({ name, valu
 /** What the person should know. */
 export const notes = (v: JigValues, l: Layout): readonly string[] => [
   ...l.mounting.pattern.notes,
-  ...(v.routerBase === 'round-with-flat' ? ['the flat of the router base faces the person'] : []),
+  ...(v.routerBase === 'round-with-flats'
+    ? [
+        'put the router on the plate with its flats as they were told: towards you, away from you, left and right',
+      ]
+    : []),
   ...standingOut(v, l),
   "the router's handles and motor are not drawn: make sure they clear the knobs before you cut the slots",
   'the bolts turn with their knobs unless their heads are held: hold the heads with a spanner, or bed them in epoxy',

@@ -1,13 +1,13 @@
 import { angle, choice, count, length, lengthList } from '../../src/model/index.js';
 import { fastenerSizes, materialNames, sheetNames } from '../../src/tables/index.js';
 import { HEAD_BELOW, HEAD_SIDE_AIR, RAIL_BEYOND, SLOT_PLAY } from './practice.js';
-import { USUAL } from './usual.js';
+import { BASE_FLAT, USUAL } from './usual.js';
 
 /** What the person owns and wants to grip; mm and degrees. */
 export const parameters = {
-  routerBase: choice(['round', 'rectangle', 'round-with-flat'], {
+  routerBase: choice(['round', 'rectangle', 'round-with-flats'], {
     default: 'round',
-    help: "Outline of the router's base; a flat faces the person.",
+    help: "Outline of the router's base.",
   }),
   baseDiameter: length({
     min: 80,
@@ -30,8 +30,20 @@ export const parameters = {
   baseFlat: length({
     min: 30,
     max: 150,
-    default: 60,
-    help: "Distance from the cutter's centre to the flat of a round base with one flat.",
+    derived: (say) => `${say.fine(BASE_FLAT)} when no other flat is given, else round there`,
+    help: "Distance from the cutter's centre to the flat towards the person, of a round base with flats.",
+  }),
+  baseFlatFar: length({
+    min: 30,
+    max: 150,
+    derived: 'round there',
+    help: "Distance from the cutter's centre to the flat away from the person, of a round base with flats.",
+  }),
+  baseFlatSides: length({
+    min: 30,
+    max: 150,
+    derived: 'round there',
+    help: "Distance from the cutter's centre to two flats, left and right, of a round base with flats.",
   }),
   baseThickness: length({
     min: 4,

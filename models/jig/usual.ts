@@ -11,3 +11,6 @@ export const USUAL = {
   knobHeight: 28,
   knobThread: 20,
 } as const;
+
+/** Cutter to the flat towards the person, of a round base with flats none of which is given, mm. */
+export const BASE_FLAT = 60;

@@ -2,13 +2,14 @@ import { type Board, type Face, faces as facesOf } from '../board/index.js';
 import { type Frame, frameIn, type Vec3, WORLD } from '../frame/index.js';
 import { circle, regionOf } from '../profile/index.js';
 import {
-  baseOf,
+  guidedEdge,
   type Holding,
   type Holdings,
   type JigAtHand,
   type Shop,
   seenStage,
   stagesOf,
+  standingBase,
   withHorn,
 } from '../shop/index.js';
 import { type Kernel, prism, stockBody } from '../solid/index.js';
@@ -137,7 +138,7 @@ function onRails(
           ]
         : [[rail, work]],
     ),
-    travel: holding.stopDistance - holding.travelling.along / 2,
+    travel: holding.stopDistance - jig.plate.along / 2,
   };
 }
 
@@ -149,18 +150,19 @@ function withoutRails(
   aid: PlaceAid,
 ): Guided {
   const { guide, window } = holding;
-  const base = baseOf(shop.router);
   const thick = shop.router.baseThickness ?? BASE_THICKNESS;
-  const bare = pieceOf('router base', kernel.keep(prism(kernel, [base.outline], 0, thick, undefined)));
+  const towards = guide?.side === 'near' ? -1 : 1;
+  const outline = standingBase(shop.router, towards);
+  const bare = pieceOf('router base', kernel.keep(prism(kernel, [outline], 0, thick, undefined)));
   if (guide) {
     const board = aid(guide.aid, guide.place);
-    const towards = guide.side === 'near' ? -1 : 1;
-    const router = pushed(bare, [0, towards * (shop.router.eccentricity ?? 0), 0]);
+    const off = guidedEdge(shop.router) - Math.max(...outline.map(([, y]) => towards * y));
+    const router = pushed(bare, [0, towards * off, 0]);
     return {
       fixed: [board],
       travelling: [router],
       bearing: [[router, board]],
-      travel: holding.stopDistance - holding.travelling.along / 2,
+      travel: holding.stopDistance - Math.max(...outline.map(([x]) => x)),
     };
   }
   if (!window) return { fixed: [], travelling: [bare], bearing: [], travel: 0 };

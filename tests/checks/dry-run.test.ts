@@ -62,6 +62,34 @@ test.each([
   }
 });
 
+test.each([
+  // round where it runs along the guide; 75 to it and to both stops
+  [{ near: 60 }, 75, 75],
+  [{ far: 58 }, 58, 75],
+  [{ near: 55, sides: 62 }, 75, 62],
+  [{ near: 55, far: 66, sides: 62 }, 66, 62],
+])(
+  'a router base with flats %j runs along its guide and between its stops to where the mortise is',
+  (flats, guide, half) => {
+    const shop: Shop = {
+      ...SHOP,
+      router: { ...SHOP.router, base: { shape: 'round with flats', along: 150, across: 150, flats } },
+    };
+    const { bench, held } = onBench(stoolOf(), NARROW, shop);
+    expect(dryRun(bench, held)).toEqual([]);
+    const own = held.holdings.filter(guided);
+    expect(own.length).toBeGreaterThan(2);
+    for (const { guide: set, stopDistance, mortise } of own) {
+      expect(set!.offset).toBe(guide);
+      expect(stopDistance).toBeCloseTo(mortise.length / 2 + half - mortise.width / 2, 9);
+    }
+    // set as for the whole circle, it would cut off the mortise by what the flats take off, or press the base into the guide
+    if (guide === 75 && half === 75) return;
+    const round = onBench(stoolOf(), NARROW).held.holdings;
+    expect(codes(dryRun(bench, { ...held, holdings: round })).length).toBeGreaterThan(0);
+  },
+);
+
 test('a mortise along the grain is cut from the square blank and comes out as the finished one', () => {
   const bare = stoolOf().boards.map(({ board, place }) => ({ board: { ...board, mortises: [] }, place }));
   const design = assemble({

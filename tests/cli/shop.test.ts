@@ -39,8 +39,9 @@ test('the jig at hand is built from the parameters in the shop file, in the unit
 test.each([
   ['{ along: 160 }', { along: 160, across: 160 }],
   ['{ shape: rectangle, along: 160, across: 120 }', { along: 160, across: 120 }],
-  // the flat faces the person, 140 − 160 / 2 = 60 from the cutter
-  ['{ shape: round with one flat, along: 160, across: 140 }', { along: 160, across: 140 }],
+  // 60 to the flat towards the person, 80 to the round edge
+  ['{ shape: round with flats, along: 160, flats: { near: 60 } }', { along: 160, across: 140 }],
+  ['{ shape: round with flats, along: 160, flats: { far: 61, sides: 70 } }', { along: 140, across: 141 }],
 ])('the jig is made for the router base of the shop file: %s', async (base, sizes) => {
   const ran = await atDesk(['check', 'small', '--shop', 'shop.yaml'], {
     cwd: folderWith(`units: in\nrouter: { base: ${base.replace(/(\d+)/g, '$1 mm')} }\n`),

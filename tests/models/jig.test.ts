@@ -7,7 +7,7 @@ import { InputError } from '../../src/errors.js';
 import { add, pointIn, pointOut, type Vec2, type Vec3 } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { describeParameters, readParameters } from '../../src/model/index.js';
-import { area } from '../../src/profile/index.js';
+import { area, bounds } from '../../src/profile/index.js';
 import { allSolids, genus, sharedVolume, solidsOf, startKernel } from '../../src/solid/index.js';
 import { fastener } from '../../src/tables/index.js';
 
@@ -91,15 +91,66 @@ test('both rails are one piece made twice, with their reference edges against th
 });
 
 test('a round base with a flat has the area of its circle less the segment', () => {
-  const base = piece(built({ routerBase: 'round-with-flat' }), 'router-base').stages[0]!.outline;
+  const base = piece(built({ routerBase: 'round-with-flats' }), 'router-base').stages[0]!.outline;
   const half = Math.acos(60 / 75);
   // circular segment r² (θ − sin θ) / 2
   expect(area(base)).toBeCloseTo(Math.PI * 75 ** 2 - (75 ** 2 * (2 * half - Math.sin(2 * half))) / 2, 6);
 });
 
+test('for all flats a base is what its circle and the planes of the flats leave, and no hole is let beyond any of them', () => {
+  const flat = fc.option(fc.integer({ min: 30, max: 74 }), { nil: undefined });
+  fc.assert(
+    fc.property(flat, flat, flat, (near, far, sides) => {
+      fc.pre(near !== undefined || far !== undefined || sides !== undefined);
+      const flats = {
+        ...(near && { baseFlat: near }),
+        ...(far && { baseFlatFar: far }),
+        ...(sides && { baseFlatSides: sides }),
+      };
+      const raw = {
+        routerBase: 'round-with-flats',
+        bitOpening: 12,
+        cutter: 6,
+        holeCircle: 42,
+        holeStart: 45,
+        screwSize: 'M5',
+        ...flats,
+      };
+      const base = piece(built(raw), 'router-base').stages[0]!.outline;
+      // a quarter of a thousand strips: as high as the circle there, cut off at the flats
+      const strips = 250_000;
+      const [left, right] = [-Math.min(75, sides ?? 75), Math.min(75, sides ?? 75)];
+      const step = (right - left) / strips;
+      let sum = 0;
+      for (let x = left + step / 2; x < right; x += step) {
+        const high = Math.sqrt(75 ** 2 - x ** 2);
+        sum += step * (Math.min(high, far ?? high) + Math.min(high, near ?? high));
+      }
+      expect(area(base) / sum).toBeCloseTo(1, 5);
+      const { minX, maxX, minY, maxY } = bounds(base);
+      expect([minX, maxX, minY, maxY].map((one) => Math.round(one * 1e6) / 1e6)).toEqual([
+        left,
+        right,
+        -Math.min(75, near ?? 75),
+        Math.min(75, far ?? 75),
+      ]);
+    }),
+    { numRuns: 20 },
+  );
+  const off = (raw: Raw, holePoints: string) =>
+    built({ routerBase: 'round-with-flats', mounting: 'points', holePoints, ...raw });
+  for (const [raw, hole] of [
+    [{ baseFlat: 50 }, '0, -48; 0, 45'],
+    [{ baseFlatFar: 50 }, '0, 48; 0, -45'],
+    [{ baseFlatSides: 50 }, '48, 0; 0, -45'],
+    [{ baseFlatSides: 50 }, '-48, 0; 0, -45'],
+  ] as const)
+    expect(() => off(raw, hole)).toThrow(/mounting hole 1 .* lies 2\.0 mm inside the edge/);
+});
+
 const sized = fc
   .record({
-    routerBase: fc.constantFrom('round', 'rectangle', 'round-with-flat'),
+    routerBase: fc.constantFrom('round', 'rectangle', 'round-with-flats'),
     baseDiameter: fc.integer({ min: 120, max: 220 }),
     baseLength: fc.integer({ min: 120, max: 250 }),
     baseWidth: fc.integer({ min: 120, max: 250 }),
@@ -325,7 +376,7 @@ test('a cutter whose centre was not measured is a warning, and the distances its
 test.each([
   [{ workMin: 70, workMax: 60 }, 'swap work-min and work-max'],
   [{ cutter: 12, bitOpening: 12 }, 'does not pass through an opening of 12 mm'],
-  [{ routerBase: 'round-with-flat', baseFlat: 80 }, 'its flat is 80 mm from the cutter'],
+  [{ routerBase: 'round-with-flats', baseFlat: 80 }, 'its flat is 80 mm from the cutter'],
   [{ holeCircle: 148, baseDiameter: 150 }, 'inside the edge of the router base'],
   [{ holeCircle: 40, bitOpening: 32 }, "of wood to the cutter's opening"],
   [{ plateThickness: 6, screwSize: 'M10', holeCircle: 100 }, 'use a thicker plate'],
@@ -359,7 +410,7 @@ test('a person who works in inches is told in inches what does not fit', () => {
   expect(told({ workMin: 70, workMax: 60 })).toContain(
     'the thinnest, 2.7559", is thicker than the thickest, 2.3622"',
   );
-  expect(told({ routerBase: 'round-with-flat', baseFlat: 80 })).toContain(
+  expect(told({ routerBase: 'round-with-flats', baseFlat: 80 })).toContain(
     'its flat is 3.1496" from the cutter',
   );
   for (const raw of [
@@ -388,7 +439,12 @@ test.each([
     5,
   ],
   [
-    { routerBase: 'round-with-flat', mounting: 'points', holePoints: '45,40; -45,40; 0,-50', boltSize: 'M6' },
+    {
+      routerBase: 'round-with-flats',
+      mounting: 'points',
+      holePoints: '45,40; -45,40; 0,-50',
+      boltSize: 'M6',
+    },
     6,
   ],
   [{ routerBase: 'rectangle', mounting: 'distances', boltSize: 'M10', railWidth: 50 }, 7],

@@ -137,8 +137,16 @@ test.each([
   [{ router: { base: { along: 150 }, turretSteps: [6, 12] } }, /router\.turret-steps are 6, 12/],
   [{ router: { base: { along: 160, across: 150 } } }, /router\.base\.across differs from along/],
   [
-    { router: { base: { shape: 'round with one flat', along: 160 } } },
-    /router\.base\.across does not suit its flat/,
+    { router: { base: { shape: 'round with flats', along: 160 } } },
+    /router\.base\.flats are missing: give near, far or sides/,
+  ],
+  [
+    { router: { base: { shape: 'round with flats', along: 160, flats: { far: 80 } } } },
+    /router\.base\.flats\.far is no nearer to the cutter than the round edge/,
+  ],
+  [
+    { router: { base: { along: 160, flats: { near: 70 } } } },
+    /router\.base\.flats do not suit shape round: choose round with flats/,
   ],
   [{ ...BASE, sawKerf: 3, 'saw-kerf': 3 }, /saw-kerf is given twice/],
 ])('%j is refused with its place in the file', (raw, message) => {

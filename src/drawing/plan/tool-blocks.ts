@@ -9,6 +9,7 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
   const { cards, shop, clamps, glue, aids, templates, bush } = papers;
   const { design } = solids;
   const { base, plungeTravel } = shop.router;
+  const flats = Object.entries(base.flats ?? {}).map(([side, at]) => `${side} ${say(at)}`);
   const cutters = [...new Set(cards.map(({ cutter }) => cutter))].map((cutter) => {
     const own = cards.filter((card) => card.cutter === cutter);
     return [
@@ -39,7 +40,7 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
       ['what', 'for'],
       [
         [
-          `plunge router, ${base.shape} base ${say(base.along)}${base.along === base.across ? '' : ` × ${say(base.across)}`}`,
+          `plunge router, ${base.shape} base ${say(base.along)}${base.along === base.across ? '' : ` × ${say(base.across)}`}${flats.length > 0 ? `, flats ${flats.join(', ')} from the cutter` : ''}`,
           `all mortises${plungeTravel === undefined ? '' : `; plunge travel ${say(plungeTravel)}`}`,
         ],
         ...(cards.some(({ nearRail, farRail }) => nearRail ?? farRail)

@@ -18,4 +18,4 @@ export type {
 } from './shop.js';
 export { shopExample } from './shop-example.js';
 export { toolsOf } from './tools-of.js';
-export { baseOf, plateOf, stopDistance, type Travelling } from './travelling.js';
+export { baseOf, guidedEdge, plateOf, standingBase, stopDistance, type Travelling } from './travelling.js';

@@ -119,15 +119,18 @@ const asked = (shop: Shop, units: Units): Given => ({
 /** The jig's parameters: its router base is the router's own, unless the shop file says otherwise for the jig. */
 function said({ router: { base, baseThickness }, jig }: Shop): Given {
   const mm = (value: number) => `${trimmed(value, 6)} mm`;
+  const flat = (name: string, at: number | undefined) => (at === undefined ? {} : { [name]: mm(at) });
   const sizes =
     base.shape === 'rectangle'
       ? { baseLength: mm(base.along), baseWidth: mm(base.across) }
       : {
           baseDiameter: mm(base.along),
-          ...(base.shape === 'round' ? {} : { baseFlat: mm(base.across - base.along / 2) }),
+          ...flat('baseFlat', base.flats?.near),
+          ...flat('baseFlatFar', base.flats?.far),
+          ...flat('baseFlatSides', base.flats?.sides),
         };
   return {
-    routerBase: base.shape === 'round with one flat' ? 'round-with-flat' : base.shape,
+    routerBase: base.shape === 'round with flats' ? 'round-with-flats' : base.shape,
     ...sizes,
     ...(baseThickness === undefined ? {} : { baseThickness: mm(baseThickness) }),
     ...jig,

@@ -19,7 +19,7 @@ import { shopFile } from './shop-file.js';
 export function readShop(raw: unknown, name: string, units: Units): Shop {
   const reading: Reading = { file: name, units: shopUnits(raw, units), problems: [] };
   const values = readGroup(shopFile, raw ?? {}, '', reading);
-  requireRoundBase(values as Partial<Shop>, reading);
+  requireSoundBase(values as Partial<Shop>, reading);
   requireClimate(values as Partial<Shop>, reading);
   const [first] = reading.problems;
   if (first !== undefined)
@@ -152,19 +152,32 @@ function readOne(field: z.ZodType, raw: unknown, path: string, reading: Reading)
   }
 }
 
-/** A round base is as wide as it is long; one with a flat is cut off short of that, but not past its middle. */
-function requireRoundBase({ router }: Partial<Shop>, reading: Reading): void {
-  const { shape, along, across = along } = router?.base ?? {};
-  if (along === undefined || across === undefined || shape === 'rectangle') return;
-  const isSound = shape === 'round' ? across === along : across < along && across > along / 2;
-  if (!isSound)
+/** A round base is as wide as it is long; its flats, when it has any, are nearer than its round edge. */
+function requireSoundBase({ router }: Partial<Shop>, reading: Reading): void {
+  const { shape, along, across = along, flats = {} } = router?.base ?? {};
+  if (along === undefined || across === undefined) return;
+  const given = Object.entries(flats).filter(([, at]) => at !== undefined);
+  if (shape !== 'rectangle' && across !== along)
     refuse(
       reading,
       'router.base.across',
-      shape === 'round'
-        ? 'differs from along; a round base has one diameter: leave across out'
-        : 'does not suit its flat; it must be more than half of along and less than along: measure from the flat to the far side',
+      'differs from along; a round base has one diameter: leave across out, and give flats by their distances from the cutter',
     );
+  if (shape !== 'round with flats' && given.length > 0)
+    refuse(
+      reading,
+      'router.base.flats',
+      `do not suit shape ${shape}: choose round with flats, or leave them out`,
+    );
+  if (shape === 'round with flats' && given.length === 0)
+    refuse(reading, 'router.base.flats', 'are missing: give near, far or sides, or choose round');
+  for (const [side, at] of given)
+    if (shape === 'round with flats' && at! >= along / 2)
+      refuse(
+        reading,
+        `router.base.flats.${side}`,
+        'is no nearer to the cutter than the round edge, half of along: measure both again, or leave it out',
+      );
 }
 
 /** The air of a place is told whole or not at all, and is drier when it is dry. */

@@ -50,7 +50,7 @@ export const shopFile = z.object({
   }),
   router: group('The plunge router.', {
     base: group('Its base, which runs against stops and guides.', {
-      shape: choice(['round', 'rectangle', 'round with one flat'], {
+      shape: choice(['round', 'rectangle', 'round with flats'], {
         default: 'round',
         help: 'Outline of the base.',
       }),
@@ -61,6 +61,14 @@ export const shopFile = z.object({
         derived: 'the same as along',
         help: 'Size of the base across the cut.',
       }),
+      flats: maybeGroup(
+        "Flats of a round base, each by its distance from the cutter's axis. Turn the base so that an odd flat is towards or away from you.",
+        {
+          near: maybe(20, 200, 'To the flat towards you.'),
+          far: maybe(20, 200, 'To the flat away from you: it runs along a guide board.'),
+          sides: maybe(20, 200, 'To a flat on the left and one as far on the right: they meet the stops.'),
+        },
+      ),
     }),
     eccentricity: maybe(
       0,

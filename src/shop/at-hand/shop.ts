@@ -45,9 +45,12 @@ export interface PlaceTold {
 
 export interface RouterAtHand {
   readonly base: {
-    readonly shape: 'round' | 'rectangle' | 'round with one flat';
+    readonly shape: 'round' | 'rectangle' | 'round with flats';
+    /** The diameter of a round one, whatever its flats. */
     readonly along: number;
     readonly across: number;
+    /** From the cutter's axis to the flats of a round one, as it stands on the work: towards the person, away, to the left and right. */
+    readonly flats?: { readonly near?: number; readonly far?: number; readonly sides?: number };
   };
   /** Cutter axis off the middle of the base, measured. */
   readonly eccentricity?: number;

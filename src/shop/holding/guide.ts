@@ -1,7 +1,7 @@
 import { type Board, makeBoard } from '../../board/index.js';
 import { type Frame, frame, frameOut, type Vec2 } from '../../frame/index.js';
 import { intersectRegion, regionArea } from '../../profile/index.js';
-import type { RouterAtHand } from '../at-hand/index.js';
+import { guidedEdge, type RouterAtHand } from '../at-hand/index.js';
 import { GUIDE, GUIDE_WOOD } from '../practice/index.js';
 import { inTheWay, woodAbove } from './obstacle.js';
 import type { Work } from './work-at-stage.js';
@@ -18,13 +18,9 @@ export interface Guide {
   readonly wood: number;
 }
 
-/** Working edge to centre line: half the base across the mortise, and how far the cutter is off its middle; mm. */
-export const guideOffset = (router: RouterAtHand): number =>
-  router.base.across / 2 + (router.eccentricity ?? 0);
-
 /** The guide on both sides of a mortise, the one with more wood under it first; a side with wood in the way is left out. */
 export function guides(work: Work, router: RouterAtHand, longest: number): readonly Guide[] {
-  const offset = guideOffset(router);
+  const offset = guidedEdge(router);
   const length = 10 * Math.ceil((longest + router.base.along + 2 * GUIDE.beyond) / 10);
   const above = woodAbove(work);
   return (['near', 'far'] as const)

@@ -19,7 +19,7 @@ export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
 export function settings(
   card: SetupCard,
   aids: readonly Aid[],
-  { eccentricity = 0 }: RouterAtHand,
+  { base, eccentricity = 0 }: RouterAtHand,
 ): readonly (readonly string[])[] {
   const purpose = (id: string) => {
     const aid = aids.find(({ board }) => board.id === id);
@@ -40,7 +40,7 @@ export function settings(
       : [
           [
             'guide board',
-            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router off the jig${eccentricity === 0 ? '' : turnedBase(card.guideOffset, eccentricity)}`,
+            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router off the jig${base.flats ? flatsWords(base.flats) : ''}${eccentricity === 0 || base.flats?.far !== undefined ? '' : turnedBase(card.guideOffset, eccentricity, base)}`,
           ],
         ]),
     ...(card.window
@@ -103,9 +103,16 @@ export function settings(
 const STOPS_ON_WORK =
   'clamped to the work, or screwed to its supports, between the rails: blocks no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side';
 
+/** A flat that comes to lie on another side brings the cutter nearer to the guide or a stop. */
+const flatsWords = (flats: NonNullable<RouterAtHand['base']['flats']>): string => {
+  const lie = { near: 'towards you', far: 'along the guide board', sides: 'towards the stops' } as const;
+  const told = (['near', 'far', 'sides'] as const).filter((side) => flats[side] !== undefined);
+  return `, its ${told.map((side) => `flat${side === 'sides' ? 's' : ''} of ${inBoth(flats[side]!)} ${lie[side]}`).join(', its ')}`;
+};
+
 /** An edge of the base that stands farther from the cutter than the others has to be the one that runs along the guide. */
-const turnedBase = (offset: number, eccentricity: number): string =>
-  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${inBoth(eccentricity)} off the middle, and ${inBoth(offset - 2 * eccentricity)} from the opposite edge`;
+const turnedBase = (offset: number, eccentricity: number, { flats }: RouterAtHand['base']): string =>
+  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${inBoth(eccentricity)} off the middle${flats ? '' : `, and ${inBoth(offset - 2 * eccentricity)} from the opposite edge`}`;
 
 /** The opening a template is given, over its round ends. */
 function openingOf({ window }: SetupCard, aids: readonly Aid[]): string {
