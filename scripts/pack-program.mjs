@@ -14,7 +14,7 @@ const models = readdirSync('models')
   .map((name) => `models/${name}`);
 
 const { metafile } = await build({
-  entryPoints: ['src/cli/bin.ts', ...layers, ...models],
+  entryPoints: ['src/cli/bin.ts', 'src/cli/judge-worker.ts', ...layers, ...models],
   outdir: 'dist',
   outbase: '.',
   // as deep as a layer, so that the models and package.json are found from there as well

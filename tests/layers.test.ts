@@ -27,6 +27,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['shop'],
   ['checks'],
   ['verdict'],
+  ['range'],
   ['drawing'],
   // the preview page's script: knows only the data the page holds
   ['viewer'],

@@ -8,6 +8,8 @@ export type About = 'nothing' | 'a name' | 'model' | 'model and parameters';
 /** One call of a command. */
 export interface Call {
   readonly around: Surroundings;
+  /** The line as it was given, without the program's name. */
+  readonly argv: readonly string[];
   readonly version: string;
   /** The named model. @throws Error in a command that is about none */
   readonly model: Model;

@@ -1,20 +1,13 @@
 import { resolve } from 'node:path';
 import { InputError } from '../errors.js';
-import type { Units } from '../length/index.js';
-import { type Model, optionName, readParameters } from '../model/index.js';
 import { checkDesign, makeDesign } from '../node/index.js';
+import { type AskedOptions, askedQuestion } from './asked-question.js';
 import type { Call } from './command.js';
-import { atHand } from './given-shop.js';
-import { givenValues } from './given-values.js';
 import type { MakeResult, Pipeline } from './pipeline.js';
 import { NO_PROGRESS, progressLine } from './progress-line.js';
 
 /** Options of `make` and `check` that reach the pipeline. */
-export interface PipelineOptions {
-  readonly from?: string | undefined;
-  readonly shop?: string | undefined;
-  readonly units: Units;
-  readonly bush?: number | undefined;
+export interface PipelineOptions extends AskedOptions {
   readonly json: boolean;
   readonly quiet: boolean;
   readonly out?: string;
@@ -37,31 +30,23 @@ export async function runPipeline(
   options: PipelineOptions,
   { around, model, raw, version }: Call,
 ): Promise<MakeResult> {
-  const given = await givenValues(options.from, raw, around.cwd);
-  // what was mistyped is told before a shop file is read
-  readParameters(model, given, options.units);
-  const { shop, jig, given: all } = await atHand(options.shop, options.units, around, { model, given });
-  const values = readParameters(model, all, options.units);
+  const { question, values, given } = await askedQuestion(options, { around, model, raw });
   const only = options.only === undefined ? undefined : readKinds(options.only);
   const pipeline: Pipeline = around.pipeline ?? { checkDesign, makeDesign };
   const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);
   try {
     return await pipeline[which]({
-      model,
+      ...question,
       values,
-      shop,
-      jig,
-      units: options.units,
       out: resolve(around.cwd, options.out ?? 'out'),
       ...(only && { only }),
       format: options.format ?? 'binary',
       curves: options.curves ?? 'arcs',
-      ...(options.bush !== undefined && { bush: options.bush }),
       ...(options.projection && { projection: options.projection }),
       ...(options.drawingUnits && { drawingUnits: options.drawingUnits }),
       ...(options.printScale !== undefined && { printScale: options.printScale }),
       force: options.force ?? false,
-      given: givenNames(model, given),
+      given,
       cures: true,
       version,
       progress: line.step,
@@ -70,12 +55,6 @@ export async function runPipeline(
     line.end();
   }
 }
-
-/** Parameters by their names, however they were spelled. */
-const givenNames = (model: Model, given: object): readonly string[] => {
-  const options = Object.keys(given).map(optionName);
-  return Object.keys(model.parameters.shape).filter((name) => options.includes(optionName(name)));
-};
 
 function readKinds(words: string): readonly string[] {
   const kinds = words.split(',').map((word) => word.trim().toLowerCase());

@@ -10,6 +10,7 @@ import { list } from './list.js';
 import { make } from './make.js';
 import { newCommand } from './new.js';
 import { parseArgv } from './parse-argv.js';
+import { range } from './range.js';
 import { shopCommand } from './shop-command.js';
 import type { Surroundings } from './surroundings.js';
 
@@ -18,6 +19,7 @@ const COMMANDS: readonly Command[] = [
   describe,
   make,
   check,
+  range,
   newCommand,
   explain,
   shopCommand,
@@ -43,6 +45,7 @@ export async function run(argv: readonly string[], around: Surroundings): Promis
     const values = readParameters(command, options, units);
     return await command.act(values, {
       around,
+      argv,
       version: current,
       raw,
       subject,

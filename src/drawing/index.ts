@@ -16,6 +16,8 @@ export {
   partsList,
   partsTable,
   pictureSheets,
+  rangeBars,
+  rangeMap,
   seenParts,
 } from './figure/index.js';
 export {

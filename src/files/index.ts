@@ -15,7 +15,7 @@ export {
   startDesign,
   withMade,
 } from './made/index.js';
-export { type MarksPaper, markdown, marksSvg } from './papers/index.js';
+export { type MarksPaper, markdown, marksSvg, rangeFiles } from './papers/index.js';
 export { numberedPicture } from './pictures/numbered-picture.js';
 export {
   type BoardSummary,

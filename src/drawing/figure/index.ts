@@ -13,3 +13,4 @@ export {
   pictureSheets,
   seenParts,
 } from './picture.js';
+export { rangeBars, rangeMap } from './range-figure.js';

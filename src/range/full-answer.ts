@@ -1,0 +1,51 @@
+import { quickVerdict } from '../checks/index.js';
+import { TenonwrightError } from '../errors.js';
+import { speaker } from '../length/index.js';
+import { toolsOf } from '../shop/index.js';
+import { type Question, type Values, verdictOf } from '../verdict/index.js';
+import type { Answer, At, Glance, Judge } from './answer.js';
+
+/** Full verdicts on a design, with dimensions moved from the chosen values. */
+export const judgeOf =
+  (question: Question, chosen: Values): Judge =>
+  async (at: At): Promise<Answer> => {
+    const { findings, refused } = await verdictOf(question, { ...chosen, ...at });
+    if (refused) return { sound: false, code: refused.code, text: refused.explain(speaker(question.units)) };
+    const error = findings.find(({ level }) => level === 'error');
+    return error
+      ? { sound: false, code: error.code, text: `${error.message}: ${error.remedy}` }
+      : { sound: true };
+  };
+
+/** What the data of a design alone say: why it cannot be built, or the codes of its errors and what is left open. */
+export function glanceOf({ model, shop, units }: Question, chosen: Values): Glance {
+  const say = speaker(units);
+  return (at: At): string => {
+    try {
+      const design = model.build({ ...chosen, ...at }, toolsOf(shop));
+      const { findings, open } = quickVerdict(design, say);
+      const codes = findings.filter(({ level }) => level === 'error').map(({ code }) => code);
+      return [...new Set([...codes, ...open])].toSorted().join('\n');
+    } catch (error) {
+      if (error instanceof TenonwrightError) return `refused: ${error.code}`;
+      throw error;
+    }
+  };
+}
+
+/** Everything a verdict depends on beside the moved dimensions, as text. */
+export const aboutOf = (
+  { model, shop: { name: _, ...shop }, jig, units, bush }: Question,
+  chosen: Values,
+  version: string,
+): string =>
+  JSON.stringify([
+    version,
+    model.name,
+    chosen,
+    model.build(chosen, toolsOf({ ...shop, name: '' })),
+    shop,
+    jig,
+    units,
+    bush,
+  ]);

@@ -1,0 +1,96 @@
+import type { Say } from '../length/index.js';
+import { optionName } from '../model/index.js';
+import { type Block, heading, list, paragraph, table } from '../shop/index.js';
+import type { Alone, Beyond } from './alone.js';
+import type { Dimension } from './dimension.js';
+import type { Ranges } from './ranges.js';
+import type { Box } from './together.js';
+
+/** A value of a dimension in the person's words. */
+export const valueWords = ({ kind }: Dimension, value: number, say: Say): string =>
+  kind === 'length' ? say.fine(value) : kind === 'angle' ? say.angle(value) : String(value);
+
+/** What a dimension is called: the words of its option. */
+export const dimensionWords = ({ name }: Pick<Dimension, 'name'>): string =>
+  optionName(name).replaceAll('-', ' ');
+
+/** The paper "Dimensions you may change, and how far", in parts that a plan puts its pictures between. */
+export interface RangePaper {
+  readonly alone: readonly Block[];
+  readonly map: readonly Block[];
+  readonly together: readonly Block[];
+}
+
+/** For which dimensions a design stays sound, told with what was tried and nothing beyond it. */
+export const rangePaper = (ranges: Ranges, say: Say): RangePaper => ({
+  alone: aloneBlocks(ranges, say),
+  map: mapBlocks(ranges, say),
+  together: ranges.together ? togetherBlocks(ranges.together, say) : [],
+});
+
+function aloneBlocks({ alone, tried }: Ranges, say: Say): readonly Block[] {
+  const ends = alone.flatMap((one) => endWords(one, say));
+  const again = alone.flatMap(({ dimension, again }) =>
+    again.map(
+      ({ from, to }) =>
+        `${dimensionWords(dimension)}: sound again from ${valueWords(dimension, from, say)} to ${valueWords(dimension, to, say)}, behind values that are not`,
+    ),
+  );
+  return [
+    heading('Dimensions you may change, and how far', 1),
+    paragraph(
+      `Each dimension was moved by itself, while the others stayed as they are or followed it as they usually do. ${tried} designs were built and judged in full, on the solids and at the bench. A design on either side of each end below was among them; between those that were tried nothing is claimed. When you change two dimensions, or one to a value of your own, let the checks judge it before you cut.`,
+    ),
+    table(
+      ['dimension', 'as planned', 'sound from', 'to', 'tried at least every'],
+      alone.map(({ dimension, span, looked }) => [
+        dimensionWords(dimension),
+        valueWords(dimension, dimension.value, say),
+        valueWords(dimension, span.from, say),
+        valueWords(dimension, span.to, say),
+        valueWords(dimension, looked, say),
+      ]),
+    ),
+    ...(ends.length > 0 ? [heading('What ends them'), list(ends)] : []),
+    ...(again.length > 0 ? [list(again)] : []),
+  ];
+}
+
+const endWords = ({ dimension, below, above }: Alone, say: Say): readonly string[] =>
+  [below, above].flatMap((beyond) => (beyond ? [oneEnd(dimension, beyond, say)] : []));
+
+const oneEnd = (dimension: Dimension, { value, text }: Beyond, say: Say): string =>
+  `${dimensionWords(dimension)} ${valueWords(dimension, value, say)}: ${text}`;
+
+function mapBlocks({ map }: Ranges, say: Say): readonly Block[] {
+  if (!map) return [];
+  const cells = map.cells.flat();
+  const tried = cells.filter(({ tried }) => tried);
+  const sound = tried.filter(({ answer }) => answer.sound).length;
+  const reasons = new Map<string, string>();
+  for (const { answer } of cells)
+    if (!answer.sound && !reasons.has(answer.code)) reasons.set(answer.code, answer.text);
+  const [across, up] = [dimensionWords(map.across), dimensionWords(map.up)];
+  return [
+    heading(`${across} and ${up} together`),
+    paragraph(
+      `Of ${cells.length} places on the map ${tried.length} were judged in full, and ${sound} of those are sound. The ${cells.length - tried.length} others, drawn smaller, lie between tried ones that agree. ${map.borders.length} places of the border were found to ${valueWords(map.across, map.across.step, say)} and ${valueWords(map.up, map.up.step, say)}.`,
+    ),
+    ...(reasons.size > 0 ? [list([...reasons.values()])] : []),
+  ];
+}
+
+const togetherBlocks = ({ limits, tried }: Box, say: Say): readonly Block[] => [
+  heading('All of them at once'),
+  paragraph(
+    `Within these limits ${tried} designs were drawn at random, every dimension moved at once, and judged in full: none had an error. That is what was tried, and no more is claimed.`,
+  ),
+  table(
+    ['dimension', 'from', 'to'],
+    limits.map(({ dimension, from, to }) => [
+      dimensionWords(dimension),
+      valueWords(dimension, from, say),
+      valueWords(dimension, to, say),
+    ]),
+  ),
+];
