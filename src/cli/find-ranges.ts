@@ -19,6 +19,7 @@ import {
   dimensionOf,
   dimensionWords,
   glanceOf,
+  isUsed,
   KeptAnswers,
   type Ranges,
   rangesOf,
@@ -112,7 +113,9 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
 
 function wantedIn({ across, together }: RangeOptions, { question, values, given }: Asked): Wanted {
   const { model, units } = question;
-  const dimensions = knobs(model, model.complete(values), given).map((knob) => dimensionOf(knob, units));
+  const dimensions = knobs(model, model.complete(values), given)
+    .map((knob) => dimensionOf(knob, units))
+    .filter((dimension) => isUsed(question, values, dimension));
   return { dimensions, across: across === undefined ? undefined : twoOf(across, dimensions), together };
 }
 

@@ -60,7 +60,7 @@ export function layOut(joint: string, room: Span, of: RowRequest): Row {
   const mortises = count === 1 ? 'a mortise' : `${count} mortises`;
   const least = leastLength(of);
   const tooShort = (seat: string, kept: string, long: string, needed: string) =>
-    `its seat is ${seat} long; with ${kept} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${long} long; it must be at least ${needed}: use fewer tenons, less endInset, a thinner cutter or wider boards`;
+    `its seat is ${seat} long; with ${kept} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${long} long; it must be at least ${needed}: use fewer tenons, less wood kept at each end, a thinner cutter or wider boards`;
   if (length < least - SAME_POINT) {
     refuse((say) =>
       given === undefined

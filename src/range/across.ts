@@ -80,11 +80,26 @@ export async function mapOf(
       }
     }
   await Promise.all(open.map(([column, row]) => ask(column, row)));
+  const answerAt = (column: number, row: number): Answer =>
+    found[row]![column] ?? like.get(`${column} ${row}`)!;
+  // a place taken for its neighbours' is asked for when one of them is not like it after all
+  for (;;) {
+    const doubted = [...like.keys()]
+      .map((key) => key.split(' ').map(Number) as [number, number])
+      .filter(
+        ([column, row]) =>
+          !found[row]![column] &&
+          around(column, row).some(
+            ([i, j]) => found[j]?.[i] && !sameAnswer(found[j][i], answerAt(column, row)),
+          ),
+      );
+    if (doubted.length === 0) break;
+    await Promise.all(doubted.map(([column, row]) => ask(column, row)));
+  }
   const cells = rows.map((_, row) =>
-    columns.map((_, column): Cell => {
-      const tried = found[row]![column];
-      return { answer: tried ?? like.get(`${column} ${row}`)!, tried: tried !== undefined };
-    }),
+    columns.map(
+      (_, column): Cell => ({ answer: answerAt(column, row), tried: found[row]![column] !== undefined }),
+    ),
   );
   return {
     across,
@@ -95,6 +110,9 @@ export async function mapOf(
     borders: await bordersOf([across, up], columns, rows, cells, judge),
   };
 }
+
+const around = (column: number, row: number): readonly (readonly [number, number])[] =>
+  [-1, 0, 1].flatMap((i) => [-1, 0, 1].map((j) => [column + i, row + j] as const));
 
 const sameAnswer = (a: Answer, b: Answer): boolean =>
   a.sound === b.sound && (a.sound || b.sound || a.code === b.code);

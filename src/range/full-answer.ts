@@ -4,6 +4,7 @@ import { speaker } from '../length/index.js';
 import { toolsOf } from '../shop/index.js';
 import { type Question, type Values, verdictOf } from '../verdict/index.js';
 import type { Answer, At, Glance, Judge } from './answer.js';
+import type { Dimension } from './dimension.js';
 
 /** Full verdicts on a design, with dimensions moved from the chosen values. */
 export const judgeOf =
@@ -31,6 +32,29 @@ export function glanceOf({ model, shop, units }: Question, chosen: Values): Glan
       throw error;
     }
   };
+}
+
+/** Places in a stated range at which a design is built to see whether a dimension does anything at all. */
+const LOOKS = 8;
+
+/** Whether a dimension changes the design anywhere in its stated range; where it cannot be built, it does. */
+export function isUsed(
+  { model, shop }: Question,
+  chosen: Values,
+  { name, least, most, kind }: Dimension,
+): boolean {
+  const told = (values: Values): string | undefined => {
+    try {
+      return JSON.stringify(model.build(values, toolsOf(shop)));
+    } catch (error) {
+      if (error instanceof TenonwrightError) return undefined;
+      throw error;
+    }
+  };
+  const before = told(chosen);
+  return Array.from({ length: LOOKS + 1 }, (_, i) => least + ((most - least) * i) / LOOKS).some(
+    (value) => told({ ...chosen, [name]: kind === 'count' ? Math.round(value) : value }) !== before,
+  );
 }
 
 /** Everything a verdict depends on beside the moved dimensions, as text. */

@@ -1,6 +1,6 @@
 import { type MapOf, mapOf } from './across.js';
 import { type Alone, aloneOf } from './alone.js';
-import type { Glance, Judge } from './answer.js';
+import type { At, Glance, Judge, Unsound } from './answer.js';
 import type { Dimension } from './dimension.js';
 import { type Box, togetherOf } from './together.js';
 
@@ -50,9 +50,13 @@ export async function rangesOf(
   progress: Progress,
 ): Promise<Ranges> {
   const asked = new Set<string>();
-  const counting: Judge = (at) => {
-    asked.add(JSON.stringify(at));
-    return judge(at);
+  const unsound = new Map<string, readonly [At, Unsound]>();
+  const counting: Judge = async (at) => {
+    const key = JSON.stringify(at);
+    asked.add(key);
+    const answer = await judge(at);
+    if (!answer.sound) unsound.set(key, [at, answer]);
+    return answer;
   };
   const parts = wanted.dimensions.length + (wanted.across ? wanted.dimensions.length : 0);
   let done = 0;
@@ -71,10 +75,16 @@ export async function rangesOf(
   const map = wanted.across && (await mapOf(wanted.across, counting, glance, { columns: size, rows: size }));
   if (map) count(wanted.dimensions.length);
   const together =
-    wanted.together === undefined ? undefined : await togetherOf(alone, wanted.together, counting);
+    wanted.together === undefined
+      ? undefined
+      : await togetherOf(alone, wanted.together, counting, byKey(unsound));
   progress(1);
   return { alone, map, together, tried: asked.size };
 }
+
+/** In an order that does not depend on which answer came first. */
+const byKey = <T>(of: ReadonlyMap<string, T>): readonly T[] =>
+  [...of].toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([, one]) => one);
 
 /** Asks for the verdicts of one share; what they come to is told when the shares are joined. */
 export async function workShare(

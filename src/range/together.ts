@@ -25,7 +25,7 @@ export interface BoxLimits {
 /**
  * A box round the chosen values that so many random full verdicts do not break.
  *
- * It begins as wide as each dimension may be moved alone. Each place that is not sound is shut out by drawing in the one limit
+ * It begins as wide as each dimension may be moved alone, less what is known to be unsound. Each place that is not sound is shut out by drawing in the one limit
  * that loses the least of the box; the places found sound that are still inside count on, as they are spread evenly over what
  * is left.
  *
@@ -35,9 +35,15 @@ export async function togetherOf(
   alone: readonly Alone[],
   wanted: number,
   judge: Judge,
+  known: readonly (readonly [At, Unsound])[],
   seed = 1,
 ): Promise<Box> {
   let limits: BoxLimits[] = alone.map(({ dimension, span }) => ({ dimension, ...span, drawnIn: undefined }));
+  const chosen = Object.fromEntries(alone.map(({ dimension: { name, value } }) => [name, value]));
+  for (const [at, why] of known) {
+    const place = { ...chosen, ...at };
+    if (inside(limits, place)) limits = drawnIn(limits, place, why);
+  }
   let sound: At[] = [];
   let broke = 0;
   const draw = fractions(seed);

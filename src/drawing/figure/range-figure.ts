@@ -8,17 +8,19 @@ import { hatchOf, letters, path, type SheetEntity, SMALL } from '../sheet/index.
 const NAMES = 44;
 const ENDS = 22;
 const BAR = 80;
+/** Width of the sound values beside it, mm. */
+const FOUND = 40;
 const ROW = 7.5;
 
 /**
  * A bar for each dimension: its stated range as a thin line with the ends beside it, the sound values round the planned one as a
- * hatched bar with its ends above it, a mark at the planned value.
+ * hatched bar with its ends in the last column where they are not the stated ones, a mark at the planned value.
  */
 export function rangeBars(alone: readonly Alone[], say: Say): DrawnFigure {
   const height = alone.length * ROW + 3;
   return {
     kind: 'drawn',
-    width: NAMES + 2 * ENDS + BAR,
+    width: NAMES + 2 * ENDS + BAR + FOUND,
     height,
     draw: ([x, y]) => alone.flatMap((one, i) => bar(one, [x, y + height - (i + 1) * ROW], say)),
   };
@@ -39,6 +41,14 @@ function bar({ dimension, span, again }: Alone, [x, y]: Vec2, say: Say): readonl
     letters([x, y], dimensionWords(dimension)),
     letters([left - 2, y], valueWords(dimension, min, say), { anchor: 'end' }),
     letters([left + BAR + 2, y], valueWords(dimension, max, say)),
+    ...(span.from > min || span.to < max
+      ? [
+          letters(
+            [left + BAR + ENDS, y],
+            `${valueWords(dimension, span.from, say)} to ${valueWords(dimension, span.to, say)}`,
+          ),
+        ]
+      : []),
     path('table', [
       [left, y + 1.25],
       [left + BAR, y + 1.25],
