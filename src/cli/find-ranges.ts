@@ -1,7 +1,7 @@
 import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
 import { InputError } from '../errors.js';
-import { rangeFiles, sha256 } from '../files/index.js';
+import { rangeFiles } from '../files/index.js';
 import { type Say, speaker } from '../length/index.js';
 import { didYouMean, optionName } from '../model/index.js';
 import {
@@ -99,10 +99,12 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
     const ranges = await rangesOf(wanted, judge, glance, progress);
     line.end();
     const say = speaker(options.units);
-    const files = rangeFiles(ranges, sha256(new TextEncoder().encode(about)), question.model.title, say);
+    const files = rangeFiles(ranges, about, question.model.title, say);
     const folder = await writeFolder(out, name, files);
     if (!options.quiet)
-      around.out.write(`${told(ranges, say, around)}\nFiles: ${relative(around.cwd, folder)}\n`);
+      around.out.write(
+        `${told(ranges, say, around)}\nFiles: ${relative(around.cwd, folder)}\nThe plan carries them: add --ranges ${relative(around.cwd, join(folder, 'ranges.json'))} to the line that makes it.\n`,
+      );
     return DONE;
   } finally {
     process.off('SIGINT', stop);

@@ -20,6 +20,10 @@ const options = {
     help: 'curves of templates: true arcs, or short straight lines for software that does not know arcs',
   }),
   bush,
+  ranges: text({
+    derived: 'none',
+    help: 'ranges.json that the command range wrote for these very values: the plan and the summary carry it',
+  }),
   projection: choice(['first-angle', 'third-angle'], {
     default: 'first-angle',
     help: 'where the views of a drawing stand; its symbol is on every sheet',

@@ -17,6 +17,7 @@ export interface PipelineOptions extends AskedOptions {
   readonly projection?: 'first-angle' | 'third-angle';
   readonly drawingUnits?: 'mm' | 'in' | 'dual' | undefined;
   readonly printScale?: string | undefined;
+  readonly ranges?: string | undefined;
   readonly force?: boolean;
 }
 
@@ -31,6 +32,15 @@ export async function runPipeline(
   { around, model, raw, version }: Call,
 ): Promise<MakeResult> {
   const { question, values, given } = await askedQuestion(options, { around, model, raw });
+  const ranges =
+    options.ranges === undefined
+      ? undefined
+      : (await import('./given-ranges.js')).givenRanges(
+          options.ranges,
+          around.cwd,
+          { question, values },
+          version,
+        );
   const only = options.only === undefined ? undefined : readKinds(options.only);
   const pipeline: Pipeline = around.pipeline ?? { checkDesign, makeDesign };
   const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);
@@ -40,6 +50,7 @@ export async function runPipeline(
       values,
       out: resolve(around.cwd, options.out ?? 'out'),
       ...(only && { only }),
+      ...(ranges && { ranges }),
       format: options.format ?? 'binary',
       curves: options.curves ?? 'arcs',
       ...(options.projection && { projection: options.projection }),

@@ -2,14 +2,14 @@ import { appendFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { InputError, OutputError } from '../errors.js';
 
-/** The text of a file of kept lines. @throws InputError when it cannot be read */
+/** The text of a file a run left. @throws InputError when it cannot be read */
 export function keptLines(path: string, shown: string): string {
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {
     throw new InputError(
       'kept-unreadable',
-      `${shown} cannot be read (the system says ${(error as NodeJS.ErrnoException).code}): name a file of verdicts that a share left`,
+      `${shown} cannot be read (the system says ${(error as NodeJS.ErrnoException).code}): name a file that the command range left`,
     );
   }
 }

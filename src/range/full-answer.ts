@@ -1,3 +1,5 @@
+import { sha256 } from '@noble/hashes/sha2';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
 import { quickVerdict } from '../checks/index.js';
 import { TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
@@ -57,19 +59,25 @@ export function isUsed(
   );
 }
 
-/** Everything a verdict depends on beside the moved dimensions, as text. */
+/** Names everything a verdict depends on beside the moved dimensions: a hash, hexadecimal. */
 export const aboutOf = (
   { model, shop: { name: _, ...shop }, jig, units, bush }: Question,
   chosen: Values,
   version: string,
 ): string =>
-  JSON.stringify([
-    version,
-    model.name,
-    chosen,
-    model.build(chosen, toolsOf({ ...shop, name: '' })),
-    shop,
-    jig,
-    units,
-    bush,
-  ]);
+  bytesToHex(
+    sha256(
+      utf8ToBytes(
+        JSON.stringify([
+          version,
+          model.name,
+          chosen,
+          model.build(chosen, toolsOf({ ...shop, name: '' })),
+          shop,
+          jig,
+          units,
+          bush,
+        ]),
+      ),
+    ),
+  );

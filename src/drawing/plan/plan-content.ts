@@ -13,6 +13,7 @@ import { layoutBlocks, withFigures } from './plan-figures.js';
 import type { PlanParts } from './plan-parts.js';
 import { drawings, type Section, textPages, when } from './plan-section.js';
 import { templatesOf } from './plan-templates.js';
+import { rangeBlocks } from './range-blocks.js';
 import { tenonBlocks } from './tenon-blocks.js';
 import { toolBlocks } from './tool-blocks.js';
 
@@ -75,6 +76,9 @@ export function planContent(parts: PlanParts): PlanContent {
       ),
       ...when(solids.design.joints.length > 0, () =>
         section('Glue-up', 'glue-up', 'landscape', glueUpPaper(paper)),
+      ),
+      ...when(parts.ranges !== undefined, () =>
+        textPages('Dimensions you may change', 'ranges', 'portrait', rangeBlocks(parts.ranges!, units)),
       ),
       section('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
       section(

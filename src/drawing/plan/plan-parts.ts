@@ -1,4 +1,5 @@
 import type { Finding } from '../../checks/index.js';
+import type { Ranges } from '../../range/index.js';
 import type { ShopPapers } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
 import type { DrawingUnits, PrintScale, Projection } from '../sheet/index.js';
@@ -14,6 +15,7 @@ export interface PlanParts {
   readonly checks: readonly string[];
   /** For each layout of the stock, for each of its pieces, the rows below its drawing. */
   readonly layoutRows: readonly (readonly (readonly string[])[])[];
+  readonly ranges?: Ranges;
   readonly units: DrawingUnits;
   readonly projection: Projection;
   readonly revision: string;

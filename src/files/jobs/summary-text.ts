@@ -20,6 +20,7 @@ export function summaryText(made: Made, files: readonly WrittenFile[], withPaper
       volumes: new Map([...solids.boards.values()].map(({ id, own: body }) => [id, volume(body)])),
       tenons: made.bench.tenons,
       findings: made.findings,
+      ranges: request.ranges,
       files,
       boardFiles: new Map([...solids.boards.keys()].map((id) => [id, filesOfBoard(id, '')])),
       revision: made.revision,

@@ -2,6 +2,7 @@ import type { Design } from '../../assembly/index.js';
 import type { Finding } from '../../checks/index.js';
 import type { Units } from '../../length/index.js';
 import type { Model } from '../../model/index.js';
+import type { Ranges } from '../../range/index.js';
 import type { Shop } from '../../shop/index.js';
 import type { Summary, WrittenFile } from '../summary/index.js';
 
@@ -24,6 +25,8 @@ export interface DesignRequest {
   readonly drawingUnits?: 'mm' | 'in' | 'dual';
   /** Measured on a print of the scale page: `0.994x1.002`. */
   readonly printScale?: string;
+  /** For which dimensions the design stays sound, where it was found out. */
+  readonly ranges?: Ranges;
   /** Names of the values the person gave; a cure is looked for among them first. */
   readonly given?: readonly string[];
   /** Look for a dimension that ends each error, by full verdicts: it takes some seconds, and only where there is an error. */

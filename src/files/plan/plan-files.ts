@@ -74,6 +74,7 @@ export function planOf(made: Made, options: PlanOptions = planOptions(made.reque
     summary: request.model.summary,
     papers,
     findings: made.findings,
+    ...(request.ranges && { ranges: request.ranges }),
     checks: CHECKS.map(({ name }) => name),
     layoutRows: papers.layouts.map(({ plan }) =>
       plan.pieces.map(({ cuts }) => cuts.map((cut) => cutLine(cut, say))),

@@ -2,6 +2,7 @@ import type { Derived, Design, HardwareKind } from '../../assembly/index.js';
 import { type Blank, type Board, type FaceId, fenceDistance } from '../../board/index.js';
 import type { Finding } from '../../checks/index.js';
 import type { ParameterValue } from '../../model/index.js';
+import type { Ranges } from '../../range/index.js';
 import type { ShopPapers } from '../../shop/index.js';
 import type { MortiseMeasure, TenonMeasure } from '../../solid/index.js';
 import { density } from '../../tables/index.js';
@@ -26,6 +27,8 @@ export interface SummaryParts {
   readonly volumes: ReadonlyMap<string, number>;
   readonly tenons: readonly TenonMeasure[];
   readonly findings: readonly Finding[];
+  /** For which dimensions it stays sound; undefined when it was not found out. */
+  readonly ranges?: Ranges | undefined;
   readonly files: readonly WrittenFile[];
   /** Paths of each board's own files, by its id; what was not written is left out. */
   readonly boardFiles: ReadonlyMap<string, BoardFiles>;
@@ -58,6 +61,8 @@ export interface Summary {
   readonly captives?: Design['captives'];
   readonly fastenings?: Design['fastenings'];
   readonly notes: readonly string[];
+  /** For which dimensions the design stays sound; left out when it was not found out. */
+  readonly ranges?: RangesSummary;
   readonly findings: readonly Finding[];
   /** Everything the papers of the bench set, as data; null when they were not asked for. */
   readonly shop: PapersSummary | null;
@@ -114,6 +119,33 @@ export interface MortiseSummary {
   readonly cheekClearanceMm: number;
 }
 
+/** Values mm, degrees or counts. */
+export interface RangesSummary {
+  /** Full verdicts the figures stand on. */
+  readonly tried: number;
+  readonly alone: readonly DimensionRange[];
+  /** All dimensions at once, and how many random designs within these limits were tried. */
+  readonly together?: { readonly tried: number; readonly limits: readonly DimensionRange[] };
+}
+
+export interface DimensionRange {
+  /** camelCase name of the parameter. */
+  readonly dimension: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+const rangesSummary = ({ tried, alone, together }: Ranges): RangesSummary => ({
+  tried,
+  alone: alone.map(({ dimension, span }) => ({ dimension: dimension.name, ...span })),
+  ...(together && {
+    together: {
+      tried: together.tried,
+      limits: together.limits.map(({ dimension, from, to }) => ({ dimension: dimension.name, from, to })),
+    },
+  }),
+});
+
 /** Cubic metres in a cubic millimetre. */
 const M3 = 1e-9;
 
@@ -163,6 +195,7 @@ export function summaryOf(parts: SummaryParts): Summary {
     ...(design.fastenings && { fastenings: design.fastenings }),
     notes: design.notes,
     findings: parts.findings,
+    ...(parts.ranges && { ranges: rangesSummary(parts.ranges) }),
     shop: parts.papers ? papersSummary(parts.papers, parts.aidFiles) : null,
     files: parts.files,
   };
