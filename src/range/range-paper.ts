@@ -33,7 +33,7 @@ function aloneBlocks({ alone, tried }: Ranges, say: Say): readonly Block[] {
   const again = alone.flatMap(({ dimension, again }) =>
     again.map(
       ({ from, to }) =>
-        `${dimensionWords(dimension)}: sound again from ${valueWords(dimension, from, say)} to ${valueWords(dimension, to, say)}, behind values that are not`,
+        `${dimensionWords(dimension)}: sound again ${from === to ? 'at' : `from ${valueWords(dimension, from, say)} to`} ${valueWords(dimension, to, say)}, behind values that are not`,
     ),
   );
   return [
