@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { parameters } from './parameters.js';
 import type { USUAL } from './usual.js';
 

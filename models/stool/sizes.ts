@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { leaning } from '../../src/frame/index.js';
 import { PRACTICE } from '../../src/joinery/index.js';
 import type { parameters } from './parameters.js';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Model } from '../model/index.js';
 import type { Surroundings } from './surroundings.js';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Units } from '../length/index.js';
 import { speaker } from '../length/index.js';
 import type { Limits, Model } from '../model/index.js';

@@ -1,5 +1,5 @@
 import { relative, resolve } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputError } from '../errors.js';
 import { speaker } from '../length/index.js';
 import { readParameters, text } from '../model/index.js';

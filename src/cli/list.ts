@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputError } from '../errors.js';
 import { loadModel, loadPiece, looksLikePiece, modelNames, pieceFiles, pieceNames } from '../node/index.js';
 import { type Command, DONE } from './command.js';

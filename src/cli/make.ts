@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, flag, text } from '../model/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { newPieceFile } from '../node/index.js';
 import { type Command, DONE } from './command.js';
 import { PROGRAM } from './program.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputError } from '../errors.js';
 import { flag } from '../model/index.js';
 import { shopExample } from '../shop/index.js';

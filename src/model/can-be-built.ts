@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { TenonwrightError } from '../errors.js';
 import type { Model, Tools } from './model.js';
 

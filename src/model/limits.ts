@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { canBeBuilt } from './can-be-built.js';
 import type { Model, Tools } from './model.js';
 import { type ParameterMeta, parameterMeta } from './parameter.js';

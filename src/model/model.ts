@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Design } from '../assembly/index.js';
 import { cutterDiameters } from '../tables/index.js';
 import { optionName } from './option-name.js';

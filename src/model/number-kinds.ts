@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Derived, Given, Kind, Range } from './parameter.js';
 
 type GivenNumber = z.ZodDefault<z.ZodNumber>;

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Say } from '../length/index.js';
 
 /** How a parameter is worked out, in words; lengths are put into words by the person's voice. */

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { InputError } from '../errors.js';
 import type { Units } from '../length/index.js';
 import type { Model } from './model.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Derived, Given } from './parameter.js';
 
 type Choices = readonly [string | number, ...(string | number)[]];

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Units } from '../length/index.js';
 import { angle, choice, count, flag, length } from '../model/index.js';
 import { type Formula, figureOf, formulaOf, namesOf, quantityOf, type Scope } from './formula.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, defineModel, length, type ModelText } from '../../src/model/index.js';
 import { smallModel } from './small-model.js';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, expectTypeOf, test } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputError } from '../../src/errors.js';
 import {
   choice,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputError } from '../../src/errors.js';
 import { optionName } from '../../src/model/index.js';
 import { falling, rising, USUAL_SEASON } from '../../src/movement/index.js';

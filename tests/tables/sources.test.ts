@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import boltLengths from '../../shared/bolt-lengths.json' with { type: 'json' };
 import climates from '../../shared/climates.json' with { type: 'json' };
 import cutters from '../../shared/cutters.json' with { type: 'json' };

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputError } from '../../errors.js';
 import type { Units } from '../../length/index.js';
 import { didYouMean, optionName, readParameters } from '../../model/index.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { INCH, trimmed, type Units } from '../../length/index.js';
 import { derivedText, optionName, type ParameterMeta, parameterMeta } from '../../model/index.js';
 import { builtInShop } from './built-in-shop.js';

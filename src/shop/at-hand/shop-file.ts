@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { choice, count, length } from '../../model/index.js';
 import { climateNames } from '../../tables/index.js';
 
