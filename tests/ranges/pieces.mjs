@@ -7,7 +7,7 @@ import { parseArgs } from 'node:util';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const of = (folder) => import(`${root}/dist/src/${folder}/index.js`);
-const notation = await of('notation');
+const { pieceFrom } = await of('notation');
 const { parameterMeta } = await of('model');
 const { builtInShop, jigOfShop, toolsOf } = await of('shop');
 const { loadModel, OWN_MODELS } = await of('node');
@@ -26,11 +26,13 @@ const shop = builtInShop('mm');
 const jig = jigOfShop(shop, await loadModel('jig', OWN_MODELS), 'mm');
 const names = readdirSync(`${root}/pieces`).map((file) => file.replace(/\.yaml$/, ''));
 const wanted = positionals.length > 0 ? positionals : names;
+/** What a line of `must` says when it does not hold. */
+const MUST = /, and must be (less than|at most|more than|at least|exactly) /;
 let unsound = 0;
 for (const name of wanted) {
   const text = readFileSync(name.endsWith('.yaml') ? name : `${root}/pieces/${name}.yaml`, 'utf8');
   const piece = told(text);
-  if (options.show) show(piece.build(piece.usual));
+  if (options.show) show(piece.piece.build(piece.usual, toolsOf(shop)));
   const tally = {};
   const set = Object.fromEntries(
     options.set
@@ -46,17 +48,15 @@ for (const name of wanted) {
 }
 process.exitCode = unsound > 0 ? 1 : 0;
 
-async function judge(piece, values, tally, label) {
+async function judge({ piece }, values, tally, label) {
   const count = (key) => {
     tally[key] = (tally[key] ?? 0) + 1;
   };
-  const refusedBy = piece.must(values);
-  if (refusedBy) {
+  const { findings, refused } = await verdictOf({ model: piece, shop, jig, units: 'mm' }, values);
+  if (refused && MUST.test(refused.message)) {
     count('must');
     return;
   }
-  const model = { parameters: { shape: {} }, complete: (v) => v, build: piece.build };
-  const { findings, refused } = await verdictOf({ model, shop, jig, units: 'mm' }, values);
   const errors = findings.filter(({ level }) => level === 'error');
   const key = refused ? 'refused' : errors.length > 0 ? 'unsound' : 'sound';
   count(key);
@@ -72,43 +72,17 @@ async function judge(piece, values, tally, label) {
 }
 
 function told(text) {
-  const { dimensionOf, designOf, holdMusts, knownFrom, Problems, readPiece, reckoning } = notation;
-  const first = new Problems('piece', text);
-  const tree = readPiece(text, first);
-  first.end();
-  const dimensions = tree.dimensions.map((line) => dimensionOf(line, tree.units));
-  const metas = dimensions.flatMap(({ parameter, schema }) =>
-    schema ? [[parameter, parameterMeta(parameter, schema)]] : [],
-  );
-  const known = (values) => {
-    const problems = new Problems('piece', text);
-    const found = knownFrom(tree, dimensions, values, problems);
-    holdMusts(tree, found.scope, problems);
-    problems.end();
-    return found;
-  };
+  const piece = pieceFrom(text, 'piece');
+  const metas = Object.entries(piece.parameters.shape).map(([name, schema]) => [
+    name,
+    parameterMeta(name, schema),
+  ]);
   return {
+    piece,
     usual: Object.fromEntries(
       metas.flatMap(([name, meta]) => (meta.default === undefined ? [] : [[name, meta.default]])),
     ),
     drawn: (draw) => Object.fromEntries(metas.map(([name, meta]) => [name, drawnFrom(meta, draw)])),
-    must: (values) => {
-      try {
-        known(values);
-        return undefined;
-      } catch (error) {
-        return error;
-      }
-    },
-    build: (values, tools = toolsOf(shop)) => {
-      const { scope, words } = known(values);
-      const wood = ({ value }) => words.get(value) ?? value;
-      return designOf(
-        tree,
-        { reckon: reckoning(scope, tree.units), wood, tools },
-        new Problems('piece', text),
-      );
-    },
   };
 }
 
