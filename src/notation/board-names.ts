@@ -37,6 +37,23 @@ function standsFor(asked: Parts, board: Parts): boolean {
   );
 }
 
+/** A name that stands for no board above. */
+export class NoBoard extends Problem {
+  constructor(
+    readonly phrase: Phrase,
+    text: string,
+    remedy: string,
+  ) {
+    super(phrase.at, phrase.value.length, text, remedy);
+  }
+
+  /** Whether a board called so, with its copies and images, might be the one. */
+  mayBe(name: string): boolean {
+    const [{ rest }, board] = [partsOfName(this.phrase.value.trim()), partsOfName(name)];
+    return standsFor({ sides: [], rest: rest.length > 0 ? rest : board.rest, number: undefined }, board);
+  }
+}
+
 /**
  * The boards a name stands for: the one called exactly so, or all it fits.
  *
@@ -49,7 +66,7 @@ export function boardsCalled(phrase: Phrase, standing: readonly Stood[]): readon
   const asked = partsOfName(name);
   const found = standing.filter((board) => standsFor(asked, partsOfName(board.name)));
   if (found.length > 0) return found;
-  throw problemWith(
+  throw new NoBoard(
     phrase,
     `there is no board '${name}' above this line`,
     standing.length === 0

@@ -35,6 +35,10 @@ export const problemWith = ({ value, at }: Told<string>, text: ErrorText, remedy
 
 /** What to write instead of a word nobody knows: the nearest known one, or all of them. @example didYouMeanWord('wdie', keys) // "did you mean 'wide'?" */
 export function didYouMeanWord(word: string, known: readonly string[]): string {
+  // one word of a name is short for it: ash is white ash
+  const short = known.filter((name) => name.split(' ').includes(word));
+  if (short.length > 0 && short.length <= 4)
+    return `did you mean ${short.map((name) => `'${name}'`).join(' or ')}?`;
   const meant = nearest(word, known);
   return meant === undefined ? `known are ${known.join(', ')}` : `did you mean '${meant}'?`;
 }

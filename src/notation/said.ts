@@ -49,7 +49,7 @@ export function oneOf<T extends string>(phrase: Phrase, words: readonly T[]): T 
   if (found !== undefined) return found;
   throw problemWith(
     phrase,
-    `'${phrase.value}' is none of ${words.join(', ')}`,
+    `'${phrase.value}' cannot stand here`,
     didYouMeanWord(phrase.value, words),
   );
 }
