@@ -1,4 +1,4 @@
-import { didYouMeanWord, problemWith } from './problem.js';
+import { didYouMeanWord, Problem } from './problem.js';
 import { type Axis, isSide, SIDES, type Side, sideOn } from './sides.js';
 import type { Stood } from './stood.js';
 import type { Phrase } from './tree.js';

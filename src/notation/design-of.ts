@@ -2,12 +2,13 @@ import { assemble, type Design, type FastenRequest, type JoinRequest } from '../
 import { TenonwrightError } from '../errors.js';
 import type { Tools } from '../model/index.js';
 import { atLine } from './at-line.js';
+import { NoBoard } from './board-names.js';
 import { fastenRequests } from './held.js';
 import { joinRequest } from './join-options.js';
 import { type Touching, touchingPairs } from './joints.js';
 import { mitresOf } from './mitres.js';
 import { withPanels } from './panels.js';
-import { Problem, type Problems, problemWith } from './problem.js';
+import { FollowsOn, Problem, type Problems, problemWith } from './problem.js';
 import type { Reckoning } from './reckoning.js';
 import { phraseOf } from './said.js';
 import { standBoard } from './stand-board.js';
@@ -44,13 +45,14 @@ export function standPiece(tree: PieceTree, { reckon, wood }: PieceValues, probl
   const material = wood(tree.wood);
   const standing: Stood[] = [];
   const seams: StoodPiece['seams'][number][] = [];
+  const failed: string[] = [];
   for (const entry of tree.boards) {
-    problems.during(() => {
+    const stood = problems.during(() => {
       const when = entry.keys.get('when');
-      if (when && !reckon.yes(phraseOf(when, 'when'))) return;
+      if (when && !reckon.yes(phraseOf(when, 'when'))) return true;
       const own = entry.keys.get('wood');
       const of = own ? wood(phraseOf(own, 'wood')) : material;
-      const made = standBoard(entry, { standing, piece, reckon }, of);
+      const made = withoutFailed(failed, () => standBoard(entry, { standing, piece, reckon }, of));
       for (const { name } of made.boards)
         if (standing.some((one) => one.name === name))
           throw problemWith(entry.name, `two boards are called '${name}'`, 'give each its own name');
@@ -58,9 +60,21 @@ export function standPiece(tree: PieceTree, { reckon, wood }: PieceValues, probl
       seams.push(...made.seams.map(([a, b]) => [a, b, entry.name] as const));
       if (standing.length > MOST_BOARDS)
         throw problemWith(entry.name, `the piece has more than ${MOST_BOARDS} boards`, 'take fewer copies');
+      return true;
     });
+    if (!stood) failed.push(entry.name.value);
   }
   return { standing, seams };
+}
+
+/** A board that is missing because its own line is wrong is told there, and not again where it is named. */
+function withoutFailed<T>(failed: readonly string[], work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof NoBoard) || !failed.some((name) => error.mayBe(name))) throw error;
+    throw new FollowsOn(error.at, error.length, error.message);
+  }
 }
 
 /** A joint to be cut, and the line that asks for it. */

@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Units } from '../length/index.js';
 import { angle, choice, count, flag, length } from '../model/index.js';
 import { type Formula, figureOf, formulaOf, namesOf, quantityOf, type Scope } from './formula.js';
-import { type Problem, problemWith } from './problem.js';
+import { Problem, problemWith } from './problem.js';
 import { angleOf, lengthOf, numberOf, type Quantity, yesOf } from './quantity.js';
 import { partOf } from './told.js';
 import type { DimensionLine, Phrase } from './tree.js';
@@ -175,7 +175,8 @@ function asBuilt(told: Phrase, units: Units): Kind {
 
 function withoutRange(head: Phrase, counts: boolean): Problem {
   const figure = counts ? /^how many\s+(.*)$/.exec(head.value)![1]! : head.value;
-  if (!/^[\d.]/.test(figure)) return problemWith(head, `'${head.value}' is no dimension`, WAYS);
+  if (!isFigure(partOf(head, head.value.length - figure.length)))
+    return problemWith(head, `'${head.value}' is no dimension`, WAYS);
   return problemWith(
     head,
     `'${head.value}' does not say from what to what it may be`,
@@ -183,6 +184,15 @@ function withoutRange(head: Phrase, counts: boolean): Problem {
       ? `write '${head.value} from 1 to 6; what it counts'`
       : `write '${figure} from … to …; what it is', or 'as built ${figure}' for a size that is there and stays`,
   );
+}
+
+function isFigure(phrase: Phrase): boolean {
+  try {
+    return namesOf(formulaOf(phrase)).length === 0;
+  } catch (error) {
+    if (error instanceof Problem) return false;
+    throw error;
+  }
 }
 
 /** A dimension is an option too, and stands in formulas. @throws Problem */

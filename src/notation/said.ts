@@ -47,11 +47,7 @@ export function onlyKeys(keys: Keys, known: readonly string[], of: string): void
 export function oneOf<T extends string>(phrase: Phrase, words: readonly T[]): T {
   const found = words.find((word) => word === phrase.value);
   if (found !== undefined) return found;
-  throw problemWith(
-    phrase,
-    `'${phrase.value}' cannot stand here`,
-    didYouMeanWord(phrase.value, words),
-  );
+  throw problemWith(phrase, `'${phrase.value}' cannot stand here`, didYouMeanWord(phrase.value, words));
 }
 
 /** Parts joined by `and`, each with its place. @example partsOf({ value: 'right and back', at }) */
