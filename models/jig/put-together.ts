@@ -23,7 +23,7 @@ export function putTogether(v: JigValues, l: Layout, fixings: readonly Hardware[
     },
     {
       kind: 'assemble',
-      what: `push the bolts through the rails from ${up ? 'below, their heads in the counterbores' : 'above, their heads down on the plate'}, and on through the slots; put a large washer and a knob on each ${up ? 'above' : 'below'} the plate, and turn it until it just holds`,
+      what: `push the bolts through the rails from ${up ? 'below, their heads in the counterbores' : 'above, their heads down on the plate'}, and on through the slots; put a large washer and a knob on each ${up ? 'above' : 'below'} the plate, and turn it until it just holds; hold a head that turns with its knob with a spanner, or bed it in epoxy`,
       figures: [mm('bolt in the knob', l.stack.engaged)],
     },
     {

@@ -75,8 +75,8 @@ export const FAULTS = [
       ],
       [
         'zero: on another face',
-        'on the ${faceWords(board, face)}, where',
-        "on the ${faceWords(board, 'reference-edge')}, where",
+        'map(({ board, face }) => faceWords(board, face))',
+        "map(({ board }) => faceWords(board, 'reference-edge'))",
       ],
       ['caution: short piece where the piece is long', '...(shortPiece ?', '...(!shortPiece ?'],
       ['correction: towards the farther wall', 'towards the nearer wall', 'towards the farther wall'],

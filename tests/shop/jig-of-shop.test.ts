@@ -12,6 +12,7 @@ import {
   jigParameters,
   orderOfWork,
   readShop,
+  type Shop,
   withMadeJig,
 } from '../../src/shop/index.js';
 import { boxIn, solidsOf, startKernel } from '../../src/solid/index.js';
@@ -72,6 +73,19 @@ test('a shop in inches has a jig with inch bolts and a cutter it owns, but none 
       .hardware.map(({ name }) => name)
       .join(),
   ).toContain('hex bolt M8');
+});
+
+test('the plate is as thick as the sheet at hand for it measures, unless the shop says how thick', () => {
+  const sheets = (...thick: readonly number[]) =>
+    thick.map((thickness) => ({ name: 'birch plywood', length: 1525, width: 1525, thickness }));
+  const plate = (shop: Shop) => jigOfShop(shop, jig, 'mm').boards[0]!.board.blank.thickness;
+  const shop = shopOf({});
+  expect(plate(shop)).toBe(12);
+  expect(plate({ ...shop, sheets: sheets(6, 11.7, 18) })).toBe(11.7);
+  expect(plate({ ...shop, sheets: sheets(6, 18) })).toBe(12);
+  expect(plate({ ...shop, sheets: sheets(11.7), jig: { plateThickness: 15 } })).toBe(15);
+  const inches = builtInShop('in');
+  expect(plate(inches)).toBe(inches.sheets[0]!.thickness);
 });
 
 test('a shop that says something else of its jig or router than the jig was made with is refused, line by line', () => {

@@ -1,4 +1,4 @@
-import { fixed } from '../../length/index.js';
+import { fixed, printAngle } from '../../length/index.js';
 import { type Block, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
@@ -21,13 +21,17 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
   const holes = design.boards.flatMap(({ board }) => board.holes);
   const bits = [
     ...new Set(
-      holes.flatMap(({ diameter, counterbore, countersink }) => [
+      holes.flatMap(({ diameter, counterbore }) => [
         diameter,
         ...(counterbore ? [counterbore.diameter] : []),
-        ...(countersink ? [countersink.diameter] : []),
       ]),
     ),
   ].toSorted((a, b) => a - b);
+  const sinks = holes.flatMap(({ countersink }) => countersink ?? []);
+  const sinkRows = [...new Set(sinks.map(({ angleDeg }) => angleDeg))].map((angleDeg) => [
+    `countersink ${printAngle(angleDeg)}, at least ${say(Math.max(...sinks.filter((one) => one.angleDeg === angleDeg).map(({ diameter }) => diameter)))} across`,
+    'heads of screws below a face',
+  ]);
   const openings = clamps.clamps.map(({ opening }) => opening);
   const most = Math.max(
     0,
@@ -56,9 +60,8 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
               ],
             ]
           : []),
-        ...(bits.length > 0
-          ? [[`drill bits ${bits.map(say).join(', ')}`, 'holes, counterbores, countersinks']]
-          : []),
+        ...(bits.length > 0 ? [[`drill bits ${bits.map(say).join(', ')}`, 'holes, counterbores']] : []),
+        ...sinkRows,
         ['saw that tilts and mitres, planer or hand planes', 'milling, ends, bevels'],
         ['steel rule, square, marking knife, caliper', 'marks; slot and tenon thickness to 0.05 mm'],
         ...(openings.length > 0

@@ -5,6 +5,7 @@ export { jigOfShop, jigParameters, withMadeJig } from './jig-of-shop.js';
 export { readShop, shopUnits } from './read-shop.js';
 export { fnv1a, revisionOf } from './revision.js';
 export { seasonOf } from './season-of.js';
+export { sheetsFor } from './sheets-for.js';
 export type {
   BushAtHand,
   ClampAtHand,

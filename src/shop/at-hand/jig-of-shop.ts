@@ -2,6 +2,7 @@ import type { Design } from '../../assembly/index.js';
 import { InputError } from '../../errors.js';
 import { trimmed, type Units } from '../../length/index.js';
 import { type Model, optionName, parameterMeta, readParameters } from '../../model/index.js';
+import { sheetsFor } from './sheets-for.js';
 import type { Shop } from './shop.js';
 import { toolsOf } from './tools-of.js';
 
@@ -15,7 +16,9 @@ type Given = Readonly<Record<string, unknown>>;
  * @throws InputError when the jig's parameters cannot be used, each line naming the shop
  */
 export function jigOfShop(shop: Shop, model: Model, units: Units): Design {
-  return told(shop, () => model.build(readParameters(model, asked(shop, units), units), toolsOf(shop)));
+  return told(shop, () =>
+    model.build(readParameters(model, asked(shop, model, units), units), toolsOf(shop)),
+  );
 }
 
 /**
@@ -26,7 +29,7 @@ export function jigOfShop(shop: Shop, model: Model, units: Units): Design {
  * @throws InputError when they cannot be used, each line naming the shop
  */
 export function jigParameters(shop: Shop, model: Model, units: Units): Given {
-  return readOf(shop, model, asked(shop, units), units);
+  return readOf(shop, model, asked(shop, model, units), units);
 }
 
 /** Those of the values that were given, as the model reads them, each with its unit. */
@@ -111,10 +114,20 @@ function told<T>(shop: Shop, work: () => T): T {
 const INCH_FIXINGS: Given = { boltSize: '5/16', knobDiameter: '1 1/2 in', knobThread: '3/4 in' };
 
 /** What the shop says, and fixings in its units where it does not say any. */
-const asked = (shop: Shop, units: Units): Given => ({
+const asked = (shop: Shop, model: Model, units: Units): Given => ({
   ...(units === 'in' ? INCH_FIXINGS : {}),
+  ...plateOfSheet(shop, model),
   ...said(shop),
 });
+
+/** The plate is as thick as the sheet it is cut from, where one at hand is about as thick as it usually is. */
+function plateOfSheet(shop: Shop, { parameters: { shape } }: Model): Given {
+  const usual = (name: string) => shape[name] && parameterMeta(name, shape[name]).default;
+  const [thick, material] = [usual('plateThickness'), shop.jig.plateMaterial ?? usual('plateMaterial')];
+  if (typeof thick !== 'number' || typeof material !== 'string') return {};
+  const [sheet] = sheetsFor(shop.sheets, material, thick);
+  return sheet ? { plateThickness: `${trimmed(sheet.thickness, 6)} mm` } : {};
+}
 
 /** The jig's parameters: its router base is the router's own, unless the shop file says otherwise for the jig. */
 function said({ router: { base, baseThickness }, jig }: Shop): Given {

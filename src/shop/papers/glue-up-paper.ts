@@ -119,6 +119,7 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   const rows = clamps.clamps.map((clamp) => [
     clamp.id,
     String(clamp.stage),
+    nameOf(design, clamp.rail),
     clamp.ends.map((end) => `${nameOf(design, end.board)}, ${faceOf(design, end)}`).join(' to '),
     inBoth(clamp.opening),
     inBoth(clamp.throat),
@@ -144,13 +145,35 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
         'Lay each wedge with its thick end the way the table says, seen from the front of the piece: its outer face is then square to the bar.',
       ]
     : [];
-  const items = [...loose, ...pairWords(clamps), ...barWords(clamps), ...lie, ...pads, ...offWords(clamps)];
+  const failed = clamps.clamps.some(({ verdict }) => verdict === 'failed')
+    ? [
+        'Where the table says failed, no clamp at hand is left that does it: borrow or buy one before you open the glue, or draw that joint closed with a strap.',
+      ]
+    : [];
+  const items = [
+    ...failed,
+    ...loose,
+    ...pairWords(clamps),
+    ...barWords(clamps),
+    ...lie,
+    ...pads,
+    ...offWords(clamps),
+  ];
   return [
     heading('Clamps'),
     ...(rows.length > 0
       ? [
           table(
-            ['clamp', 'stage', 'jaws on', 'opening with pads', 'throat at least', 'pads', 'at hand'],
+            [
+              'clamp',
+              'stage',
+              'squeezes',
+              'jaws on',
+              'opening with pads',
+              'throat at least',
+              'pads',
+              'at hand',
+            ],
             rows,
           ),
         ]

@@ -90,6 +90,7 @@ const before = (shared: readonly string[]): readonly Block[] => [
   heading('Before every set-up'),
   cautions(shared),
   list([
+    'Hold the work in a vice or clamp it to the bench, the face that is cut up and level, the clamps clear of rails and router: the work stands still, and the router travels on it.',
     'Stand with the near rail towards you: left and right on the cards are yours.',
     'Steps of the turret are counted from the lowest. A spacer is any scrap about as thick: it only shares the depth out among the passes, and the last pass is on the lowest step without one.',
     'Measure the depth of the first and the last mortise of a card: if they differ by more than 0.3 mm, the cutter is creeping (from memory: no source).',

@@ -3,8 +3,8 @@ import { type Holding, THICK_END, type ThickEnd } from '../holding/index.js';
 import { faceWords, inBoth } from '../words/index.js';
 
 /** Where the cutter is let down to touch the wood when the depth is zeroed: a mortise is square to the face the plate lies on. */
-export const zeroPoint = (board: Board, face: FaceId): string =>
-  `on the ${faceWords(board, face)}, where the mortise will be`;
+export const zeroPoint = (mouths: readonly { readonly board: Board; readonly face: FaceId }[]): string =>
+  `where the mortise will be, on the ${[...new Set(mouths.map(({ board, face }) => faceWords(board, face)))].join(' or the ')}`;
 
 /** Where a wedge's thick end points, to the person who stands with the near rail towards them. */
 export function thickEndWords(end: ThickEnd): string {

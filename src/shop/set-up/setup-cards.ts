@@ -102,7 +102,7 @@ function cardOf(
     mortiseLength: length,
     depth,
     depthBlock: holding.depthBlock,
-    zeroPoint: [...new Set(group.map(({ board, mouth }) => zeroPoint(board, mouth.id)))].join('; '),
+    zeroPoint: zeroPoint(group.map(({ board, mouth }) => ({ board, face: mouth.id }))),
     nearRail: settingOf(first.near),
     farRail: settingOf(first.far),
     guideOffset: holding.guide?.offset,

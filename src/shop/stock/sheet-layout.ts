@@ -1,7 +1,7 @@
 import type { Say } from '../../length/index.js';
 import { sheetNames } from '../../tables/index.js';
 import { SAME_POINT } from '../../tolerances.js';
-import type { SheetAtHand, Shop, Verdict } from '../at-hand/index.js';
+import { type SheetAtHand, type Shop, sheetsFor, type Verdict } from '../at-hand/index.js';
 import { STOCK_PRACTICE } from '../practice/index.js';
 import type { CuttingPlan, PartToCut } from './cutting.js';
 import { guillotine } from './guillotine.js';
@@ -117,19 +117,6 @@ const shortCutNotes = (plan: CuttingPlan, shortest: number, say: Say): readonly 
     ({ stock, cut }) =>
       `sheet ${stock}, cut ${cut.number}: the piece is ${say.length(cut.direction === 'rip' ? cut.piece.length : Math.max(cut.piece.length, cut.piece.width))} along the cut, less than the ${say.length(shortest)} the saw may be given: cut it with a hand saw or jigsaw`,
   );
-
-const sheetsFor = (
-  sheets: readonly SheetAtHand[],
-  material: string,
-  thickness: number,
-): readonly SheetAtHand[] => {
-  const off = (sheet: SheetAtHand) => Math.abs(sheet.thickness - thickness);
-  const near = sheets.filter(
-    (sheet) => sheet.name === material && off(sheet) < STOCK_PRACTICE.sheetThickness,
-  );
-  const nearest = Math.min(...near.map(off));
-  return near.filter((sheet) => off(sheet) === nearest);
-};
 
 /** What part of each sheet is used: a smaller one may be bought. */
 const partSheets = ({ pieces }: CuttingPlan, say: Say): readonly string[] =>
