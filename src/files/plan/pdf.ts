@@ -1,3 +1,4 @@
+import { zlibSync } from 'fflate';
 import { type PrintScale, type Sheet, strokesOf } from '../../drawing/index.js';
 import type { PlanFonts } from '../made/index.js';
 import { drawStrokes, PDF_FONTS } from './pdf-strokes.js';
@@ -37,12 +38,13 @@ export async function pdf(
     font: null as never,
     info: { Title: title, CreationDate: new Date(0), Producer: 'tenonwright', Creator: 'tenonwright' },
   });
+  packedAlike(doc);
   // a plain object would be written as a dictionary the library cannot end
   const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
   root.data.ViewerPreferences = doc.ref({ PrintScaling: 'None' });
   const whole = collected(doc);
-  doc.registerFont(PDF_FONTS.plain, sfntOf(fonts.plain) as never);
-  doc.registerFont(PDF_FONTS.bold, sfntOf(fonts.bold) as never);
+  doc.registerFont(PDF_FONTS.plain, unpacked(fonts.plain) as never);
+  doc.registerFont(PDF_FONTS.bold, unpacked(fonts.bold) as never);
   const places = bookmarksBySheet(bookmarks);
   for (const [i, sheet] of sheets.entries()) {
     doc.addPage({ size: [sheet.width * PER_MM, sheet.height * PER_MM], margin: 0 });
@@ -54,6 +56,39 @@ export async function pdf(
   }
   doc.end();
   return whole;
+}
+
+/** Fonts unpacked before: one run makes several files with the same. */
+const known = new WeakMap<Uint8Array, Uint8Array>();
+
+function unpacked(woff: Uint8Array): Uint8Array {
+  const font = known.get(woff) ?? sfntOf(woff);
+  known.set(woff, font);
+  return font;
+}
+
+/** An object of the library's whose content is packed when it ends. */
+interface Packable {
+  compress: boolean;
+  buffer: Uint8Array[];
+  finalize(): void;
+}
+
+/** In Node the library packs with the system's deflate, in a page with another: one for both, so that both write the same bytes. */
+function packedAlike(doc: PDFKit.PDFDocument): void {
+  const ref = doc.ref.bind(doc);
+  doc.ref = (data) => {
+    const made = ref(data);
+    const packable = made as unknown as Packable;
+    const finalize = packable.finalize.bind(packable);
+    packable.finalize = () => {
+      if (packable.compress && packable.buffer.length > 0)
+        packable.buffer = [zlibSync(joined(packable.buffer))];
+      packable.compress = false;
+      finalize();
+    };
+    return made;
+  };
 }
 
 /** Stretched about the middle of the page, each way by what the printer takes away. */
