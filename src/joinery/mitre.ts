@@ -10,10 +10,11 @@ import {
   type Vec2,
   type Vec3,
 } from '../frame/index.js';
-import { SAME_DIRECTION } from '../tolerances.js';
+import { SAME_DIRECTION, SAME_POINT } from '../tolerances.js';
 import type { Laid, Mitre } from './layout.js';
 import { placesOf } from './parts.js';
 import { PRACTICE } from './practice.js';
+import { LENGTH_STEP } from './row.js';
 
 /** The tenons of a joint as they enter one board: `into` runs into that board, `y` through the thickness. */
 interface Entering {
@@ -51,12 +52,17 @@ export function mitred(
     // half the gap, square to the mitre, is more along the tenon
     const back = ((gap / 2) * Math.hypot(run, entered.thickness)) / entered.thickness;
     if (run <= 0 || near[i] <= back) return undefined;
+    const { fit, options } = (i === 0 ? one : other).draft;
+    const into = far[i] - back;
+    // a mortise deeper than the cutter at hand cuts cannot be made
+    const deep = Math.ceil((into + fit.end) / LENGTH_STEP - SAME_POINT) * LENGTH_STEP;
+    if (deep > (options.deepest ?? Number.POSITIVE_INFINITY)) return undefined;
     return {
       angleDeg: (Math.atan2(run, entered.thickness) * 180) / Math.PI,
       long: dot(entered.place.y, mate.into) > 0 ? 1 : -1,
       meets,
       gap,
-      into: far[i] - back,
+      into,
     };
   };
   const ends = [end(p, q, other.draft.id, 0), end(q, p, one.draft.id, 1)] as const;

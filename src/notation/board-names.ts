@@ -69,9 +69,10 @@ export function boardsCalled(phrase: Phrase, standing: readonly Stood[]): readon
   throw new NoBoard(
     phrase,
     `there is no board '${name}' above this line`,
-    standing.length === 0
-      ? 'tell the board it stands at first'
-      : didYouMeanWord(name, [...new Set(standing.flatMap((board) => [board.name, groupOf(board.name)]))]),
+    didYouMeanWord(name, [
+      'piece',
+      ...new Set(standing.flatMap((board) => [board.name, groupOf(board.name)])),
+    ]),
   );
 }
 

@@ -47,6 +47,16 @@ describe('two aprons that meet in a leg', () => {
     expect(tenons[0]!.mitreA).toBeUndefined();
   });
 
+  test('are not mitred where that is deeper than the cutter at hand cuts', () => {
+    const depths = (deepest: number) =>
+      table({ options: { deepest } })
+        .boards.find(({ board }) => board.id === 'front-left-leg')!
+        .board.mortises.map(({ depth }) => depth);
+    const mitredAt = depths(100)[0]!;
+    expect(depths(mitredAt)).toEqual(depths(100));
+    for (const depth of depths(mitredAt - 0.5)) expect(depth).toBeLessThan(mitredAt - 0.5);
+  });
+
   test('keep the gap asked for between their ends, measured on the solids, and lie on all sides within their mortises', async () => {
     for (const endGap of [0.5, 1, 2]) {
       const of = table({ options: { endGap } });

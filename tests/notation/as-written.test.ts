@@ -159,6 +159,29 @@ test('a board that touches none of those it is joined to is told with the neares
   );
 });
 
+test('each board is told its own problem, and what follows from it is not told', () => {
+  const boards = `  post: { grain: up, face: left, left: piece, thick: 30, wdie: 40, mirrored: left-right }
+  rail: { grain: left-right, face: front, between: left post and right post, front: piece, thick: 20, top: piece, wide: 60 }
+  lid: { grain: left-right, face: up, top: piece, thick: 20, like: piec }`;
+  const told = (): string => {
+    try {
+      builtPiece(file(boards, 'joints:\n  rail to post:'));
+      return '';
+    } catch (error) {
+      return (error as Error).message;
+    }
+  };
+  const lines = told()
+    .split('\n')
+    .filter((line) => line.startsWith('piece.yaml'));
+  expect(lines).toEqual([
+    expect.stringContaining("line 5, column 58: board 'post' knows no 'wdie': did you mean 'wide'?"),
+    expect.stringContaining(
+      "line 7, column 68: there is no board 'piec' above this line: did you mean 'piece'?",
+    ),
+  ]);
+});
+
 test('a name that begins with a side word swaps it, and side words stand in any order', () => {
   const boards = `  front panel: { grain: left-right, face: front, front: piece, thick: 20, like: piece, mirrored: front-back }
   leg: { grain: up, face: front, left: piece, front: 30 short of piece, wide: 40, thick: 40, like: piece, mirrored: left-right and front-back }
