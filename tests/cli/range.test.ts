@@ -44,9 +44,12 @@ test('a frame tells its ranges, asks nothing twice, is the same from shares, and
   expect(read('apart/frame-range/ranges.json')).toBe(ranges);
   expect(read('apart/frame-range.verdicts')).toBe('');
 
-  const made = ['make', 'frame', '--only', 'stl', '--quiet', '--ranges', 'out/frame-range/ranges.json'];
+  const made = ['make', 'frame', '--only', 'page', '--quiet', '--ranges', 'out/frame-range/ranges.json'];
   expect((await line(...made, '--thickness', '30', '--width', '210')).status).toBe(0);
   expect(JSON.parse(read('out/frame/summary.json')).ranges.tried).toBe(JSON.parse(ranges).tried);
+  expect(read('out/frame/preview.html')).toContain(
+    '<summary>Dimensions you may change, and how far</summary>',
+  );
   const another = await line(...made, '--thickness', '31', '--width', '210');
   expect([another.status, another.err]).toEqual([2, expect.stringContaining('found for other values')]);
 });

@@ -1,4 +1,5 @@
 import { isometricView, seenParts } from '../../drawing/index.js';
+import { rangePaper } from '../../range/index.js';
 import { glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
 import type { OutputFile } from '../folder/index.js';
 import type { Made } from '../made/index.js';
@@ -28,6 +29,13 @@ export function pageFile(made: Made, viewer: string): OutputFile {
   return { path: 'preview.html', bytes: new TextEncoder().encode(page) };
 }
 
+/** How far its dimensions may be changed, where it was found out. */
+function rangesOf({ request, say }: Made): readonly PagePaper[] {
+  if (!request.ranges) return [];
+  const { alone, map, together } = rangePaper(request.ranges, say);
+  return [{ title: 'Dimensions you may change, and how far', blocks: [...alone, ...map, ...together] }];
+}
+
 /** The papers of a design that passed its checks: nothing is cut from one that failed. */
 function papersOf(made: Made): readonly PagePaper[] {
   if (made.failed) return [];
@@ -36,5 +44,6 @@ function papersOf(made: Made): readonly PagePaper[] {
     { title: 'Set-up cards', blocks: setupPaper(paper) },
     { title: 'Order of work', blocks: orderPaper(paper) },
     { title: 'Glue-up', blocks: glueUpPaper(paper) },
+    ...rangesOf(made),
   ];
 }
