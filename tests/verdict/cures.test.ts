@@ -1,12 +1,14 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
-import { InputError } from '../../src/errors.js';
+import { InputError, TenonwrightError } from '../../src/errors.js';
 import type { Units } from '../../src/length/index.js';
-import { type Model, optionName, readParameters } from '../../src/model/index.js';
+import { type Model, optionName, parameterMeta, readParameters } from '../../src/model/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import { type Cure, cureOfRefusal, curesOf, type Question, verdictOf } from '../../src/verdict/index.js';
+import { many, SEED } from '../properties/seed.js';
 import { plainJig } from '../shop/designs.js';
 
 const MODELS = { stool, frame, jig } as unknown as Readonly<Record<string, Model>>;
@@ -81,6 +83,50 @@ describe('a cure that is told works when it is typed', () => {
     expect(after.findings.filter(({ level }) => level === 'error')).toEqual([]);
   });
 });
+
+test(`of two sizes anywhere in their stated ranges that do not go together, a cure that is told works when it is typed (seed ${SEED})`, async () => {
+  const share = fc.double({ min: 0, max: 1, noNaN: true });
+  const asked = fc.tuple(fc.constantFrom('stool', 'frame', 'jig'), share, share, share, share);
+  const met = { refused: 0, cured: 0 };
+  for (const [name, ...shares] of fc.sample(asked, { numRuns: 200, seed: SEED })) {
+    const model = MODELS[name]!;
+    const sizes = Object.entries(model.parameters.shape).flatMap(([size, schema]) => {
+      const { kind, min, max } = parameterMeta(size, schema);
+      return kind === 'length' ? [{ size, min: min!, max: max! }] : [];
+    });
+    const raw: Raw = Object.fromEntries(
+      [0, 2].map((at) => {
+        const { size, min, max } = sizes[Math.floor(shares[at]! * (sizes.length - 1))]!;
+        return [optionName(size), (min + shares[at + 1]! * (max - min)).toFixed(1)];
+      }),
+    );
+    const values = readParameters(model, raw, 'mm');
+    if (!isRefused(model, values)) continue;
+    const question = about(model, 'mm');
+    const given = Object.keys(model.parameters.shape).filter((one) => optionName(one) in raw);
+    const cure = await cureOfRefusal(question, values, given);
+    if (cure) {
+      met.cured += 1;
+      const after = await verdictOf(question, retyped(model, raw, cure, 'mm'));
+      const errors = after.findings.filter(({ level }) => level === 'error');
+      expect([after.refused, errors], `${JSON.stringify(raw)} ${cure.typed}`).toEqual([undefined, []]);
+    }
+    met.refused += 1;
+    if (met.cured > 0 && met.refused >= many(1, 3)) break;
+  }
+  console.log(`seed ${SEED}: ${JSON.stringify(met)}`);
+  expect(met.cured).toBeGreaterThan(0);
+});
+
+function isRefused(model: Model, values: Parameters<Model['build']>[0]): boolean {
+  try {
+    model.build(values);
+    return false;
+  } catch (error) {
+    if (error instanceof TenonwrightError) return true;
+    throw error;
+  }
+}
 
 test('a sound design needs no cure', async () => {
   const model = MODELS.frame!;

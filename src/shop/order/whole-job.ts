@@ -71,7 +71,7 @@ export function firstSteps({ boards, cutter }: Design, job: WholeJob): readonly 
       ? [
           step(
             'template',
-            `make the outline templates from sheet, to the prints stuck on it, and measure them before you cut a board to them: ${templates.map(({ id, boards: serves }) => `${id} for the ${serves.map(named).join(' and ')}`).join('; ')}; have the cutter ready that follows them, ${job.bush === undefined ? 'with a bearing as wide as it cuts' : 'in its guide bush'}`,
+            `make the outline templates from sheet, to the prints stuck on it, and measure them before you cut a board to them: ${templates.map(({ id, boards: serves }) => `${id} for the ${serves.map(named).join(' and ')}`).join('; ')}; have the cutter ready that follows them, ${job.bush === undefined ? 'with a bearing as wide as it cuts (where its edges are shorter than asked, rout as deep as they go, then take the template off and let the bearing run along what is cut)' : 'in its guide bush'}`,
             { figures: followerFigures(job, cutter, templates) },
           ),
         ]
