@@ -42,6 +42,8 @@ export default defineModel({
         stretcher(l, standing),
       ],
       joints: joints(l, values, tools.deepest?.(l.cutter)),
+      uses: l.treads.map(({ id }) => ({ board: id, use: 'step' as const })),
+      user: { kg: values.person, child: values.child },
       derived: derived(l, values),
       notes: [
         'Left and right are as seen by the person standing in front of the stool.',

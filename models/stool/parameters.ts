@@ -1,4 +1,5 @@
-import { angle, choice, count, flag, length } from '../../src/model/index.js';
+import { USUAL_USER } from '../../src/assembly/index.js';
+import { angle, choice, count, flag, length, mass } from '../../src/model/index.js';
 import { speciesNames } from '../../src/tables/index.js';
 import { USUAL } from './usual.js';
 
@@ -34,13 +35,15 @@ export const parameters = {
   overhang: length({
     min: 0,
     max: 120,
-    default: 30,
+    derived: (say) =>
+      `${say.fine(USUAL.overhang)}; less where the feet would stand inside the ends of a tread`,
     help: 'How far the top tread reaches beyond the outer face of each side.',
   }),
   setback: length({
     min: 0,
     max: 40,
-    default: 10,
+    derived: (say) =>
+      `${say.fine(USUAL.setback)}; less where the feet would stand inside the edges of a tread`,
     help: 'How far the sides are set back from the front and back of a tread.',
   }),
   sideThickness: length({
@@ -49,11 +52,16 @@ export const parameters = {
     derived: (say) => `${say.fine(USUAL.sideThickness)}; more when the cutter asks for it`,
     help: 'Thickness of the side boards.',
   }),
-  rake: angle({ min: 0, max: 20, default: 10, help: 'How far the sides lean outwards, from upright.' }),
+  rake: angle({
+    min: 0,
+    max: 20,
+    derived: `${USUAL.rake}°; more under a long overhang`,
+    help: 'How far the sides lean outwards, from upright.',
+  }),
   taper: angle({
     min: 0,
     max: 10,
-    default: 3,
+    derived: `${USUAL.taper}°; more on a low stool, or when the sides are set back far`,
     help: 'How far each long edge of a side spreads towards the foot, in the plane of the side.',
   }),
   archHeight: length({
@@ -135,6 +143,17 @@ export const parameters = {
     max: 5,
     default: 1,
     help: 'Gap between each end of a tenon and the bottom of its mortise.',
+  }),
+  person: mass({
+    min: 30,
+    max: 250,
+    default: USUAL_USER.kg,
+    label: 'heaviest person',
+    help: 'The heaviest person who stands on it; the loads it is asked to bear follow.',
+  }),
+  child: flag({
+    default: USUAL_USER.child,
+    help: 'Whether a child uses it too: openings are looked at for small fingers and heads.',
   }),
   wood: choice(speciesNames, {
     default: 'white ash',

@@ -20,6 +20,9 @@ const BELOW_TREAD = 35;
 const ARCH_TO_TREAD = 40;
 const LEAST_ARCH = 20;
 
+/** Every edge of a tread stands so far inside the line round the feet, mm. Common practice, no source. */
+const INSIDE_FEET = 10;
+
 /** Seat a row of more than two tenons wants, for each of them, mm. */
 const TENON_SEAT = 32;
 
@@ -32,7 +35,9 @@ export function sized(v: StoolValues): StoolSizes {
   const treadThickness = v.treadThickness ?? Math.max(USUAL.treadThickness, walls);
   const sideThickness = v.sideThickness ?? Math.max(USUAL.sideThickness, walls);
   const stretcherThickness = v.stretcherThickness ?? Math.max(USUAL.stretcherThickness, walls);
-  const bevelRun = sideThickness * leaning({ splayDeg: v.rake }).outPerRise[0];
+  const spreads = spreading(v, treadThickness, sideThickness);
+  const { rake, taper, setback } = spreads;
+  const bevelRun = sideThickness * leaning({ splayDeg: rake }).outPerRise[0];
 
   // below a height that was given, what is left for stretcher and arch
   const under = v.height === undefined ? Number.POSITIVE_INFINITY : v.height - treadThickness;
@@ -67,8 +72,8 @@ export function sized(v: StoolValues): StoolSizes {
 
   // along the floor: two feet and the arch between them
   const spread =
-    ((v.treads === 1 ? height : lowerHeight) - treadThickness) * leaning({ splayDeg: v.taper }).outPerRise[0];
-  const room = (depth: number) => (v.treads === 1 ? depth : 2 * depth) - 2 * v.setback + 2 * spread;
+    ((v.treads === 1 ? height : lowerHeight) - treadThickness) * leaning({ splayDeg: taper }).outPerRise[0];
+  const room = (depth: number) => (v.treads === 1 ? depth : 2 * depth) - 2 * setback + 2 * spread;
   const wished =
     2 * (v.footLength ?? USUAL.footLength) + Math.max(2 * (v.archRadius ?? USUAL.archRadius), LEAST_ARCH);
   const parts = v.treads;
@@ -76,7 +81,7 @@ export function sized(v: StoolValues): StoolSizes {
     v.treadDepth ??
     (archHeight === 0
       ? USUAL.treadDepth
-      : Math.max(USUAL.treadDepth, Math.ceil((wished + 2 * v.setback - 2 * spread) / parts)));
+      : Math.max(USUAL.treadDepth, Math.ceil((wished + 2 * setback - 2 * spread) / parts)));
   const between = room(treadDepth);
   const footLength =
     v.footLength ??
@@ -85,6 +90,7 @@ export function sized(v: StoolValues): StoolSizes {
     v.archRadius ?? clamp(Math.min(archHeight, (between - 2 * footLength) / 2), 0, USUAL.archRadius);
   return {
     ...v,
+    ...spreads,
     height,
     lowerHeight,
     treadDepth,
@@ -98,5 +104,33 @@ export function sized(v: StoolValues): StoolSizes {
     stretcherHeight,
   };
 }
+
+/**
+ * How far the sides lean and spread, and how far the treads reach beyond them, so that the feet stand outside every edge: what was
+ * given is never touched, and what was not makes up for it.
+ */
+function spreading(v: StoolValues, treadThickness: number, sideThickness: number) {
+  const under =
+    (v.treads === 1 ? (v.height ?? USUAL.height[1]) : (v.lowerHeight ?? (v.height ?? USUAL.height[2]) / 2)) -
+    treadThickness;
+  const halves = (out: number, up: number): number =>
+    Math.ceil((2 * Math.atan2(out, up) * 180) / Math.PI) / 2;
+  const rake =
+    v.rake ??
+    (v.overhang === undefined
+      ? USUAL.rake
+      : clamp(halves(v.overhang + INSIDE_FEET, under), USUAL.rake, STEEPEST.rake));
+  const lean = leaning({ splayDeg: rake });
+  const overhang =
+    v.overhang ?? clamp(Math.floor(under * lean.outPerRise[0] - INSIDE_FEET), 0, USUAL.overhang);
+  const length = under * lean.lengthPerRise + sideThickness * lean.outPerRise[0];
+  const taper = v.taper ?? clamp(halves((v.setback ?? 0) + INSIDE_FEET, length), USUAL.taper, STEEPEST.taper);
+  const spread = length * leaning({ splayDeg: taper }).outPerRise[0];
+  const setback = v.setback ?? clamp(Math.floor(spread - INSIDE_FEET), 0, USUAL.setback);
+  return { rake, overhang, taper, setback };
+}
+
+/** The ends of the ranges, degrees. */
+const STEEPEST = { rake: 20, taper: 10 } as const;
 
 const clamp = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value));

@@ -9,6 +9,8 @@ export interface Finding {
   readonly subjects: readonly string[];
   readonly measured: number;
   readonly limit: number;
+  /** What the figure is, where pieces have more than one of a kind. */
+  readonly of?: string;
   /** What is wanted beyond the limit: a cure goes as far. */
   readonly wanted?: number;
   readonly unit: MarginUnit | 'mm³';

@@ -15,6 +15,7 @@ export const findingsOf = (margins: readonly Margin[], say: Say): readonly Findi
         code,
         level,
         subjects,
+        of: what,
         measured: figure,
         limit,
         ...(level === 'error' && warning !== undefined && { wanted: warning }),

@@ -100,4 +100,16 @@ export const STRENGTH_KINDS: Readonly<Record<StrengthCode, Omit<FindingKind, 'ba
     limit: 'the moistures of the climate of the place',
     cure: 'Let the wood lie where the piece will stand until its weight stays the same.',
   },
+  'finger-opening': {
+    level: 'note',
+    meaning: 'In a piece a child uses, a small finger may go into an opening or a gap and stay there.',
+    limit: 'no wider than 5 mm, or at least 12 mm',
+    cure: 'Close it, or make it wider.',
+  },
+  'head-opening': {
+    level: 'note',
+    meaning: 'In a piece a child uses, a small head may go into an opening or a gap and stay there.',
+    limit: 'no wider than 89 mm, or at least 230 mm',
+    cure: 'Close it with a rail, make it narrower, or make it wider.',
+  },
 };

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Units } from '../length/index.js';
-import { speaker } from '../length/index.js';
+import { printMass, speaker } from '../length/index.js';
 import type { Limits, Model } from '../model/index.js';
 import { describeParameters, limitsOf, optionName, parameterMeta, readParameters } from '../model/index.js';
 import { toolsOf } from '../shop/index.js';
@@ -55,6 +55,12 @@ function limitWords(
   const { kind } = parameterMeta(name, model.parameters.shape[name]!);
   const say = speaker(units);
   const word = (value: number) =>
-    kind === 'length' ? say.fine(value) : kind === 'angle' ? say.angle(value) : String(value);
+    kind === 'length'
+      ? say.fine(value)
+      : kind === 'angle'
+        ? say.angle(value)
+        : kind === 'mass'
+          ? printMass(value, units)
+          : String(value);
   return `${word(found.least)} to ${word(found.most)}`;
 }

@@ -22,7 +22,7 @@ export interface ParameterRow {
 /** A value with its unit, as reports list it. */
 export interface ParameterValue {
   readonly value: string | number | boolean;
-  readonly unit: 'mm' | 'deg' | '';
+  readonly unit: 'mm' | 'deg' | 'kg' | '';
 }
 
 /** A model's parameters in the order it lists them. */
@@ -63,5 +63,6 @@ export function derivedText({ derived = '' }: ParameterMeta, units: Units): stri
 const metas = (model: Pick<Model, 'parameters'>): (readonly [string, ParameterMeta])[] =>
   Object.entries(model.parameters.shape).map(([name, schema]) => [name, parameterMeta(name, schema)]);
 
-const unitOf = (kind: Kind): ParameterValue['unit'] =>
-  kind === 'length' ? 'mm' : kind === 'angle' ? 'deg' : '';
+const UNITS: Partial<Record<Kind, ParameterValue['unit']>> = { length: 'mm', angle: 'deg', mass: 'kg' };
+
+const unitOf = (kind: Kind): ParameterValue['unit'] => UNITS[kind] ?? '';

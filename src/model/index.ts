@@ -9,7 +9,7 @@ export {
 export { type Limits, limitsOf } from './limits.js';
 export { defineModel, type Model, type ModelText, type Tools } from './model.js';
 export { didYouMean, nearest } from './nearest.js';
-export { angle, count, length } from './number-kinds.js';
+export { angle, count, length, mass } from './number-kinds.js';
 export { optionName } from './option-name.js';
 export { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
 export { readParameters } from './read-parameters.js';

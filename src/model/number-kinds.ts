@@ -18,6 +18,10 @@ export function angle(of: Range & (Given<number> | Derived)): GivenNumber | Deri
   return numeric('angle', z.number(), of);
 }
 
+/** The mass of a person or a load, kg: it is a fact and no size, so nothing but the person changes it. */
+export const mass = (of: Range & Given<number>): GivenNumber =>
+  numeric('mass', z.number(), of) as GivenNumber;
+
 /** A whole number of things. @example count({ min: 1, max: 4, default: 2, help: 'tenons in each end' }) */
 export function count(of: Range & Given<number>): GivenNumber;
 export function count(of: Range & Derived): DerivedNumber;

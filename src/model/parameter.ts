@@ -4,9 +4,9 @@ import type { Say } from '../length/index.js';
 /** How a parameter is worked out, in words; lengths are put into words by the person's voice. */
 export type DerivedText = string | ((say: Say) => string);
 
-export type Kind = 'length' | 'angle' | 'count' | 'choice' | 'flag' | 'text';
+export type Kind = 'length' | 'angle' | 'mass' | 'count' | 'choice' | 'flag' | 'text';
 
-/** What a parameter's schema carries beside its type; kept in the schema's own metadata. Lengths mm, angles degrees. */
+/** What a parameter's schema carries beside its type; kept in the schema's own metadata. Lengths mm, angles degrees, masses kg. */
 export interface ParameterMeta {
   readonly kind: Kind;
   /** A sentence for the person. */
@@ -55,7 +55,7 @@ export function parameterMeta(name: string, schema: z.core.$ZodType): ParameterM
   const meta = (schema as z.ZodType).meta() as unknown as ParameterMeta | undefined;
   if (meta?.kind === undefined)
     throw new Error(
-      `parameter ${name} is a bare schema: make it with length, angle, count, choice, flag or text`,
+      `parameter ${name} is a bare schema: make it with length, angle, mass, count, choice, flag or text`,
     );
   return meta;
 }

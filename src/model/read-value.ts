@@ -1,5 +1,13 @@
 import { InputError } from '../errors.js';
-import { parseAngle, parseLength, printAngle, printFine, type Units } from '../length/index.js';
+import {
+  parseAngle,
+  parseLength,
+  parseMass,
+  printAngle,
+  printFine,
+  printMass,
+  type Units,
+} from '../length/index.js';
 import { nearest } from './nearest.js';
 import type { ParameterMeta } from './parameter.js';
 
@@ -47,6 +55,7 @@ const listed = (words: readonly string[]): string =>
 export function printValue(meta: ParameterMeta, value: Value, units: Units): string {
   if (meta.kind === 'length') return printFine(Number(value), { units });
   if (meta.kind === 'angle') return printAngle(Number(value));
+  if (meta.kind === 'mass') return printMass(Number(value), units);
   if (meta.listsLengths && units !== 'mm') return withUnit(String(value), 'mm', true);
   return String(value);
 }
@@ -63,6 +72,7 @@ function readNumber(meta: ParameterMeta, raw: unknown, units: Units): number {
   if (meta.kind === 'length')
     return saying(() => parseLength(words, { units, sign: meta.min! < 0 ? 'any' : 'non-negative' }));
   if (meta.kind === 'angle') return saying(() => parseAngle(words));
+  if (meta.kind === 'mass') return saying(() => parseMass(words, units));
   if (!/^ *[+-]?\d+ *$/.test(words))
     throw wrong(`is '${words}'; it must be a whole number, ${allowed(meta, units)}, without a unit`);
   return Number(words);

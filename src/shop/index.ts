@@ -138,6 +138,8 @@ export {
   type WorkStep,
 } from './order/index.js';
 export {
+  type BearingPaper,
+  bearingPaper,
   type GlueUpPaper,
   glueUpPaper,
   type OrderPaper,
@@ -237,6 +239,7 @@ export {
   tenonStrips,
 } from './tenons/index.js';
 export {
+  type BarRow,
   type Block,
   type BlockTable,
   cautions,
@@ -249,6 +252,7 @@ export {
   list,
   NEW_PAGE,
   paragraph,
+  shareWords,
   strong,
   table,
   type Words,

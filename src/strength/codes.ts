@@ -14,6 +14,8 @@ export const STRENGTH_BASES = {
   'board-shears': WOOD,
   'board-crushed': WOOD,
   'board-gives': 'beam formula of the Wood Handbook, FPL-GTR-190 (2010), eq. 9–2; 1/200 of the span: our own',
+  'finger-opening': '5 and 12 mm: CEN/TR 13387 (2004), as quoted in a consumers’ report',
+  'head-opening': '89 mm: from memory; 230 mm: 16 CFR 1513, for bunk beds',
   'shelf-sags':
     'beam formula as above; 1/144: Architectural Woodwork Standards (2009), 1.2.21; 1/600 when new: a trade magazine (2007); twice that after years: Wood Handbook, FPL-GTR-282 (2021), p. 5–39',
   'held-across-grain':

@@ -11,6 +11,8 @@ export interface FootLine {
   readonly side: Side;
   /** How far a point of the floor plan lies inside, mm; negative outside. */
   readonly inside: (point: Vec2) => number;
+  /** Unit, away from the feet: the way it tips over this line. */
+  readonly out: Vec2;
 }
 
 /** The straight pieces of the line round the feet, each with the side it looks to; none where no area is stood on. */
@@ -25,6 +27,7 @@ export const footLines = ({ feet }: Pick<Resting, 'feet'>): readonly FootLine[] 
         return {
           side: across ? (nx > 0 ? 'right' : 'left') : ny > 0 ? 'back' : 'front',
           inside: ([x, y]) => (ax - x) * nx + (ay - y) * ny,
+          out: [nx, ny],
         };
       });
 

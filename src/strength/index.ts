@@ -1,5 +1,6 @@
 export type { Asked } from './asked.js';
 export { STRENGTH_BASES, type StrengthCode } from './codes.js';
+export { footLines } from './foot-line.js';
 export { type Load, loadsOf } from './load.js';
 export {
   type Margin,
@@ -10,6 +11,7 @@ export {
   type Worked,
 } from './margin.js';
 export { moving } from './moving.js';
+export { quickResting } from './quick-resting.js';
 export { type Resting, restingOf } from './resting.js';
 export { sayFigure } from './say-figure.js';
 export { type Strength, strengthOf, strengthOn } from './strength.js';

@@ -74,7 +74,7 @@ function sideOf({ resting, user }: Asked, surface: UsedSurface, reach: Reach): r
             ...about,
             ...limits,
             code: 'tips-under-load',
-            what: `smallest load on ${edge} that tips the piece`,
+            what: `smallest load that tips it on ${edge}`,
             figure: load,
             unit: 'N',
             better: 'more',
@@ -86,7 +86,7 @@ function sideOf({ resting, user }: Asked, surface: UsedSurface, reach: Reach): r
       {
         ...about,
         code: 'tips-sideways',
-        what: `push towards the ${side} that tips the piece while somebody sits near ${edge}`,
+        what: `push to the ${side} that tips it with somebody sitting near ${edge}`,
         figure: tippingForce(on((SAT_ON.load * Math.max(user.kg, SAT_ON.kg)) / SAT_ON.kg, SAT_ON.from)),
         unit: 'N',
         better: 'more',
@@ -109,11 +109,12 @@ function sideOf({ resting, user }: Asked, surface: UsedSurface, reach: Reach): r
     {
       ...about,
       code: 'tips-sideways',
-      what: `push towards the ${side} that tips the piece while somebody stands on the bare line of ${edge}`,
+      what: `push to the ${side} that tips it with somebody on the bare line of ${edge}`,
       figure: tippingForce(on(weight, 0)),
       unit: 'N',
       better: 'more',
-      warning: PUSH,
+      // outside the feet it tips without a push: that is told already
+      ...(reach.inside >= 0 && { warning: PUSH }),
     },
     ...tipsUnder(tippingLoad(on(0, 0)), {}),
   ];
@@ -145,23 +146,23 @@ function aboutPerson(
     code: 'tips-sideways',
     subjects: [placed.board.id],
     better: 'more',
-    governs: `the ${reach.line.side}`,
+    governs: `to the ${reach.line.side}`,
     remedy: REMEDY,
     at: reach.at,
   } as const;
   const { name } = placed.board;
   return [
-    { ...about, what: `push that tips the piece with a foot wholly on ${name}`, figure: push, unit: 'N' },
+    { ...about, what: `push that tips it with a foot wholly on ${name}`, figure: push, unit: 'N' },
     {
       ...about,
-      what: `lean at which a person on ${name} and the piece go over together`,
+      what: `lean at which it goes over together with a person on ${name}`,
       figure: leanAngle(stands, STATURE).deg,
       unit: 'deg',
     },
     {
       ...about,
       governs: 'its feet',
-      what: `push on ${name} that makes the piece slide, when they hold a fifth of the load`,
+      what: `push on ${name} under which its feet slide, when they hold a fifth of the load`,
       figure: FRICTION * (weight + resting.kg * GRAVITY),
       unit: 'N',
     },

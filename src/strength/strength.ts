@@ -3,6 +3,7 @@ import type { Solids } from '../solid/index.js';
 import type { Asked } from './asked.js';
 import { bending } from './bending.js';
 import { together, type Worked } from './margin.js';
+import { openings } from './openings.js';
 import { type Resting, restingOf } from './resting.js';
 import { standing } from './standing.js';
 import { usedSurfaces } from './used-surface.js';
@@ -15,7 +16,7 @@ export interface Strength extends Worked {
 /** One part of the work: standing, boards in bending, … A new part is added to {@link PARTS}. */
 type Part = (asked: Asked) => Worked;
 
-const PARTS: readonly Part[] = [standing, bending];
+const PARTS: readonly Part[] = [standing, bending, openings];
 
 /**
  * Everything that is worked out of a piece's strength and standing, from its plain data and how it rests on the floor.

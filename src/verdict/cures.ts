@@ -1,6 +1,7 @@
 import type { Finding } from '../checks/index.js';
 import { canBeBuilt } from '../model/index.js';
 import { toolsOf } from '../shop/index.js';
+import { STRENGTH_BASES } from '../strength/index.js';
 import { asTyped, type Knob, knobs, nudge, onGrid, outwards, shareMoved } from './knobs.js';
 import { type Question, type Values, type Verdict, verdictOf } from './verdict.js';
 
@@ -20,15 +21,22 @@ const MOST_VERDICTS = 60;
 /** Verdicts spent on one code of finding once the effect of every dimension is known. */
 const MOST_TRIES = 6;
 
+/** Errors, and whatever gives cause to worry that a piece stands and bears. */
+export const worthCuring = ({ level, code }: Finding): boolean =>
+  level === 'error' || (level === 'warning' && code in STRENGTH_BASES);
+
+/** What one cure ends: all findings of a code, or of a code and of one figure where pieces have more of a kind. */
+export const cureKey = ({ code, of }: Finding): string => (of === undefined ? code : `${code}: ${of}`);
+
 /**
- * For every code of error: the one dimension whose change ends all errors of that code and starts no other, the given
- * dimensions first, then the least change by its share of the dimension's range.
+ * For every kind of error, and of warning about standing and strength: the one dimension whose change ends all of that kind and
+ * starts no other, the given dimensions first, then the least change by its share of the dimension's range.
  *
  * Each dimension is moved a little to see what it does to the measured figure, the place where the figure meets its limit is
  * worked out from that, and a full verdict there decides. A cure is never told that was not tried.
  *
  * @param given camelCase names of the parameters the person gave
- * @returns by code; a code for which none was found is left out
+ * @returns by {@link cureKey}; a kind for which none was found is left out
  */
 export async function curesOf(
   question: Question,
@@ -36,8 +44,8 @@ export async function curesOf(
   findings: readonly Finding[],
   given: readonly string[] = [],
 ): Promise<ReadonlyMap<string, Cure>> {
-  const errors = findings.filter(({ level }) => level === 'error');
-  const codes = [...new Set(errors.map(({ code }) => code))];
+  const errors = findings.filter(worthCuring);
+  const codes = [...new Set(errors.map(cureKey))];
   const cures = new Map<string, Cure>();
   let spent = 0;
   const judge = (knob: Knob, value: number): Promise<Verdict> => {
@@ -74,11 +82,11 @@ export async function curesOf(
   return cures;
 }
 
-/** The errors of that code are gone, and none came that was not there. */
+/** What is of that kind is gone, and nothing came that was not there. */
 const cured = ({ findings, refused }: Verdict, code: string, before: readonly string[]): boolean =>
   refused === undefined &&
   findings.every(
-    (finding) => finding.level !== 'error' || (finding.code !== code && before.includes(finding.code)),
+    (finding) => !worthCuring(finding) || (cureKey(finding) !== code && before.includes(cureKey(finding))),
   );
 
 /** The place worked out, or a quarter further: a figure that bends is met a little later. */
@@ -103,12 +111,12 @@ function meets(
   units: Question['units'],
 ): number | undefined {
   const places = before
-    .filter((finding) => finding.code === code)
+    .filter((finding) => cureKey(finding) === code)
     .map((finding) => {
-      const moved = after.find((other) => other.code === code && sameSubjects(other, finding));
+      const moved = after.find((other) => cureKey(other) === code && sameSubjects(other, finding));
       if (!moved) return knob.value + step;
-      const off = finding.measured - finding.limit;
-      const change = moved.measured - moved.limit - off;
+      const off = finding.measured - aim(finding);
+      const change = moved.measured - aim(moved) - off;
       return Math.abs(change) < 1e-9 ? undefined : knob.value - (off * step) / change;
     });
   if (places.some((place) => place === undefined)) return undefined;
@@ -117,6 +125,8 @@ function meets(
   const furthest = places.reduce((a, b) => (Math.abs(b! - knob.value) > Math.abs(a! - knob.value) ? b : a))!;
   return onGrid(knob, furthest, units);
 }
+
+const aim = ({ limit, wanted }: Finding): number => wanted ?? limit;
 
 const sameSubjects = (a: Finding, b: Finding): boolean => a.subjects.join('\n') === b.subjects.join('\n');
 

@@ -15,12 +15,16 @@ export interface Knob {
 const gridOf = ({ kind }: ParameterMeta, units: Units): number =>
   kind === 'count' ? 1 : kind === 'angle' || units === 'mm' ? 0.5 : INCH / 32;
 
-/** Every numeric parameter with a value, the given ones first. */
+/** Every size with a value, the given ones first; how heavy a person is is no size. */
 export const knobs = (model: Model, values: Values, given: readonly string[]): readonly Knob[] =>
   Object.entries(model.parameters.shape)
     .map(([name, schema]) => ({ name, meta: parameterMeta(name, schema), value: values[name] }))
     .flatMap(({ name, meta, value }): Knob[] =>
-      typeof value === 'number' && meta.min !== undefined && meta.max !== undefined && meta.kind !== 'choice'
+      typeof value === 'number' &&
+      meta.min !== undefined &&
+      meta.max !== undefined &&
+      meta.kind !== 'choice' &&
+      meta.kind !== 'mass'
         ? [{ name, meta: { ...meta, min: meta.min, max: meta.max }, value, given: given.includes(name) }]
         : [],
     )

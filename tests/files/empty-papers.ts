@@ -25,4 +25,6 @@ export const emptyPapers = (design: Design): ShopPapers => ({
   clamps: { clamps: [], pads: [], offsets: [], unclamped: [] },
   diagonals: [],
   glue: glueMass({ ...design, joints: [] }),
+  strength: undefined,
+  moving: { margins: [], notComputed: [] },
 });

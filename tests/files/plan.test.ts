@@ -100,6 +100,7 @@ test('a plan leads from the cover and the print test by way of tools, wood, draw
     'Order of work',
     'Tenons',
     'Glue-up',
+    'What it bears',
     'Finishing',
     'Results of the checks',
     'Template: tread',

@@ -33,7 +33,7 @@ describe('the default stool', () => {
 
   test('has the figures worked out by hand', () => {
     const expected = {
-      'width at the floor': 2 * (420 / 2 - 30 + under * Math.tan(rad(10))),
+      'width at the floor': 2 * (420 / 2 - 25 + under * Math.tan(rad(10))),
       'side length': under / Math.cos(rad(10)) + 28 * Math.tan(rad(10)),
       'bevel run': 28 * Math.tan(rad(10)),
     };
@@ -41,14 +41,14 @@ describe('the default stool', () => {
   });
 
   test('has front edges as long as the height over the cosine of rake and splay together', () => {
-    // tan² R = tan² a + tan² b; the taper of 3° lies in the raked plane, so seen from the side it is tan 3° / cos 10°
-    const [a, b] = [Math.tan(rad(3)) / Math.cos(rad(10)), Math.tan(rad(10))];
+    // tan² R = tan² a + tan² b; the taper of 5° lies in the raked plane, so seen from the side it is tan 5° / cos 10°
+    const [a, b] = [Math.tan(rad(5)) / Math.cos(rad(10)), Math.tan(rad(10))];
     const resultant = Math.atan(Math.hypot(a, b));
     const { board, place } = boardOf(design, 'right-side');
     // the outer face's front edge: from the foot's long point up to where the top's bevel ends
     const x = figure(design, 'side length') - figure(design, 'bevel run');
     const foot = pointOut(place, [0, 0, 0]);
-    const top = pointOut(place, [x, x * Math.tan(rad(3)), 0]);
+    const top = pointOut(place, [x, x * Math.tan(rad(5)), 0]);
     const edge = subtract(top, foot);
     expect(foot[2]).toBeCloseTo(0, 9);
     expect(edge[2]).toBeCloseTo(under, 9);
@@ -182,7 +182,7 @@ test.each<[Raw, string, string]>([
     'put the top of the stretcher 9-27/32" above the floor; the underside of the tread is at 7-61/64"',
   ],
   [
-    { footLength: 120, treadDepth: 240, archRadius: 25 },
+    { footLength: 120, treadDepth: 240, archRadius: 25, setback: 10, taper: 3 },
     'leaves 2.0 mm between the feet; the arch needs 50.0 mm for its two corners: shorten the feet',
     'leaves 5/64" between the feet; the arch needs 1-31/32"',
   ],

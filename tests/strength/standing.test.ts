@@ -44,7 +44,7 @@ const compared = (design: Design) =>
     const rigid = rigidOf(solids);
     expect(Math.abs(strength.asked.resting.kg * 9.81 - rigid.weight)).toBeLessThan(0.2);
     return Object.entries(TOWARDS).map(([side, towards]) => {
-      const { figure, at } = margin(strength, 'bare', `towards the ${side}`);
+      const { figure, at } = margin(strength, 'bare', `push to the ${side}`);
       return { side, figure, found: pushThatTips(rigid, { force: 1471.5, at: at! }, towards) };
     });
   });

@@ -13,4 +13,4 @@ export interface DrawnFigure {
 }
 
 /** What pages are filled with: the blocks of a paper, each place of a figure taken by its drawing. */
-export type FlowBlock = Exclude<Block, { readonly kind: 'figure' }> | DrawnFigure;
+export type FlowBlock = Exclude<Block, { readonly kind: 'figure' | 'bars' }> | DrawnFigure;

@@ -1,4 +1,4 @@
-import { type Block, glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
+import { type Block, bearingPaper, glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
 import { drawableOf } from '../board/index.js';
 import { assemblyDrawing, explodedSheet, isometricView, jointDetail, jointKinds } from '../figure/index.js';
@@ -80,6 +80,7 @@ export function planContent(parts: PlanParts): PlanContent {
       ...when(parts.ranges !== undefined, () =>
         textPages('Dimensions you may change', 'ranges', 'portrait', rangeBlocks(parts.ranges!, units)),
       ),
+      section('What it bears', 'bears', 'portrait', bearingPaper(paper)),
       section('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
       section(
         'Results of the checks',

@@ -9,7 +9,15 @@ import {
   type StockLayout,
   table,
 } from '../../shop/index.js';
-import { cardFigure, clampFigure, glueFigure, layoutFigure, markingFigure } from '../figure/index.js';
+import {
+  barFigure,
+  cardFigure,
+  clampFigure,
+  feetFigure,
+  glueFigure,
+  layoutFigure,
+  markingFigure,
+} from '../figure/index.js';
 import { type DrawnFigure, type FlowBlock, figureRows } from '../flow/index.js';
 import type { View } from '../view/index.js';
 import type { PlanParts } from './plan-parts.js';
@@ -36,7 +44,8 @@ export function withFigures(
     if (block.kind === 'figure') together.push(drawn(block.figure, parts, picture));
     else {
       set();
-      found.push(block);
+      if (block.kind === 'bars') found.push(...block.rows.map((row) => barFigure(row, room)));
+      else found.push(block);
     }
   }
   set();
@@ -71,6 +80,8 @@ function drawn(key: FigureKey, { papers, solids, units }: PlanParts, picture: Vi
           key,
         ),
       );
+    case 'feet':
+      return there(papers.strength && feetFigure(papers.strength), key);
     case 'clamps':
       return there(clampFigure(picture, papers.clamps, key.stage), key);
     case 'layout': {

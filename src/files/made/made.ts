@@ -11,7 +11,7 @@ import { type ParameterValue, parameterValues } from '../../model/index.js';
 import { once } from '../../once.js';
 import { type Aid, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
 import { gate, type Solids, solidsOf, startKernel } from '../../solid/index.js';
-import { curesOf } from '../../verdict/index.js';
+import { cureKey, curesOf, worthCuring } from '../../verdict/index.js';
 import type { DesignRequest } from './request.js';
 
 /** A design with everything worked out, from which files are only written. */
@@ -40,7 +40,7 @@ export const STEPS = [
   'writing the files',
 ] as const;
 
-const LOOKING_FOR_CURES = 'looking for a dimension that ends each error';
+const LOOKING_FOR_CURES = 'looking for a dimension that ends each error or worry';
 
 /** A design on its way, whose solids are in the kernel's memory until it is disposed of. */
 export interface Started extends Made {
@@ -80,7 +80,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
     const findCures = async (): Promise<void> => {
       const found = await curesOf(request, request.values, findings(), request.given);
       cured = findings().map((finding) => {
-        const cure = finding.level === 'error' ? found.get(finding.code) : undefined;
+        const cure = worthCuring(finding) ? found.get(cureKey(finding)) : undefined;
         return cure ? { ...finding, cure: cure.typed } : finding;
       });
     };
@@ -134,7 +134,7 @@ export async function withMade<T>(request: DesignRequest, use: (made: Made) => P
   try {
     request.progress(STEPS[2], 2, STEPS.length);
     // what is wrong is known before anything is written
-    if (made.failed && request.cures) {
+    if (request.cures && made.findings.some(worthCuring)) {
       request.progress(LOOKING_FOR_CURES, 2, STEPS.length);
       await made.findCures();
     }

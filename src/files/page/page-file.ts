@@ -1,6 +1,6 @@
 import { isometricView, seenParts } from '../../drawing/index.js';
 import { rangePaper } from '../../range/index.js';
-import { glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
+import { bearingPaper, glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
 import type { OutputFile } from '../folder/index.js';
 import type { Made } from '../made/index.js';
 import { viewSvg } from '../svg/index.js';
@@ -36,11 +36,14 @@ function rangesOf({ request, say }: Made): readonly PagePaper[] {
   return [{ title: 'Dimensions you may change, and how far', blocks: [...alone, ...map, ...together] }];
 }
 
-/** The papers of a design that passed its checks: nothing is cut from one that failed. */
+/** What a design bears, and the papers of one that passed its checks: nothing is cut from one that failed. */
 function papersOf(made: Made): readonly PagePaper[] {
-  if (made.failed) return [];
   const paper = { ...made.papers, design: made.solids.design };
+  // what it bears is to be known of one that failed above all
+  const bears = { title: 'What it bears', blocks: bearingPaper(paper) };
+  if (made.failed) return [bears];
   return [
+    bears,
     { title: 'Set-up cards', blocks: setupPaper(paper) },
     { title: 'Order of work', blocks: orderPaper(paper) },
     { title: 'Glue-up', blocks: glueUpPaper(paper) },

@@ -1,4 +1,4 @@
-import { type Block, type Words, wordsOf } from '../../shop/index.js';
+import { type BarRow, type Block, shareWords, type Words, wordsOf } from '../../shop/index.js';
 import { svgText } from '../svg/index.js';
 
 /**
@@ -23,6 +23,8 @@ function element(block: Block, level: number): string {
       return `<p><strong>Caution</strong></p>\n<ul class="cautions">${block.items.map((item) => `<li>${words(item)}</li>`).join('')}</ul>`;
     case 'table':
       return `<div class="table"><table><thead>${row(block.head, 'th')}</thead><tbody>${block.rows.map((cells) => row(cells, 'td')).join('')}</tbody></table></div>`;
+    case 'bars':
+      return `<div class="table"><table class="bars"><tbody>${block.rows.map(bar).join('')}</tbody></table></div>`;
     case 'figure':
     case 'new page':
       return '';
@@ -30,6 +32,9 @@ function element(block: Block, level: number): string {
       return block satisfies never;
   }
 }
+
+const bar = (one: BarRow): string =>
+  `<tr><td>${svgText(one.label)}<br><span class="soft">${svgText(one.figure)}; ${svgText(one.limit)}</span></td><td><meter min="0" max="1" high="0.999" value="${Math.min(1, one.share).toFixed(3)}"></meter> ${shareWords(one)}</td></tr>`;
 
 const row = (cells: readonly Words[], tag: 'th' | 'td'): string =>
   `<tr>${cells.map((cell) => `<${tag}>${words(cell)}</${tag}>`).join('')}</tr>`;

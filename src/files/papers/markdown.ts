@@ -1,4 +1,4 @@
-import { type Block, type Words, wordsOf } from '../../shop/index.js';
+import { type BarRow, type Block, shareWords, type Words, wordsOf } from '../../shop/index.js';
 
 /** A paper as GitHub-flavoured Markdown. Figures are left out: the plan holds them. */
 export const markdown = (blocks: readonly Block[]): string =>
@@ -20,12 +20,22 @@ function blockLines(block: Block): readonly string[] {
       return ['**Caution**', '', ...block.items.map((item) => `- ${line(item)}`)];
     case 'table':
       return [row(block.head), row(block.head.map(() => '---')), ...block.rows.map(row)];
+    case 'bars':
+      return [row(BARS), row(BARS.map(() => '---')), ...block.rows.map((one) => row(barCells(one)))];
     case 'figure':
     case 'new page':
       return [];
     default:
       return block satisfies never;
   }
+}
+
+const BARS = ['what', 'figure', 'limit', 'of the limit'];
+
+/** A bar of ten signs. */
+function barCells(bar: BarRow): readonly string[] {
+  const full = Math.max(0, Math.min(10, Math.round(10 * bar.share)));
+  return [bar.label, bar.figure, bar.limit, `${'█'.repeat(full)}${'░'.repeat(10 - full)} ${shareWords(bar)}`];
 }
 
 const row = (cells: readonly Words[]): string => `| ${cells.map(inline).join(' | ')} |`;

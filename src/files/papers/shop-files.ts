@@ -2,6 +2,7 @@ import type { Design } from '../../assembly/index.js';
 import type { Say } from '../../length/index.js';
 import {
   type Block,
+  bearingPaper,
   glueUpPaper,
   orderPaper,
   paragraph,
@@ -41,6 +42,7 @@ export function shopFiles(
     file('setup.md', told(setupPaper({ ...papers, design }))),
     file('order.md', told(orderPaper({ ...papers, design }))),
     file('glue-up.md', told(glueUpPaper({ ...papers, design }))),
+    file('bears.md', told(bearingPaper({ ...papers, design }))),
     file('tenons.csv', tenonsCsv(papers.tenons, papers.strips, say, shown.revision)),
     file('cutlist.csv', cutListCsv(papers.cutList, papers.bills, say, shown.revision)),
     file('hardware.csv', hardwareCsv(papers.hardware, shown.revision)),

@@ -14,7 +14,7 @@ export interface Change {
   readonly what: string;
   readonly was: Value;
   readonly is: Value;
-  readonly unit: 'mm' | 'deg' | '';
+  readonly unit: ParameterValue['unit'];
 }
 
 /** What of a summary is compared. */

@@ -1,3 +1,4 @@
+export { type BearingPaper, bearingPaper } from './bearing-paper.js';
 export { type GlueUpPaper, glueUpPaper } from './glue-up-paper.js';
 export { type OrderPaper, orderPaper } from './order-paper.js';
 export { type SetupPaper, setupPaper } from './setup-paper.js';

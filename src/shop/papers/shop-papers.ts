@@ -1,6 +1,7 @@
 import type { Say } from '../../length/index.js';
 import { type Solids, volume } from '../../solid/index.js';
-import type { JigAtHand, Shop } from '../at-hand/index.js';
+import { moving, type Strength, strengthOn, type Worked } from '../../strength/index.js';
+import { type JigAtHand, type Shop, seasonOf } from '../at-hand/index.js';
 import { type OutlineTemplate, outlineTemplates, printedTemplates } from '../boards/index.js';
 import type { ClampPlan } from '../clamps/index.js';
 import { type Diagonals, diagonalsOf, type GlueMass, type GlueUp, glueMass } from '../glue-up/index.js';
@@ -59,6 +60,10 @@ export interface ShopPapers {
   readonly clamps: ClampPlan;
   readonly diagonals: readonly Diagonals[];
   readonly glue: GlueMass;
+  /** What it bears; undefined when nothing says what any surface is for. */
+  readonly strength: Strength | undefined;
+  /** What the seasons of the shop's climate do to it. */
+  readonly moving: Worked;
 }
 
 /** What the papers are made from: the solids, the shop, and what the checks have already worked out. */
@@ -138,6 +143,8 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     clamps,
     diagonals: diagonalsOf(design, glueUp),
     glue: glueMass(design, stock.edgeJointsMm2),
+    strength: strengthOn(solids),
+    moving: moving(design, seasonOf(shop)),
   };
 }
 

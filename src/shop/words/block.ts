@@ -4,7 +4,7 @@
  * Texts are plain: they hold no signs of any format, and whatever a person gave (a name, a note) stands in them as given.
  * Every writer walks the blocks and escapes for its own format; none reads them back from text.
  */
-export type Block = Heading | Paragraph | List | Cautions | BlockTable | FigureSlot | NewPage;
+export type Block = Heading | Paragraph | List | Cautions | BlockTable | Bars | FigureSlot | NewPage;
 
 /** Plain words, or words that must not be overlooked. */
 export type Words = string | { readonly strong: string };
@@ -39,6 +39,21 @@ export interface BlockTable {
   readonly rows: readonly (readonly Words[])[];
 }
 
+/** How much of what is allowed each of some figures takes, side by side. */
+export interface Bars {
+  readonly kind: 'bars';
+  readonly rows: readonly BarRow[];
+}
+
+export interface BarRow {
+  readonly label: string;
+  /** The figure and its limit, said. */
+  readonly figure: string;
+  readonly limit: string;
+  /** Of the limit: 1 is all of it; more than 1 when it is passed. */
+  readonly share: number;
+}
+
 /** The place of a drawing, for writers that draw. */
 export interface FigureSlot {
   readonly kind: 'figure';
@@ -58,6 +73,8 @@ export type FigureKey =
     }
   /** A step of the glue-up. */
   | { readonly of: 'glue-up step'; readonly step: string }
+  /** The feet, the surfaces over them and where they are worst, seen from above. */
+  | { readonly of: 'feet' }
   /** All clamps of a stage of the glue-up. */
   | { readonly of: 'clamps'; readonly stage: number }
   /** A piece of stock with the parts cut from it; both counted from 0. */
@@ -86,6 +103,10 @@ export const table = (head: readonly string[], rows: readonly (readonly Words[])
   head,
   rows,
 });
+
+/** `62 %`, or that the limit is passed. */
+export const shareWords = ({ share }: BarRow): string =>
+  share > 1 ? 'past it' : `${Math.round(100 * share)} %`;
 
 export const figure = (key: FigureKey): FigureSlot => ({ kind: 'figure', figure: key });
 

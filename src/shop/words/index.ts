@@ -1,4 +1,5 @@
 export {
+  type BarRow,
   type Block,
   type BlockTable,
   cautions,
@@ -9,6 +10,7 @@ export {
   list,
   NEW_PAGE,
   paragraph,
+  shareWords,
   strong,
   table,
   type Words,
