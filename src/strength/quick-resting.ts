@@ -1,10 +1,10 @@
 import type { Design } from '../assembly/index.js';
 import { boardOutside } from '../board/index.js';
 import { pointOut, type Vec2, type Vec3 } from '../frame/index.js';
-import { convexHull, regionMoments, regionOf } from '../profile/index.js';
+import { regionMoments, regionOf } from '../profile/index.js';
 import { density } from '../tables/index.js';
 import { ON_FLOOR } from '../tolerances.js';
-import type { Resting } from './resting.js';
+import { lineRound, type Resting } from './resting.js';
 
 /** Cubic metres in a cubic millimetre. */
 const M3 = 1e-9;
@@ -18,7 +18,7 @@ export function quickResting({ boards }: Design): Resting {
     boardOutside(board).corners.map((corner) => pointOut(place, corner)),
   );
   const floor = corners.reduce((least, [, , z]) => Math.min(least, z), Number.POSITIVE_INFINITY);
-  const feet = convexHull(corners.filter(([, , z]) => z < floor + ON_FLOOR).map(([x, y]): Vec2 => [x, y]));
+  const feet = lineRound(corners.filter(([, , z]) => z < floor + ON_FLOOR).map(([x, y]): Vec2 => [x, y]));
   let kg = 0;
   let [mx, my, mz] = [0, 0, 0];
   for (const { board, place } of boards) {

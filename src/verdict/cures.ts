@@ -89,16 +89,24 @@ const cured = ({ findings, refused }: Verdict, code: string, before: readonly st
     (finding) => !worthCuring(finding) || (cureKey(finding) !== code && before.includes(cureKey(finding))),
   );
 
-/** The place worked out, or a quarter further: a figure that bends is met a little later. */
+/** How far beyond the place worked out is tried: what gives by the third power of a thickness is met much later. */
+const FURTHER = [1, 1.25, 2, 3] as const;
+
+/** The place worked out, or further: a figure that bends is met later. */
 async function firstThatCures(
   knob: Knob,
   value: number,
   { units }: Question,
   tried: (value: number) => Promise<boolean>,
 ): Promise<number | undefined> {
-  if (await tried(value)) return value;
-  const further = onGrid(knob, knob.value + (value - knob.value) * 1.25, units);
-  return further !== undefined && further !== value && (await tried(further)) ? further : undefined;
+  let last: number | undefined;
+  for (const times of FURTHER) {
+    const at = times === 1 ? value : onGrid(knob, knob.value + (value - knob.value) * times, units);
+    if (at === undefined) return undefined;
+    if (at !== last && (await tried(at))) return at;
+    last = at;
+  }
+  return undefined;
 }
 
 /** Where a dimension brings every figure of a code to its limit, going on as it began; undefined when it does not help. */

@@ -11,7 +11,11 @@ import { borne, margin } from './on-solids.js';
 
 const step = (values: Record<string, unknown> = {}): Design => ({
   ...stool.build(
-    readParameters(stool, { treadLength: 420, treadDepth: 240, overhang: 30, setback: 10, rake: 10, taper: 3, ...values }, 'mm'),
+    readParameters(
+      stool,
+      { treadLength: 420, treadDepth: 240, overhang: 30, setback: 10, rake: 10, taper: 3, ...values },
+      'mm',
+    ),
   ),
   uses: [{ board: 'tread', use: 'step' }],
 });

@@ -54,6 +54,8 @@ const everyPaper = (model: Model, given: Readonly<Record<string, unknown>>): Pro
         // lines of one text are broken anywhere: joined again
         strokesOf(entities)
           .flatMap((one) => (one.kind === 'text' ? [one.text] : []))
+          // an empty field of the title block, for a signature
+          .filter((one) => one !== 'approved')
           .join(' '),
       );
       return [...texts, ...sheets].join('\n');

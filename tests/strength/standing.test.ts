@@ -36,6 +36,8 @@ test('the feet of a stool 420 × 240 stand 5.6 mm beyond its ends and 1.0 mm bey
     expect(passed(margin(strength, 'room', 'front'))).toEqual({ level: 'warning', limit: 10 });
   }));
 
+const LEANING = { treads: 1, rake: 17, taper: 5, overhang: 10, setback: 4, treadLength: 420 };
+
 const TOWARDS = { front: -90, back: 90, left: 180, right: 0 } as const;
 
 /** Pushes at every side, worked out, and found by rolling the solids over. */
@@ -65,7 +67,8 @@ test(`the push that tips a stool towards a side is the one that rolls its solids
           expect(Math.abs(found - figure), side).toBeLessThan(0.5 + 0.005 * Math.abs(figure));
       },
     ),
-    seed(many(3, 8)),
+    // whose feet have corners that differ in their last bits alone
+    { ...seed(many(3, 8)), examples: [[LEANING]] },
   ));
 
 test('a stool 600 high whose feet stand far inside its tread tips under a foot at its end, and so do its solids', async () => {
