@@ -80,7 +80,7 @@ test('a piece whose file was written with slips is read and built, or refused by
         expect(performance.now() - before).toBeLessThan(20_000);
       },
     ),
-    seed(many(300, 1_500)),
+    seed(many(200, 600)),
   );
-  expect(Math.min(tally.built, tally.refused)).toBeGreaterThan(20);
+  expect(Math.min(tally.built, tally.refused)).toBeGreaterThan(9);
 });
