@@ -30,3 +30,4 @@ export {
   summaryOf,
   type WrittenFile,
 } from './summary/index.js';
+export { viewSvg } from './svg/index.js';
