@@ -54,6 +54,7 @@ export function pieceFrom(text: string, file: string, taken: readonly string[] =
   });
   return {
     ...model,
+    told: text,
     saidBack(values, tools, say) {
       const { names, given, design } = built(values, tools);
       const { standing } = standPiece(tree, given, new Problems(file, text));

@@ -17,11 +17,18 @@ test('the packed program holds what runs and nothing else, and makes a frame', (
   execFileSync('tar', ['-xf', `tenonwright-${version}.tgz`], { cwd: folder });
   const unpacked = path.join(folder, 'package');
   const others = filesIn(unpacked).filter((file) => !/^dist\/.*\.js$/.test(file));
-  expect(others).toEqual(['LICENSE', 'README.md', 'package.json']);
+  expect(others.filter((file) => !/^pieces\/[a-z-]+\.yaml$/.test(file))).toEqual([
+    'LICENSE',
+    'README.md',
+    'docs/piece.schema.json',
+    'package.json',
+  ]);
   expect(readFileSync(path.join(unpacked, 'LICENSE'), 'utf8')).toMatch(/^MIT License\n/);
   symlinkSync(path.join(root, 'node_modules'), path.join(unpacked, 'node_modules'));
   execFileSync(process.execPath, ['dist/src/cli/bin.js', 'make', 'frame', '--quiet'], { cwd: unpacked });
   expect(existsSync(path.join(unpacked, 'out/frame/plan.a4.pdf'))).toBe(true);
+  const check = ['dist/src/cli/bin.js', 'check', 'side-table', '--quiet'];
+  execFileSync(process.execPath, check, { cwd: unpacked });
 });
 
 test('no image library and no second bundler comes with the kernel', () => {

@@ -34,6 +34,11 @@ test('any parameter, its unit, and the version change the revision', () => {
     expect(other).not.toBe(one);
 });
 
+test('another line in the file of a piece changes the revision', () => {
+  const [one, other] = ['wide: 40\n', 'wide: 41\n'].map((told) => revisionIn({}, '1', shop, told));
+  expect(new Set([one, other, revisionIn({}, '1', shop)]).size).toBe(3);
+});
+
 test('another router changes the revision, another name of the shop file does not', () => {
   const own = revisionIn({}, '1', shop);
   expect(revisionIn({}, '1', { ...shop, name: 'mine.yaml' })).toBe(own);

@@ -71,7 +71,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
     gate(solids);
     const say = speaker(request.units);
     const parameters = parameterValues(request.model, request.model.complete(request.values, toolsOf(shop)));
-    const revision = revisionOf(parameters, request.version, shop);
+    const revision = revisionOf(parameters, request.version, shop, request.model.told);
     const bench = once(() => benchInShop(benchOf(solids, say, request.bush), shop, request.jig));
     const findings = once(() =>
       runChecks(bench(), (name) => progress(`${STEPS[2]}: ${name}`, 2, STEPS.length)),

@@ -6,22 +6,24 @@ const OFFSET_BASIS = 0x811c9dc5;
 const PRIME = 0x01000193;
 
 /**
- * The revision every sheet of a design carries: eight hexadecimal digits that change when a parameter, the program or what is
- * at hand in the shop does: another router moves every stop on the cards.
+ * The revision every sheet of a design carries: eight hexadecimal digits that change when a parameter, the program, the file
+ * of a piece or what is at hand in the shop does: another router moves every stop on the cards.
  *
  * @param parameters of the run, mm and degrees; their order does not matter
  * @param version of this program
  * @param shop its figures; what it is called does not matter
+ * @param told what a piece's file says, when it is told in one
  */
 export function revisionOf(
   parameters: Readonly<Record<string, ParameterValue>>,
   version: string,
   { name: _, ...figures }: Shop,
+  told?: string,
 ): string {
   const lines = Object.entries(parameters)
     .map(([name, { value, unit }]) => `${name}=${JSON.stringify(value)}${unit}`)
     .toSorted();
-  return fnv1a([version, ...lines, JSON.stringify(figures)].join('\n'))
+  return fnv1a([version, ...lines, JSON.stringify(figures), ...(told === undefined ? [] : [told])].join('\n'))
     .toString(16)
     .padStart(8, '0');
 }
