@@ -62,7 +62,10 @@ export interface StoodEntry {
 export function standBoard(entry: BoardEntry, around: Surroundings, material: string): StoodEntry {
   const { name, keys } = entry;
   onlyKeys(keys, BOARD_KEYS, `board '${name.value}'`);
-  if (['piece', 'floor', 'middle'].includes(name.value) || /\b(of|and|past|above|below)\b/.test(name.value))
+  if (
+    ['piece', 'floor', 'middle'].includes(name.value) ||
+    /\b(of|and|to|past|above|below)\b/.test(name.value)
+  )
     throw problemWith(
       name,
       `'${name.value}' has a meaning of its own in a place`,

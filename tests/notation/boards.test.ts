@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../src/assembly/index.js';
 import { sawAngles } from '../../src/board/index.js';
-import { box } from '../../src/solid/index.js';
+import { box, meshOf } from '../../src/solid/index.js';
 import { onSolids } from '../checks/sample-design.js';
 import { builtPiece } from './built-piece.js';
 
@@ -51,6 +51,36 @@ describe('a board stands where the words say', () => {
       'front-right-leg': [520, 40, 0, 570, 100, 500],
       'back-right-leg': [520, 200, 0, 570, 260, 500],
     });
+  });
+
+  test('a mirror image is the same wood seen in a mirror, whatever is cut into it, measured from its lower edge as well', async () => {
+    const rail = `  rail:
+    grain: left-right
+    face: front
+    front: 30 short of piece
+    thick: 24
+    left: 40 short of piece
+    right: 90 short of piece
+    bottom: 200 above floor
+    wide: 80
+    notch: { corner: left bottom, long: 40, deep: 20 }
+    bevel: { corner: right top, long: 50, deep: 30 }
+    groove: { side: top, wide: 6, deep: 8, from: 7 short of front, stops: { left: 60 } }
+    holes: { side: front, wide: 5, deep: 10, middle: [100 short of right, 20 below top] }
+    opening: { long: 60, wide: 20, middle: [200 short of left] }
+    mirrored: front-back`;
+    const design = builtPiece(withBoards(rail));
+    for (const { place } of design.boards) expect(place.y[2]).toBeCloseTo(1, 12);
+    const corners = await onSolids(design, ({ boards }) =>
+      design.boards.map(({ board }) => {
+        const { positions } = meshOf(boards.get(board.id)!.body);
+        return Array.from({ length: positions.length / 3 }, (_, i) => [...positions.slice(3 * i, 3 * i + 3)]);
+      }),
+    );
+    const said = (points: readonly (readonly number[])[]) =>
+      points.map((p) => p.map((part) => part.toFixed(3)).join(' ')).toSorted();
+    const [told, image] = corners;
+    expect(said(image!)).toEqual(said(told!.map(([x, y, z]) => [x!, 300 - y!, z!])));
   });
 
   test('copies are spread with equal gaps, and a formula may count them', async () => {

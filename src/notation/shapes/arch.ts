@@ -25,6 +25,8 @@ export function arch(cutting: Cutting, keys: Keys, shaped: Shaped, at: Place): C
   const [high, feet] = [length('high'), length('feet')];
   if (high === 0) return cutting;
   const found = runToward(cutting, axis, sign);
+  if (found < 0)
+    throw problemWith(told('side'), 'nothing of the board runs straight there any more', 'arch another side');
   const from = cutting.corners[found]!;
   const to = cutting.corners[(found + 1) % cutting.corners.length]!;
   const run = Math.hypot(to.x - from.x, to.y - from.y);
