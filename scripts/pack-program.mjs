@@ -1,9 +1,17 @@
-// Packs the compiled program into a few files: half of a short run is spent finding and reading some thousand small ones.
-// Every layer's index and every model stays where it was, and what several of them use is packed once: a model of one's own
-// that imports from dist meets the same classes. Libraries that load files of their own stay outside.
-import { existsSync, readdirSync, rmSync } from 'node:fs';
+// Packs the compiled program into one script, beside what the engine makes of it: half of a short run is spent finding and
+// reading some thousand small files, and a sixth of the rest translating them. Every layer's index and every model stays where it
+// was, as a few names taken from the one script: a model of one's own that imports from dist meets the same classes. Libraries
+// that load files of their own stay outside.
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { posix, resolve } from 'node:path';
 import process from 'node:process';
+import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+
+const PACKED = 'dist/src/packed';
+const WORKER = 'src/cli/judge-worker.ts';
 
 const layers = readdirSync('src')
   .map((name) => `src/${name}/index.ts`)
@@ -12,29 +20,83 @@ const layers = readdirSync('src')
 const models = readdirSync('models')
   .filter((name) => name.endsWith('.ts'))
   .map((name) => `models/${name}`);
+const parts = ['src/cli/run.ts', WORKER, ...layers, ...models];
 
-const { metafile } = await build({
-  entryPoints: ['src/cli/bin.ts', 'src/cli/judge-worker.ts', ...layers, ...models],
-  outdir: 'dist',
-  outbase: '.',
-  // as deep as a layer, so that the models and package.json are found from there as well
-  chunkNames: 'src/packed/[hash]',
+const { outputFiles } = await build({
+  stdin: {
+    contents: `export const parts = {${parts.map((path) => `'${path}': () => require('./${path}')`)}};`,
+    resolveDir: '.',
+  },
   bundle: true,
-  splitting: true,
-  format: 'esm',
+  write: false,
+  format: 'cjs',
   platform: 'node',
   target: 'node20',
-  // yaml is of the older kind and loaded late: packed, its functions would stand under `default` only
+  // as deep as a layer, so that the models and package.json are found from there as well
+  define: { 'import.meta.url': '__here' },
   external: ['manifold-3d', 'pdfkit', '@resvg/*', '@fontsource/*', 'three', 'esbuild', 'yaml'],
-  // libraries of the older kind ask for Node's own modules by require
-  banner: {
-    js: "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);",
-  },
   logLevel: 'warning',
-  metafile: true,
 });
+// a script that comes with its translation cannot import by itself
+const code = outputFiles[0].text
+  .replace(/\bimport\(/g, '__load(')
+  // a byte for a letter is read and kept at half the cost; only patterns and comments have others
+  .replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
+const program = `(function (require, module, exports, __here, __load) {${code}\n})`;
 
-// chunks of earlier builds stay for a program that runs meanwhile, but are not shipped
-if (process.env.npm_command === 'pack')
-  for (const name of readdirSync('dist/src/packed'))
-    if (!(`dist/src/packed/${name}` in metafile.outputs)) rmSync(`dist/src/packed/${name}`);
+// by its content: neither a program that runs meanwhile nor an older translation meets another script
+const name = createHash('sha256').update(program).digest('hex').slice(0, 8);
+const at = (file) => `${PACKED}/${file}`;
+mkdirSync(PACKED, { recursive: true });
+writeFileSync(at(`${name}.program.js`), program, 'latin1');
+writeFileSync(
+  at(`${name}.js`),
+  `import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import { Script } from 'node:vm';
+const [filename, code] = ['program.js', 'code'].map((end) => fileURLToPath(new URL('./${name}.' + end, import.meta.url)));
+// the engine sets a translation aside that was made by another version of it
+const script = new Script(readFileSync(filename, 'latin1'), {
+  filename,
+  ...(existsSync(code) && { cachedData: readFileSync(code) }),
+});
+const module = { exports: {} };
+script.runInThisContext()(createRequire(import.meta.url), module, module.exports, import.meta.url, (what) => import(what));
+export const part = (path) => module.exports.parts[path]();
+export const translation = () => script.createCachedData();
+`,
+);
+const { part } = await import(pathToFileURL(resolve(at(`${name}.js`))).href);
+for (const path of parts) {
+  const file = `dist/${path.replace(/ts$/, 'js')}`;
+  const names = path === WORKER ? [] : Object.keys(part(path));
+  const named = names.filter((one) => one !== 'default');
+  writeFileSync(
+    file,
+    `import { part } from '${posix.relative(posix.dirname(file), at(`${name}.js`))}';
+const of = part('${path}');
+export const { ${named.join(', ')} } = of;
+${names.includes('default') ? 'export default of.default;\n' : ''}`,
+  );
+}
+
+// what a run has used is translated when it ends: kept for the next ones, whatever the run finds
+const keep = `import { writeFileSync } from 'node:fs';
+import { translation } from '${pathToFileURL(resolve(at(`${name}.js`))).href}';
+process.on('exit', () => writeFileSync('${at(`${name}.code`)}', translation()));`;
+spawnSync(
+  process.execPath,
+  [
+    '--import',
+    `data:text/javascript,${encodeURIComponent(keep)}`,
+    'dist/src/cli/bin.js',
+    'check',
+    'stool',
+    '--quiet',
+  ],
+  { stdio: 'ignore' },
+);
+
+// a run has read all of its script when it starts: those of earlier builds are of no more use
+for (const file of readdirSync(PACKED)) if (!file.startsWith(`${name}.`)) rmSync(at(file));

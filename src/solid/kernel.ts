@@ -1,5 +1,4 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
-import Module from 'manifold-3d';
 import { SolidError } from '../errors.js';
 import type { Frame } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
@@ -19,6 +18,7 @@ export interface Kernel {
 let loaded: Promise<ManifoldToplevel> | undefined;
 
 async function load(wasmBinary: ArrayBuffer | undefined): Promise<ManifoldToplevel> {
+  const { default: Module } = await import('manifold-3d');
   const wasm = await (Module as (given: object) => ReturnType<typeof Module>)(
     wasmBinary ? { wasmBinary } : {},
   );
