@@ -71,6 +71,7 @@ export const aboutOf = (
         JSON.stringify([
           version,
           model.name,
+          model.told,
           chosen,
           model.build(chosen, toolsOf({ ...shop, name: '' })),
           shop,
