@@ -1,0 +1,76 @@
+import { expect, test } from 'vitest';
+import { findings } from '../checks/sample-design.js';
+import { builtPiece, shippedPiece } from './built-piece.js';
+
+const errors = async (text: string) =>
+  (await findings(builtPiece(text))).filter(({ level }) => level === 'error');
+
+const TOP = `design: shed-top
+wood: white oak
+piece: [700, 400, 300]
+boards:
+  end: { grain: up, face: left, left: 60 short of piece, thick: 25, front: piece, back: piece, bottom: floor, top: 30 below top of piece, mirrored: left-right }
+  rail: { grain: left-right, face: up, between: left end and right end, thick: 25, wide: 60, front: 20 short of end, top: end, mirrored: front-back }
+  top board: { grain: left-right, face: up, bottom: top of end, thick: 30, like: piece }
+joints:
+  rail to end: { tenons: 1 }
+held:
+  top board to rail: { by: slotted screws, every: 120 }
+`;
+
+test('a top held by slotted screws may move as far as its wood does', async () => {
+  const design = builtPiece(TOP);
+  // 530 long, 75 from either end, no more than 120 apart: 380 / 120 is 4 gaps, 5 screws on each rail
+  expect(design.fastenings!.map(({ by, held, to }) => `${by} ${held} ${to}`)).toEqual([
+    ...Array(5).fill('screw top-board front-rail'),
+    ...Array(5).fill('screw top-board back-rail'),
+  ]);
+  // the rails' middles stand 150 from the middle of the top; white oak, 0.00365 a point (Wood Handbook, table 13-5), six points
+  for (const { travel } of design.fastenings!) expect(travel).toBeCloseTo(0.00365 * 6 * 150, 2);
+  expect(await errors(TOP)).toEqual([]);
+});
+
+test('a panel cuts the grooves it sits in, and is held by all four boards round it', () => {
+  const { captives, boards } = builtPiece(shippedPiece('panelled-door'));
+  expect(
+    captives!.map(({ panel, grooves }) => [panel, ...grooves.map(({ board }) => board).toSorted()]),
+  ).toEqual([
+    ['lower-panel', 'bottom-rail', 'left-stile', 'mid-rail', 'right-stile'],
+    ['upper-panel', 'left-stile', 'mid-rail', 'right-stile', 'top-rail'],
+  ]);
+  const groovesOf = (id: string) => boards.find(({ board }) => board.id === id)!.board.grooves;
+  // those of a stile stop in the wood at both ends, those of a rail run out under the stiles
+  expect(groovesOf('left-stile').map(({ stopped }) => stopped)).toEqual([
+    ['start', 'end'],
+    ['start', 'end'],
+  ]);
+  expect(groovesOf('mid-rail').map(({ stopped }) => stopped)).toEqual([[], []]);
+});
+
+test('a panel of staves is that many boards, each joined to its neighbour', () => {
+  const { boards, joints } = builtPiece(shippedPiece('tray'), { staves: 4 });
+  const staves = boards.filter(({ board }) => board.id.startsWith('bottom-board'));
+  expect(staves.map(({ board }) => board.blank.width)).toEqual(
+    Array(4).fill(expect.closeTo((300 - 36) / 4, 9)),
+  );
+  expect(
+    joints.filter(({ a, b }) => a.startsWith('bottom') && b.startsWith('bottom')).map(({ id }) => id),
+  ).toEqual([
+    'bottom-board-1/bottom-board-2',
+    'bottom-board-2/bottom-board-3',
+    'bottom-board-3/bottom-board-4',
+  ]);
+});
+
+test('holes for pins stand in rows', () => {
+  const side = `  side: { grain: up, face: left, left: piece, thick: 25, like: piece, holes: { side: right, wide: 5, deep: 10, middle: [100 above bottom], rows: 40 short of front and 40 short of back, every: 32, count: 5 } }`;
+  const { boards } = builtPiece(
+    `design: shed-side\nwood: white oak\npiece: [700, 400, 300]\nboards:\n${side}\n`,
+  );
+  const { board } = boards[0]!;
+  const face = board.holes[0]!.face;
+  expect(new Set(board.holes.map((hole) => hole.face))).toEqual(new Set([face]));
+  expect(board.holes.map(({ at }) => [at.origin[0], at.origin[1]])).toEqual(
+    [360, 40].flatMap((y) => [100, 132, 164, 196, 228].map((x) => [x, y])),
+  );
+});
