@@ -559,11 +559,40 @@ export const FAULTS = [
       ],
     ],
   ),
+  // standing and strength
+  ...faults(
+    'src/strength/foot-line.ts',
+    ['tests/strength/standing.test.ts'],
+    [
+      [
+        'foot line: inside and outside exchanged',
+        '(ax - x) * nx + (ay - y) * ny',
+        '(x - ax) * nx + (y - ay) * ny',
+      ],
+      ['foot line: the best place told for the worst', 'if (here < inside)', 'if (here > inside)'],
+    ],
+  ),
+  ...faults(
+    'src/strength/resting.ts',
+    ['tests/strength/standing.test.ts'],
+    [
+      ['feet: a corner lost to its last bits', 'Math.round(at / SAME_POINT) * SAME_POINT', 'at'],
+      ['mass: the middle of a tetrahedron a third of its corners', 'mx / (4 * six)', 'mx / (3 * six)'],
+    ],
+  ),
+  ...faults(
+    'src/strength/bent.ts',
+    ['tests/strength/bending.test.ts'],
+    [
+      ['bending: the load taken for the middle', 'long * share * (1 - share)', 'long * share'],
+      ['bending: rails below bear nothing', 'return own / (own + below);', 'return own / own;'],
+    ],
+  ),
   ...faults(
     'src/verdict/cures.ts',
     ['tests/verdict/cures.test.ts'],
     [
-      ['cure: told without being tried', 'if (await tried(value)) return value;', 'return value;'],
+      ['cure: told without being tried', 'if (at !== last && (await tried(at))) return at;', 'return at;'],
       [
         'cure: of a refusal with errors left',
         "if (refused || findings.some(({ level }) => level === 'error')) continue;",
