@@ -1,7 +1,7 @@
 import { faces } from '../board/index.js';
 import { add, directionOut, dot, type Plane, pointOut, scale, type Vec3 } from '../frame/index.js';
 import { SAME_DIRECTION } from '../tolerances.js';
-import { boardsCalled } from './board-names.js';
+import { boardsCalled, NoBoard } from './board-names.js';
 import { type PlacePhrase, placePhrase, type Relation } from './place-phrase.js';
 import { Problem, problemWith } from './problem.js';
 import type { Reckoning } from './reckoning.js';
@@ -80,7 +80,8 @@ function spotOf(told: PlacePhrase, way: Way | undefined, around: Surroundings): 
   if (of.value === '' || !of.value)
     throw problemWith(whole, `'${whole.value}' is measured from nothing`, `write '${whole.value} of piece'`);
   if (!measure && isFigureAlone(of, around))
-    throw problemWith(
+    // a dimension may be called like a board that could not be stood
+    throw new NoBoard(
       whole,
       `'${whole.value}' is measured from nothing`,
       `write '${whole.value} short of ${way ? sideOn(way.axis, way.sign) : 'left'} of piece' or '${whole.value} above floor'`,
