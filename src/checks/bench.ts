@@ -1,8 +1,8 @@
 import type { PlacedBoard } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
-import type { Season } from '../movement/index.js';
 import type { ClampPlan, ProvedGlueUp } from '../shop/index.js';
 import type { Solids, TenonFigures, TenonMeasure } from '../solid/index.js';
+import type { Told } from '../strength/index.js';
 import type { Finding } from './finding.js';
 import type { Held } from './set-up-on-solids.js';
 
@@ -24,8 +24,8 @@ export interface Bench extends FigureBench {
   readonly held?: Held;
   /** The order of glue-up when it is worked out already. */
   readonly glueUp?: ProvedGlueUp;
-  /** What the air of the piece's place does to its wood; the usual place when left out. */
-  readonly season?: Season;
+  /** What the shop tells of the piece's place and of joints made there; the usual when left out. */
+  readonly told?: Told;
   /** The clamps of every stage, judged by those of the shop. */
   readonly clamps?: ClampPlan;
 }

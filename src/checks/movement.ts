@@ -5,5 +5,5 @@ import type { Finding } from './finding.js';
 import { findingsOf } from './margin-findings.js';
 
 /** What the seasons of the piece's place do to its boards, tenons, buttons and panels. */
-export const movement = ({ solids, say, season = USUAL_SEASON }: Bench): readonly Finding[] =>
-  findingsOf(moving(solids.design, season).margins, say);
+export const movement = ({ solids, say, told }: Bench): readonly Finding[] =>
+  findingsOf(moving(solids.design, told?.season ?? USUAL_SEASON).margins, say);

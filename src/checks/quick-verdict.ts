@@ -3,7 +3,7 @@ import { boardOutside } from '../board/index.js';
 import { add, directionOut, pointOut, scale, type Vec3 } from '../frame/index.js';
 import type { Say } from '../length/index.js';
 import { USUAL_SEASON } from '../movement/index.js';
-import { type GlueStep, glueUp, type Shop, seasonOf, toolLimits } from '../shop/index.js';
+import { type GlueStep, glueUp, type Shop, toldBy, toolLimits } from '../shop/index.js';
 import { type Outside, parted } from '../solid/index.js';
 import { moving, quickResting, type Strength, strengthOf } from '../strength/index.js';
 import { stuck } from './assembly-path.js';
@@ -54,11 +54,12 @@ export function quickVerdict(design: Design, say: Say, tools?: ToolsAtHand): Qui
     solids: { boards: new Map(design.boards.map((placed) => [placed.board.id, placed])) },
   };
   const glue = glueUp(design);
-  const strong = strengthOf(design, () => quickResting(design));
+  const told = tools && toldBy(tools.shop);
+  const strong = strengthOf(design, () => quickResting(design), told);
   const findings = [
     ...[tenonFit, inLine, walls, mortiseDepth, endInset, tenonThickness].flatMap((check) => check(bench)),
     ...stuck(bench, { glueUp: glue, inTheWay: [] }),
-    ...findingsOf(moving(design, tools ? seasonOf(tools.shop) : USUAL_SEASON).margins, say),
+    ...findingsOf(moving(design, told?.season ?? USUAL_SEASON).margins, say),
     ...findingsOf(strong?.margins ?? [], say),
   ];
   const left = [

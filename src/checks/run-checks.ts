@@ -1,6 +1,6 @@
 import type { Design } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
-import { clampPlan, holdingsOf, jigAtHand, provedGlueUp, type Shop, seasonOf } from '../shop/index.js';
+import { clampPlan, holdingsOf, jigAtHand, provedGlueUp, type Shop, toldBy } from '../shop/index.js';
 import { measureJoints, type Solids } from '../solid/index.js';
 import { assemblyPath } from './assembly-path.js';
 import type { Bench, Check } from './bench.js';
@@ -73,19 +73,19 @@ export const benchOf = (solids: Solids, say: Say, bush?: number): Bench => ({
   ...(bush === undefined ? {} : { bush }),
 });
 
-export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp' | 'clamps' | 'season'>>;
+export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp' | 'clamps' | 'told'>>;
 
 /** The bench with the shop at hand: how each mortise is held, and the order of glue-up, each worked out once. */
 export function benchInShop(bench: Bench, shop: Shop, jigDesign: Design): BenchInShop {
   const jig = jigAtHand(jigDesign);
   const held = { ...holdingsOf(bench.solids.design, jig, shop, bench.say), jig, shop };
   const glueUp = provedGlueUp(bench.solids, shop.glue);
-  const season = seasonOf(shop);
+  const told = toldBy(shop);
   return {
     ...bench,
     held,
     glueUp,
-    season,
+    told,
     clamps: clampPlan(bench.solids.design, glueUp.glueUp, shop.clamps),
   };
 }

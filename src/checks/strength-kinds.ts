@@ -54,6 +54,32 @@ export const STRENGTH_KINDS: Readonly<Record<StrengthCode, Omit<FindingKind, 'ba
     limit: '1/144 of its span under the full load, 1/600 under books when new',
     cure: 'Take a thicker shelf, shorten it, or put a support below its middle.',
   },
+  'joint-pulled': {
+    level: 'error',
+    meaning:
+      'The test load pulls tenons more than glue and wood hold by our estimate (an error), or a person pulls them more than they may hold for years of use (a warning).',
+    limit: 'the weaker side of the joint at 5 % values; 0.565 of it in daily use',
+    cure: 'Make the mortises deeper or the tenons wider, let a surface overhang less, or choose a stronger wood.',
+  },
+  'joint-racked': {
+    level: 'error',
+    meaning:
+      'A push sideways at the height of a surface bends a joint more than it holds by our estimate (an error), or more than it holds for years of use (a warning).',
+    limit: 'pull of the tenons times their way to the pressed edge of the shoulder; 0.565 of it is wanted',
+    cure: 'Add a stretcher or make it wider, take thicker boards, or make the mortises deeper.',
+  },
+  'tenons-sheared': {
+    level: 'error',
+    meaning: 'A force across its tenons shears them off, or crushes the wood beside them.',
+    limit: 'the shear strength of the tenons, the strength of the boards pressed across the grain',
+    cure: 'Give the joint more or wider tenons, or go deeper.',
+  },
+  'piece-sways': {
+    level: 'note',
+    meaning: 'How far the piece sways when it is pushed sideways; told for information in the papers.',
+    limit: 'none',
+    cure: 'Add a stretcher, or make the rails wider.',
+  },
   'held-across-grain': {
     level: 'error',
     meaning:

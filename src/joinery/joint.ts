@@ -80,6 +80,8 @@ export interface Joint {
   /** Assembly frame: origin in the middle of the patch on which the boards touch, x along the mortises' length, z from a into b. */
   readonly seat: Frame;
   readonly contactAreaMm2: number;
+  /** Of the rectangle round the patch, along the mortises and across. */
+  readonly shoulder: { readonly length: number; readonly width: number };
   readonly cutter: number;
   readonly fit: Fit;
   /** Least wood asked for between a mortise's end and the edge of the seat. */

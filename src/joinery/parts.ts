@@ -66,6 +66,7 @@ export function jointOf(laid: Laid, gaveWay: readonly GaveWay[]): Joint {
     b: draft.sides[1].board.id,
     seat: draft.seat,
     contactAreaMm2: draft.areaMm2,
+    shoulder: { length: draft.length, width: draft.width },
     cutter: draft.cutter,
     fit: draft.fit,
     endInset: draft.inset,

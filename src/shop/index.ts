@@ -26,6 +26,7 @@ export {
   standingBase,
   stopDistance,
   type Travelling,
+  toldBy,
   toolsOf,
   type Verdict,
   withMadeJig,

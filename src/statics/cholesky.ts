@@ -14,13 +14,16 @@ const NO_PIVOT = 1e-13;
  */
 export function cholesky(matrix: Float64Array, size: number): Factored | undefined {
   const l = matrix;
+  // left of its first entry a row of L is empty too
+  const first = new Int32Array(size);
   for (let i = 0; i < size; i += 1) {
     const row = i * size;
-    for (let j = 0; j <= i; j += 1) {
+    while (l[row + first[i]!] === 0 && first[i]! < i) first[i]! += 1;
+    for (let j = first[i]!; j <= i; j += 1) {
       const other = j * size;
       const whole = l[row + j]!;
       let rest = whole;
-      for (let k = 0; k < j; k += 1) rest -= l[row + k]! * l[other + k]!;
+      for (let k = Math.max(first[i]!, first[j]!); k < j; k += 1) rest -= l[row + k]! * l[other + k]!;
       if (j < i) l[row + j] = rest / l[other + j]!;
       else if (rest > whole * NO_PIVOT) l[row + i] = Math.sqrt(rest);
       else return undefined;
@@ -30,12 +33,12 @@ export function cholesky(matrix: Float64Array, size: number): Factored | undefin
     solve(right) {
       const x = right.slice();
       for (let i = 0; i < size; i += 1) {
-        for (let k = 0; k < i; k += 1) x[i]! -= l[i * size + k]! * x[k]!;
+        for (let k = first[i]!; k < i; k += 1) x[i]! -= l[i * size + k]! * x[k]!;
         x[i]! /= l[i * size + i]!;
       }
       for (let i = size - 1; i >= 0; i -= 1) {
-        for (let k = i + 1; k < size; k += 1) x[i]! -= l[k * size + i]! * x[k]!;
         x[i]! /= l[i * size + i]!;
+        for (let k = first[i]!; k < i; k += 1) x[k]! -= l[i * size + k]! * x[i]!;
       }
       return x;
     },

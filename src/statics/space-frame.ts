@@ -59,7 +59,7 @@ interface Spring {
 const NONE: Vec3 = [0, 0, 0];
 
 /** A rigid tie, times the stiffest bar. */
-const RIGID = 1e6;
+const RIGID = 1e4;
 
 /**
  * A frame of straight bars in space, by direct stiffness: small turns, no shear of the bars, ties rigid or springs.
@@ -168,15 +168,17 @@ function tieSprings(
 
 /** Adds a spring to the lower half of the matrix. */
 function put(matrix: Float64Array, size: number, { stiffness, ends }: Spring): void {
-  const parts = ends.flatMap(({ node, move, turn }) =>
-    [...move, ...turn].map((part, i) => ({ at: 6 * node + i, part })),
-  );
-  for (const { at: row, part: one } of parts) {
-    if (one === 0) continue;
-    for (const { at: column, part: other } of parts) {
-      if (column <= row) matrix[row * size + column]! += stiffness * one * other;
+  for (const one of ends)
+    for (const other of ends) {
+      if (other.node > one.node) continue;
+      for (let i = 0; i < 6; i += 1) {
+        const part = stiffness * (i < 3 ? one.move[i]! : one.turn[i - 3]!);
+        if (part === 0) continue;
+        const row = (6 * one.node + i) * size + 6 * other.node;
+        for (let j = 0; j < 6; j += 1)
+          matrix[row + j]! += part * (j < 3 ? other.move[j]! : other.turn[j - 3]!);
+      }
     }
-  }
 }
 
 /** Twist of a rectangle, mm⁴: Roark, from memory; 4 % off at most. */

@@ -3,6 +3,9 @@ const WOOD =
 
 const BENDING = `${WOOD}; less for the slope of the grain (Wood Handbook eq. 5–2); the breadth that works under a patch: our own finite elements`;
 
+const JOINTS =
+  'our own estimate, compared with 355 published tests of one joint: glue and rolling shear at 0.18 of 5 % shear (Wood Handbook, FPL-GTR-282 (2021), p. 5–15, Tables 5–3a and 5–6), no more than 10 MPa of glue (EN 204, from memory); warned of past 0.565, what chairs bore in cycles';
+
 /** What a margin may be about, and what its figure and its limits rest on. A new code is added here and in `src/checks/strength-kinds.ts`. */
 export const STRENGTH_BASES = {
   'edge-outside-feet':
@@ -18,6 +21,11 @@ export const STRENGTH_BASES = {
   'head-opening': '89 mm: from memory; 230 mm: 16 CFR 1513, for bunk beds',
   'shelf-sags':
     'beam formula as above; 1/144: Architectural Woodwork Standards (2009), 1.2.21; 1/600 when new: a trade magazine (2007); twice that after years: Wood Handbook, FPL-GTR-282 (2021), p. 5–39',
+  'joint-pulled': `frame by direct stiffness, its feet held by a fifth of what stands on them; ${JOINTS}`,
+  'joint-racked': `frame by direct stiffness on hinges at the floor, its joints as stiff as told, or between 2 and 20 kN·m/rad, from memory; ${JOINTS}`,
+  'tenons-sheared':
+    'elementary statics; 5 % shear and bearing across the grain: Wood Handbook, FPL-GTR-282 (2021), Tables 5–3a and 5–6',
+  'piece-sways': 'frame by direct stiffness; the stiffness of joints as told, or a guess from memory',
   'held-across-grain':
     'movement: Wood Handbook, FPL-GTR-190 (2010), eq. 13–2 and Table 13–5; 80 and 150 mm: common practice, no source',
   'held-cracks':

@@ -1,4 +1,4 @@
-export type { Asked } from './asked.js';
+export type { Asked, Told } from './asked.js';
 export { STRENGTH_BASES, type StrengthCode } from './codes.js';
 export { footLines } from './foot-line.js';
 export { type Load, loadsOf } from './load.js';

@@ -1,9 +1,11 @@
 import { type Design, USUAL_USER } from '../assembly/index.js';
+import { USUAL_SEASON } from '../movement/index.js';
 import type { Solids } from '../solid/index.js';
-import type { Asked } from './asked.js';
+import type { Asked, Told } from './asked.js';
 import { bending } from './bending.js';
 import { together, type Worked } from './margin.js';
 import { openings } from './openings.js';
+import { racking } from './racking.js';
 import { type Resting, restingOf } from './resting.js';
 import { standing } from './standing.js';
 import { usedSurfaces } from './used-surface.js';
@@ -16,26 +18,31 @@ export interface Strength extends Worked {
 /** One part of the work: standing, boards in bending, … A new part is added to {@link PARTS}. */
 type Part = (asked: Asked) => Worked;
 
-const PARTS: readonly Part[] = [standing, bending, openings];
+const PARTS: readonly Part[] = [standing, bending, racking, openings];
 
 /**
  * Everything that is worked out of a piece's strength and standing, from its plain data and how it rests on the floor.
  *
  * @returns undefined when nothing says what any surface is for
  */
-export function strengthOf(design: Design, resting: () => Resting): Strength | undefined {
+export function strengthOf(design: Design, resting: () => Resting, told: Told = USUAL): Strength | undefined {
   const user = design.user ?? USUAL_USER;
   const surfaces = usedSurfaces(design, user);
   if (surfaces.length === 0) return undefined;
-  const asked: Asked = { design, user, surfaces, resting: resting() };
+  const asked: Asked = { design, user, surfaces, resting: resting(), ...told };
   return { asked, ...together(PARTS.map((part) => part(asked))) };
 }
 
-const known = new WeakMap<Solids, { readonly found: Strength | undefined }>();
+/** Nothing is told. */
+const USUAL: Told = { season: USUAL_SEASON };
+
+const known = new WeakMap<Solids, { readonly told: Told; readonly found: Strength | undefined }>();
 
 /** The same from a design's solids, worked out once for checks and papers. */
-export function strengthOn(solids: Solids): Strength | undefined {
-  const { found } = known.get(solids) ?? { found: strengthOf(solids.design, () => restingOf(solids)) };
-  known.set(solids, { found });
+export function strengthOn(solids: Solids, told: Told = USUAL): Strength | undefined {
+  const before = known.get(solids);
+  if (before?.told === told) return before.found;
+  const found = strengthOf(solids.design, () => restingOf(solids), told);
+  known.set(solids, { told, found });
   return found;
 }

@@ -32,6 +32,7 @@ function entry(owner: string, receiver: string, axis: Vec3, engaged: number, cle
     b: receiver,
     seat: place,
     contactAreaMm2: 1000,
+    shoulder: { length: 50, width: 20 },
     cutter: 8,
     fit: { cheek: clearance, edge: 2 * clearance, end: 1 },
     endInset: 10,

@@ -4,7 +4,7 @@ export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
 export { jigOfShop, jigParameters, withMadeJig } from './jig-of-shop.js';
 export { readShop, shopUnits } from './read-shop.js';
 export { fnv1a, revisionOf } from './revision.js';
-export { seasonOf } from './season-of.js';
+export { seasonOf, toldBy } from './season-of.js';
 export { sheetsFor } from './sheets-for.js';
 export type {
   BushAtHand,

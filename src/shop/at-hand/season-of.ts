@@ -1,4 +1,5 @@
 import { equilibrium, type Season, seasonIn } from '../../movement/index.js';
+import type { Told } from '../../strength/index.js';
 import { type Climate, climate, climateNames } from '../../tables/index.js';
 import type { PlaceTold, Shop } from './shop.js';
 
@@ -19,3 +20,9 @@ export function ownClimate(place: PlaceTold): Climate | undefined {
     source: 'the air told in the shop file; Wood Handbook, FPL-GTR-190 (2010), eq. 4–5',
   };
 }
+
+/** What a shop tells of the place of its pieces and of joints made in it. */
+export const toldBy = (shop: Shop): Told => ({
+  season: seasonOf(shop),
+  ...(shop.jointStiffness !== undefined && { jointStiffness: shop.jointStiffness }),
+});

@@ -26,6 +26,7 @@ export function panelEntries(design: Design): readonly Entry[] {
         b: board,
         seat: groove,
         contactAreaMm2: 0,
+        shoulder: { length: 0, width: 0 },
         cutter: 0,
         fit: { cheek: fit / 2, edge: 0, end: 0 },
         endInset: 0,

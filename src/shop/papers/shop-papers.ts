@@ -1,7 +1,7 @@
 import type { Say } from '../../length/index.js';
 import { type Solids, volume } from '../../solid/index.js';
 import { moving, type Strength, strengthOn, type Worked } from '../../strength/index.js';
-import { type JigAtHand, type Shop, seasonOf } from '../at-hand/index.js';
+import { type JigAtHand, type Shop, toldBy } from '../at-hand/index.js';
 import { type OutlineTemplate, outlineTemplates, printedTemplates } from '../boards/index.js';
 import type { ClampPlan } from '../clamps/index.js';
 import { type Diagonals, diagonalsOf, type GlueMass, type GlueUp, glueMass } from '../glue-up/index.js';
@@ -85,6 +85,7 @@ export interface PapersRequest {
 /** Every paper of the bench, each worked out once and from the others where they agree. */
 export function shopPapers(request: PapersRequest): ShopPapers {
   const { solids, shop, jig, holdings, aids, glueUp, clamps, say, revision } = request;
+  const told = toldBy(shop);
   const { design } = solids;
   const boards = design.boards.map(({ board }) => board);
   const cards = setupCards({ design, holdings, aids, jig, shop });
@@ -143,8 +144,8 @@ export function shopPapers(request: PapersRequest): ShopPapers {
     clamps,
     diagonals: diagonalsOf(design, glueUp),
     glue: glueMass(design, stock.edgeJointsMm2),
-    strength: strengthOn(solids),
-    moving: moving(design, seasonOf(shop)),
+    strength: strengthOn(solids, told),
+    moving: moving(design, told.season),
   };
 }
 
