@@ -55,9 +55,9 @@ export const STRENGTH_KINDS: Readonly<Record<StrengthCode, Omit<FindingKind, 'ba
     cure: 'Take a thicker shelf, shorten it, or put a support below its middle.',
   },
   'joint-pulled': {
-    level: 'error',
+    level: 'warning',
     meaning:
-      'The test load pulls tenons more than glue and wood hold by our estimate (an error), or a person pulls them more than they may hold for years of use (a warning).',
+      'The test load pulls tenons more than glue and wood hold by our estimate, or a person pulls them more than they may hold for years of use.',
     limit: 'the weaker side of the joint at 5 % values; 0.565 of it in daily use',
     cure: 'Make the mortises deeper or the tenons wider, let a surface overhang less, or choose a stronger wood.',
   },

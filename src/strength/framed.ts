@@ -17,11 +17,18 @@ const FLOOR_AXES: Tie['axes'] = [
   [0, 0, 1],
 ];
 
+/** A joint turns about its shoulder so far from its tenons, mm: it gives along its seat's axes as its turning says. Our own. */
+const ARM = 20;
+
 /** The frame on feet that turn freely, its joints rigid or of one stiffness about both axes of their seats, N·mm/rad. */
 export function framed({ nodes, bars, joints, feet }: Skeleton, floor: Vec3, stiffness?: number) {
-  const give: Vec3 | undefined = stiffness === undefined ? undefined : [stiffness, stiffness, FIRM[2]];
+  const along = stiffness === undefined ? 0 : stiffness / ARM ** 2;
+  const give: Pick<Tie, 'moves' | 'turns'> | undefined =
+    stiffness === undefined
+      ? undefined
+      : { moves: [along, along, along], turns: [stiffness, stiffness, FIRM[2]] };
   return spaceFrame(nodes, bars, [
-    ...joints.map((tie) => (give && tie.turns[0] > 0 ? { ...tie, turns: give } : tie)),
+    ...joints.map((tie) => (give && tie.turns[0] > 0 ? { ...tie, ...give } : tie)),
     ...feet.map(({ node, at }): Tie => ({ to: node, at, axes: FLOOR_AXES, moves: floor, turns: [0, 0, 0] })),
   ]);
 }

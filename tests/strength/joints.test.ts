@@ -184,7 +184,8 @@ describe('a frame pushed sideways', () => {
     const turn = (moment / 5e6 + (moment * 300) / (6 * elasticity * rail)) * (300 / span);
     const [measured] = sways({ jointStiffness: 5000 });
     const expected = joint * turn + ((push / 2) * joint ** 3) / (3 * elasticity * column);
-    expect(Math.abs(measured! / expected - 1)).toBeLessThan(0.02);
+    // and the joints give a little along their seats
+    expect(Math.abs(measured! / expected - 1)).toBeLessThan(0.05);
     const [stiff, soft] = sways();
     expect(stiff!).toBeLessThan(measured!);
     expect(soft!).toBeGreaterThan(measured!);
@@ -291,7 +292,8 @@ describe('the stools', () => {
       (await verdictOf(question, v)).findings.filter(({ level }) => level === 'error');
     const before = await errors(values);
     expect(before.map(({ code }) => code)).toContain('joint-racked');
-    const cure = (await curesOf(question, values, before, ['height'])).get('joint-racked')!;
+    const cures = await curesOf(question, values, before, ['height']);
+    const [, cure] = [...cures].find(([key]) => key.startsWith('joint-racked'))!;
     const after = await errors({ ...values, [cure.parameter]: cure.value });
     expect(after.map(({ code }) => code)).not.toContain('joint-racked');
   });
