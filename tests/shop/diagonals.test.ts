@@ -65,7 +65,7 @@ test('the mass of glue is the flat cheeks in both boards at 150 g/m², between 1
 });
 
 test('where two boards are glued into one, glue goes on the whole seam, its mortises left out, and on the edge joints of blanks', () => {
-  const design = built(stoolModel, { treads: 2 });
+  const design = built(stoolModel, { treads: 2, overhang: 30, setback: 10, taper: 3 });
   const solids = solidsOf(kernel, design);
   const mass = glueMass(design, 30000);
   expect(mass.seams).toEqual(['left-step/left-side', 'right-step/right-side']);
