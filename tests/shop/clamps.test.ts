@@ -53,7 +53,7 @@ test('a frame is clamped over each short rail, flat pads outside: its width and 
 });
 
 test('a stretcher between sides raked 10° takes wedges of 10°, and the opening is the outside size there and both pads', () => {
-  const { clamps } = planOf(built(stoolModel, { overhang: 30, setback: 10, taper: 3 }));
+  const { clamps } = planOf(built(stoolModel, { overhang: 30, setback: 10, rake: 10, taper: 3 }));
   const [clamp, ...more] = ofRail(clamps, 'stretcher');
   expect(more).toEqual([]);
   expect(Math.abs(clamp!.direction[0])).toBeCloseTo(1, 9);
@@ -136,7 +136,7 @@ test('a wedge pad holds half a block over its flat: volume by closed form', () =
 });
 
 test('offcuts are wedges of the angle they were cut at, and only long ones serve as pads', () => {
-  const design = built(stoolModel, { overhang: 30, setback: 10, taper: 3 });
+  const design = built(stoolModel, { overhang: 30, setback: 10, rake: 10, taper: 3 });
   const wedges = design.boards.flatMap(({ board }) => offcutWedges(board));
   const foot = wedges.find(({ board, cut }) => board === 'left-side' && cut === 'foot')!;
   // 28 thick at 10°: 28.4 along the slope, 4.9 at the thick end, too short for a pad of 40
