@@ -85,8 +85,9 @@ test.each([
     }
     // set as for the whole circle, it would cut off the mortise by what the flats take off, or press the base into the guide
     if (guide === 75 && half === 75) return;
-    const round = onBench(stoolOf(), NARROW).held.holdings;
-    expect(codes(dryRun(bench, { ...held, holdings: round })).length).toBeGreaterThan(0);
+    const round = onBench(stoolOf(), NARROW).held;
+    const mixed = { ...held, holdings: round.holdings, aids: [...held.aids, ...round.aids] };
+    expect(codes(dryRun(bench, mixed)).length).toBeGreaterThan(0);
   },
 );
 

@@ -161,8 +161,8 @@ testWith(CHROMIUM, 'a section shows the tenons in the wood, and says where it is
   const { page } = await opened();
   expect((await picture(page)).count(likeTenon)).toBe(0);
   await page.selectOption('#axis', '1');
-  // half of 242 mm; 121 / 25.4 = 4.7638, and 4-49/64 is 4.7656
-  expect(await page.textContent('#cut-place')).toBe('121.0 mm = 4-49/64"');
+  // half of 240 mm and the 10.4 mm a foot stands before the tread; 130.38 / 25.4 = 5.1331, and 5-9/64 is 5.1406
+  expect(await page.textContent('#cut-place')).toBe('130.4 mm = 5-9/64" (-0.19 mm)');
   expect((await picture(page)).count(likeTenon)).toBeGreaterThan(300);
   await page.selectOption('#axis', '');
   expect((await picture(page)).count(likeTenon)).toBe(0);
