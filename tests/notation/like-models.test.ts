@@ -98,7 +98,7 @@ describe.each([
   },
 ])('a step stool told in a file, %j', (values) => {
   const told = builtPiece(shippedPiece('step-stool'), values);
-  const { tread = 28, side = 28, setBack = 10, ...sizes } = values as Record<string, number>;
+  const { tread = 28, side = 28, setBack = 8, ...sizes } = values as Record<string, number>;
   const model = modelled(stoolModel, {
     ...sizes,
     treadThickness: tread,
