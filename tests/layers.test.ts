@@ -227,3 +227,10 @@ test('each kernel is known to one folder only', () => {
   expect(users('manifold-3d')).toEqual(['solid']);
   expect(users('clipper2-ts')).toEqual(['profile']);
 });
+
+test('the schema library is taken by its parts: under the name z it brings all its translations along', () => {
+  const whole = sources.filter((file) =>
+    /import (?:type )?\{[^}]*\bz\b[^}]*\} from 'zod'/.test(codeOf(file)),
+  );
+  expect(whole.map((file) => path.relative(root, file))).toEqual([]);
+});

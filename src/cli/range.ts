@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { count, text } from '../model/index.js';
 import type { Command } from './command.js';
 import { bush, from, quiet, shop, units } from './shared-options.js';

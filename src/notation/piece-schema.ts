@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { materialNames } from '../tables/index.js';
 
 /** Words or a figure, as an editor's reader of YAML hands them on. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { InputError } from '../errors.js';
 import type { Ranges } from './ranges.js';
 
