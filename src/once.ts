@@ -6,3 +6,15 @@ export function once<T extends object>(work: () => T): () => T {
     return worked;
   };
 }
+
+/** Work on a thing that never changes, done once for each such thing while it is in use. */
+export function onceForEach<Thing extends object, T extends object>(
+  work: (thing: Thing) => T,
+): (thing: Thing) => T {
+  const known = new WeakMap<Thing, T>();
+  return (thing) => {
+    const found = known.get(thing) ?? work(thing);
+    known.set(thing, found);
+    return found;
+  };
+}

@@ -1,5 +1,6 @@
 import { exploded } from '../../assembly/index.js';
 import { add, type Frame, type Vec2 } from '../../frame/index.js';
+import { onceForEach } from '../../once.js';
 import { allSolids, featureEdges, type Solids } from '../../solid/index.js';
 import { type DrawingOptions, drawableOf } from '../board/index.js';
 import {
@@ -47,23 +48,15 @@ const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonl
     })),
   );
 
-/** Pictures of a design are the same on every paper, on the page and by themselves: each is worked out once. */
-function onceForEach<T extends object>(work: (solids: Solids) => T): (solids: Solids) => T {
-  const known = new WeakMap<Solids, T>();
-  return (solids) => {
-    const view = known.get(solids) ?? work(solids);
-    known.set(solids, view);
-    return view;
-  };
-}
+// pictures of a design are the same on every paper, on the page and by themselves
 
 /** The isometric picture: what is seen of the design, without hidden lines. */
-export const isometricView: (solids: Solids) => View = onceForEach((solids) =>
-  viewOf(seenParts(solids), VIEW_FRAMES.isometric, { hidden: false }),
+export const isometricView = onceForEach(
+  (solids: Solids): View => viewOf(seenParts(solids), VIEW_FRAMES.isometric, { hidden: false }),
 );
 
 /** The piece drawn apart along its joints, with the axes of its tenons. */
-export const explodedView: (solids: Solids) => View = onceForEach((solids) => {
+export const explodedView = onceForEach((solids: Solids): View => {
   const shifts = exploded(solids.design);
   return viewOf(seenParts(solids, shifts), VIEW_FRAMES.isometric, {
     hidden: false,
@@ -135,12 +128,12 @@ interface Telling {
   readonly spots: ReadonlyMap<string, Vec2>;
 }
 
-const putTogether = onceForEach((solids): Telling => {
+const putTogether = onceForEach((solids: Solids): Telling => {
   const view = isometricView(solids);
   return { view, spots: visibleSpots(seenParts(solids), VIEW_FRAMES.isometric, view) };
 });
 
-const drawnApart = onceForEach((solids): Telling => {
+const drawnApart = onceForEach((solids: Solids): Telling => {
   const shifts = exploded(solids.design);
   const parts = seenParts(solids, shifts);
   const wires = tenonAxes(solids, shifts);

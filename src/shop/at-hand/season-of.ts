@@ -1,4 +1,5 @@
 import { equilibrium, type Season, seasonIn } from '../../movement/index.js';
+import { onceForEach } from '../../once.js';
 import type { Told } from '../../strength/index.js';
 import { type Climate, climate, climateNames } from '../../tables/index.js';
 import type { PlaceTold, Shop } from './shop.js';
@@ -21,8 +22,10 @@ export function ownClimate(place: PlaceTold): Climate | undefined {
   };
 }
 
-/** What a shop tells of the place of its pieces and of joints made in it. */
-export const toldBy = (shop: Shop): Told => ({
-  season: seasonOf(shop),
-  ...(shop.jointStiffness !== undefined && { jointStiffness: shop.jointStiffness }),
-});
+/** What a shop tells of the place of its pieces and of joints made in it; one thing, by which work is known again. */
+export const toldBy = onceForEach(
+  (shop: Shop): Told => ({
+    season: seasonOf(shop),
+    ...(shop.jointStiffness !== undefined && { jointStiffness: shop.jointStiffness }),
+  }),
+);
