@@ -1,7 +1,7 @@
-import { type Frame, pointOut, type Vec2, type Vec3 } from '../frame/index.js';
+import { add, type Frame, pointOut, scale, type Vec2, type Vec3 } from '../frame/index.js';
 import { convexHull } from '../profile/index.js';
 import { doubleMesh, type Solids } from '../solid/index.js';
-import { density } from '../tables/index.js';
+import { massOf } from '../tables/index.js';
 import { ON_FLOOR, SAME_POINT } from '../tolerances.js';
 
 /** How a piece rests on the floor, empty; mm, kg, assembly frame. */
@@ -13,9 +13,6 @@ export interface Resting {
   /** Centre of mass. */
   readonly centre: Vec3;
 }
-
-/** Cubic metres in a cubic millimetre. */
-const M3 = 1e-9;
 
 /**
  * Feet, mass and centre of mass, each from the corners and facets of the finished boards and tenons; no boolean is asked for.
@@ -35,26 +32,20 @@ export function restingOf({ boards, tenons }: Solids): Resting {
     Number.POSITIVE_INFINITY,
   );
   const touching = pieces.flatMap(({ mesh, place }) => below(mesh, place, floor + ON_FLOOR));
-  let kg = 0;
-  let [mx, my, mz] = [0, 0, 0];
-  const dense = new Map(
-    [...new Set(pieces.map(({ material }) => material))].map((one) => [one, density(one)]),
-  );
-  for (const { mesh, place, material } of pieces) {
+  const weights = pieces.map(({ mesh, place, material }) => {
     const { volume, centre } = volumeAndCentre(mesh);
-    const mass = volume * M3 * dense.get(material)!;
-    const [x, y, z] = pointOut(place, centre);
-    kg += mass;
-    mx += mass * x;
-    my += mass * y;
-    mz += mass * z;
-  }
-  return {
-    feet: lineRound(touching),
-    floor,
-    kg,
-    centre: [mx / kg, my / kg, mz / kg],
-  };
+    return { kg: massOf(volume, material), at: pointOut(place, centre) };
+  });
+  return { feet: lineRound(touching), floor, ...weighed(weights) };
+}
+
+/** Mass of some weights together, kg, and their common centre. */
+export function weighed(
+  weights: readonly { readonly kg: number; readonly at: Vec3 }[],
+): Pick<Resting, 'kg' | 'centre'> {
+  const kg = weights.reduce((sum, one) => sum + one.kg, 0);
+  const moment = weights.reduce<Vec3>((sum, one) => add(sum, scale(one.at, one.kg)), [0, 0, 0]);
+  return { kg, centre: scale(moment, 1 / kg) };
 }
 
 /**

@@ -1,7 +1,7 @@
 export { boltLengthFrom, boltLengths, boltLengthUpTo } from './bolt-length.js';
 export { type Climate, climate, climateNames } from './climate.js';
 export { type Cutter, cutterDiameters, cutters, nearestCutter } from './cutters.js';
-export { density, materialNames } from './density.js';
+export { density, massOf, materialNames } from './density.js';
 export {
   type Fastener,
   fastener,

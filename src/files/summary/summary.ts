@@ -5,7 +5,7 @@ import type { ParameterValue } from '../../model/index.js';
 import type { Ranges } from '../../range/index.js';
 import type { ShopPapers } from '../../shop/index.js';
 import type { MortiseMeasure, TenonMeasure } from '../../solid/index.js';
-import { density } from '../../tables/index.js';
+import { massOf } from '../../tables/index.js';
 import { type BoardFiles, type PapersSummary, papersSummary } from './papers-summary.js';
 
 /** A file as it was written. */
@@ -146,9 +146,6 @@ const rangesSummary = ({ tried, alone, together }: Ranges): RangesSummary => ({
   }),
 });
 
-/** Cubic metres in a cubic millimetre. */
-const M3 = 1e-9;
-
 /**
  * The report of a run as plain data.
  *
@@ -175,7 +172,7 @@ export function summaryOf(parts: SummaryParts): Summary {
         blank: board.blank,
         ...(board.grooves.length === 0 ? {} : { grooves: groovesOf(board) }),
         volumeMm3,
-        massKg: volumeMm3 * M3 * density(board.material),
+        massKg: massOf(volumeMm3, board.material),
         solid: parts.boardFiles.get(board.id)?.solid ?? null,
         template: parts.boardFiles.get(board.id)?.template ?? null,
       };

@@ -1,5 +1,6 @@
 import { type Design, USUAL_STOCK } from '../../assembly/index.js';
 import { fixed, trimmed } from '../../length/index.js';
+import { GRAVITY } from '../../statics/index.js';
 import {
   type Load,
   type Margin,
@@ -122,7 +123,7 @@ function loadWords({ kind, size, patch }: Load): string {
 function figureInBoth(value: number, unit: Margin['unit']): string {
   const digits = Math.abs(value) >= 100 ? 0 : Math.abs(value) >= 10 ? 1 : 2;
   if (unit === 'mm') return inBoth(value);
-  if (unit === 'N') return `${fixed(value, digits)} N (${massWords(value / 9.81)})`;
+  if (unit === 'N') return `${fixed(value, digits)} N (${massWords(value / GRAVITY)})`;
   if (unit === 'deg') return `${fixed(value, 1)}°`;
   return `${fixed(value, digits)}${unit && ` ${unit}`}`;
 }

@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import { type Blank, type Board, stockVolume } from '../../board/index.js';
-import { density, materialNames, sheetNames } from '../../tables/index.js';
+import { massOf, materialNames, sheetNames } from '../../tables/index.js';
 import type { Shop } from '../at-hand/index.js';
 import {
   type BoardEnds,
@@ -218,8 +218,5 @@ const asFound = (size: Blank): RoughSize => ({ size, allowances: [] });
 const piece = (kind: CutRow['kind'], board: Board, volume: number) => ({
   ...plain(kind, board.name, board.material, board.blank),
   volume,
-  massKg: massOf(volume, board.material),
+  massKg: materialNames.includes(board.material) ? massOf(volume, board.material) : undefined,
 });
-
-const massOf = (volumeMm3: number, material: string): number | undefined =>
-  materialNames.includes(material) ? volumeMm3 * 1e-9 * density(material) : undefined;
