@@ -1,8 +1,14 @@
 import * as z from 'zod';
 import type { Units } from '../length/index.js';
-import { printMass, speaker } from '../length/index.js';
 import type { Limits, Model } from '../model/index.js';
-import { describeParameters, limitsOf, optionName, parameterMeta, readParameters } from '../model/index.js';
+import {
+  describeParameters,
+  limitsOf,
+  optionName,
+  parameterMeta,
+  printValue,
+  readParameters,
+} from '../model/index.js';
 import { toolsOf } from '../shop/index.js';
 import { type Command, DONE } from './command.js';
 import { givenShop } from './given-shop.js';
@@ -52,15 +58,6 @@ function limitWords(
   const name = Object.keys(model.parameters.shape).find((one) => optionName(one) === option)!;
   const found = limits?.get(name);
   if (!found) return undefined;
-  const { kind } = parameterMeta(name, model.parameters.shape[name]!);
-  const say = speaker(units);
-  const word = (value: number) =>
-    kind === 'length'
-      ? say.fine(value)
-      : kind === 'angle'
-        ? say.angle(value)
-        : kind === 'mass'
-          ? printMass(value, units)
-          : String(value);
-  return `${word(found.least)} to ${word(found.most)}`;
+  const meta = parameterMeta(name, model.parameters.shape[name]!);
+  return `${printValue(meta, found.least, units)} to ${printValue(meta, found.most, units)}`;
 }

@@ -17,7 +17,6 @@ import {
   aboutOf,
   type Dimension,
   dimensionOf,
-  dimensionWords,
   glanceOf,
   isUsed,
   KeptAnswers,
@@ -166,22 +165,20 @@ const spell = (ms: number): string =>
 function told({ alone, map, together, tried }: Ranges, say: Say, around: Surroundings): string {
   const width = columnsOf(around);
   const rows = alone.map(({ dimension, span, below, above }) => [
-    dimensionWords(dimension),
+    dimension.label,
     valueWords(dimension, dimension.value, say),
     `${valueWords(dimension, span.from, say)} to ${valueWords(dimension, span.to, say)}`,
     [below, above]
       .flatMap((beyond) => (beyond ? [`${valueWords(dimension, beyond.value, say)}: ${beyond.code}`] : []))
       .join('; ') || 'its stated range ends first',
   ]);
-  const broken = alone
-    .filter(({ again }) => again.length > 0)
-    .map(({ dimension }) => dimensionWords(dimension));
+  const broken = alone.filter(({ again }) => again.length > 0).map(({ dimension }) => dimension.label);
   return [
     table([['dimension', 'chosen', 'sound', 'what ends it'], ...rows], width),
     ...(broken.length > 0 ? [`Sound again further away: ${broken.join(', ')}; the paper tells where.`] : []),
     ...(map
       ? [
-          `Map of ${dimensionWords(map.across)} and ${dimensionWords(map.up)}: ${map.columns.length} by ${map.rows.length} places.`,
+          `Map of ${map.across.label} and ${map.up.label}: ${map.columns.length} by ${map.rows.length} places.`,
         ]
       : []),
     ...(together
@@ -189,7 +186,7 @@ function told({ alone, map, together, tried }: Ranges, say: Say, around: Surroun
           `All at once: ${together.tried} random designs within these limits, none with an error.`,
           table(
             together.limits.map(({ dimension, from, to }) => [
-              dimensionWords(dimension),
+              dimension.label,
               `${valueWords(dimension, from, say)} to ${valueWords(dimension, to, say)}`,
             ]),
             width,

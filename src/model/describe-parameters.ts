@@ -25,11 +25,15 @@ export interface ParameterValue {
   readonly unit: 'mm' | 'deg' | 'kg' | '';
 }
 
+/** What a parameter is called in a sentence. */
+export const labelOf = (name: string, { label }: Pick<ParameterMeta, 'label'>): string =>
+  label ?? optionName(name).replaceAll('-', ' ');
+
 /** A model's parameters in the order it lists them. */
 export const describeParameters = (model: Pick<Model, 'parameters'>, units: Units): readonly ParameterRow[] =>
   metas(model).map(([name, meta]) => ({
     option: optionName(name),
-    label: meta.label ?? optionName(name).replaceAll('-', ' '),
+    label: labelOf(name, meta),
     kind: meta.kind,
     default: meta.default === undefined ? derivedText(meta, units) : printValue(meta, meta.default, units),
     range: allowed(meta, units),

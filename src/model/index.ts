@@ -2,6 +2,7 @@ export { canBeBuilt } from './can-be-built.js';
 export {
   derivedText,
   describeParameters,
+  labelOf,
   type ParameterRow,
   type ParameterValue,
   parameterValues,
@@ -13,4 +14,5 @@ export { angle, count, length, mass } from './number-kinds.js';
 export { optionName } from './option-name.js';
 export { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
 export { readParameters } from './read-parameters.js';
+export { printValue } from './read-value.js';
 export { choice, flag, lengthList, text } from './word-kinds.js';

@@ -52,7 +52,11 @@ const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 
 /** A value as the person would type it. */
-export function printValue(meta: ParameterMeta, value: Value, units: Units): string {
+export function printValue(
+  meta: Pick<ParameterMeta, 'kind' | 'listsLengths'>,
+  value: Value,
+  units: Units,
+): string {
   if (meta.kind === 'length') return printFine(Number(value), { units });
   if (meta.kind === 'angle') return printAngle(Number(value));
   if (meta.kind === 'mass') return printMass(Number(value), units);

@@ -1,11 +1,13 @@
 import { INCH, type Units } from '../length/index.js';
-import type { ParameterMeta } from '../model/index.js';
+import { labelOf, type ParameterMeta } from '../model/index.js';
 import type { Knob } from '../verdict/index.js';
 
 /** A size that may be moved, where it stands, and how finely its range is told; mm, degrees or a count. */
 export interface Dimension {
   /** camelCase name of the parameter. */
   readonly name: string;
+  /** What it is called in a sentence. */
+  readonly label: string;
   readonly kind: ParameterMeta['kind'];
   readonly value: number;
   /** Ends of its stated range. */
@@ -16,13 +18,14 @@ export interface Dimension {
 }
 
 /** Half a millimetre or a 64th of an inch; a tenth of a degree; one. */
-export const dimensionOf = ({ name, value, meta: { kind, min, max } }: Knob, units: Units): Dimension => ({
+export const dimensionOf = ({ name, value, meta }: Knob, units: Units): Dimension => ({
   name,
-  kind,
+  label: labelOf(name, meta),
+  kind: meta.kind,
   value,
-  least: min,
-  most: max,
-  step: kind === 'count' ? 1 : kind === 'angle' ? 0.1 : units === 'mm' ? 0.5 : INCH / 64,
+  least: meta.min,
+  most: meta.max,
+  step: meta.kind === 'count' ? 1 : meta.kind === 'angle' ? 0.1 : units === 'mm' ? 0.5 : INCH / 64,
 });
 
 /** Towards the smaller values, or the larger. */

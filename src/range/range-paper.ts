@@ -1,5 +1,5 @@
 import type { Say } from '../length/index.js';
-import { optionName } from '../model/index.js';
+import { printValue } from '../model/index.js';
 import { type Block, heading, list, paragraph, table } from '../shop/index.js';
 import type { Alone, Beyond } from './alone.js';
 import type { Dimension } from './dimension.js';
@@ -7,12 +7,8 @@ import type { Ranges } from './ranges.js';
 import type { Box } from './together.js';
 
 /** A value of a dimension in the person's words. */
-export const valueWords = ({ kind }: Dimension, value: number, say: Say): string =>
-  kind === 'length' ? say.fine(value) : kind === 'angle' ? say.angle(value) : String(value);
-
-/** What a dimension is called: the words of its option. */
-export const dimensionWords = ({ name }: Pick<Dimension, 'name'>): string =>
-  optionName(name).replaceAll('-', ' ');
+export const valueWords = ({ kind }: Dimension, value: number, { units }: Say): string =>
+  printValue({ kind }, value, units);
 
 /** The paper "Dimensions you may change, and how far", in parts that a plan puts its pictures between. */
 export interface RangePaper {
@@ -33,7 +29,7 @@ function aloneBlocks({ alone, tried }: Ranges, say: Say): readonly Block[] {
   const again = alone.flatMap(({ dimension, again }) =>
     again.map(
       ({ from, to }) =>
-        `${dimensionWords(dimension)}: sound again ${from === to ? 'at' : `from ${valueWords(dimension, from, say)} to`} ${valueWords(dimension, to, say)}, behind values that are not`,
+        `${dimension.label}: sound again ${from === to ? 'at' : `from ${valueWords(dimension, from, say)} to`} ${valueWords(dimension, to, say)}, behind values that are not`,
     ),
   );
   return [
@@ -44,7 +40,7 @@ function aloneBlocks({ alone, tried }: Ranges, say: Say): readonly Block[] {
     table(
       ['dimension', 'as planned', 'sound from', 'to', 'tried at least every'],
       alone.map(({ dimension, span, looked }) => [
-        dimensionWords(dimension),
+        dimension.label,
         valueWords(dimension, dimension.value, say),
         valueWords(dimension, span.from, say),
         valueWords(dimension, span.to, say),
@@ -60,7 +56,7 @@ const endWords = ({ dimension, below, above }: Alone, say: Say): readonly string
   [below, above].flatMap((beyond) => (beyond ? [oneEnd(dimension, beyond, say)] : []));
 
 const oneEnd = (dimension: Dimension, { value, text }: Beyond, say: Say): string =>
-  `${dimensionWords(dimension)} ${valueWords(dimension, value, say)}: ${text}`;
+  `${dimension.label} ${valueWords(dimension, value, say)}: ${text}`;
 
 function mapBlocks({ map }: Ranges, say: Say): readonly Block[] {
   if (!map) return [];
@@ -70,7 +66,7 @@ function mapBlocks({ map }: Ranges, say: Say): readonly Block[] {
   const reasons = new Map<string, string>();
   for (const { answer } of cells)
     if (!answer.sound && !reasons.has(answer.code)) reasons.set(answer.code, answer.text);
-  const [across, up] = [dimensionWords(map.across), dimensionWords(map.up)];
+  const [across, up] = [map.across.label, map.up.label];
   return [
     heading(`${across} and ${up} together`),
     paragraph(
@@ -88,7 +84,7 @@ const togetherBlocks = ({ limits, tried }: Box, say: Say): readonly Block[] => [
   table(
     ['dimension', 'from', 'to'],
     limits.map(({ dimension, from, to }) => [
-      dimensionWords(dimension),
+      dimension.label,
       valueWords(dimension, from, say),
       valueWords(dimension, to, say),
     ]),

@@ -5,6 +5,7 @@ import type { Ranges } from './ranges.js';
 const unsound = { sound: z.literal(false), code: z.string(), text: z.string() };
 const dimension = z.object({
   name: z.string(),
+  label: z.string(),
   kind: z.enum(['length', 'angle', 'count']),
   value: z.number(),
   least: z.number(),

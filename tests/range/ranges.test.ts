@@ -20,6 +20,7 @@ const WRONG: Answer = { sound: false, code: 'wall-thin', text: 'a wall is too th
 
 const size = (name: string, value: number, least: number, most: number, step = 0.5): Dimension => ({
   name,
+  label: name,
   kind: step === 1 ? 'count' : 'length',
   value,
   least,

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { Say } from '../../length/index.js';
-import { type Alone, dimensionWords, type MapOf, valueWords } from '../../range/index.js';
+import { type Alone, type MapOf, valueWords } from '../../range/index.js';
 import type { DrawnFigure } from '../flow/index.js';
 import { hatchOf, letters, path, type SheetEntity, SMALL } from '../sheet/index.js';
 
@@ -38,7 +38,7 @@ function bar({ dimension, span, again }: Alone, [x, y]: Vec2, say: Say): readonl
   ];
   const at = place(dimension.value);
   return [
-    letters([x, y], dimensionWords(dimension)),
+    letters([x, y], dimension.label),
     letters([left - 2, y], valueWords(dimension, min, say), { anchor: 'end' }),
     letters([left + BAR + 2, y], valueWords(dimension, max, say)),
     ...(span.from > min || span.to < max
@@ -124,10 +124,10 @@ export function rangeMap({ across, up, columns, rows, cells }: MapOf, say: Say):
         letters([left + MAP, bottom - SMALL - 1.5], valueWords(across, end(columns, -1), say), {
           anchor: 'middle',
         }),
-        letters([left + MAP / 2, bottom - SMALL - 1.5], dimensionWords(across), { anchor: 'middle' }),
+        letters([left + MAP / 2, bottom - SMALL - 1.5], across.label, { anchor: 'middle' }),
         letters([left - 2, bottom], valueWords(up, end(rows, 0), say), { anchor: 'end' }),
         letters([left - 2, bottom + MAP - SMALL], valueWords(up, end(rows, -1), say), { anchor: 'end' }),
-        letters([left - 2, bottom + MAP / 2], dimensionWords(up), { anchor: 'end' }),
+        letters([left - 2, bottom + MAP / 2], up.label, { anchor: 'end' }),
       ];
     },
   };
