@@ -17,8 +17,16 @@ export interface Finding {
   /** What, where, received, allowed. */
   readonly message: string;
   readonly remedy: string;
-  /** One dimension that ends it and was tried, as it is typed: `--rake 8.5deg`. */
+  /** One dimension that ends it and was tried, as it is typed: `--rake 8.5deg`; empty when none of those tried ends it. */
   readonly cure?: string;
   /** A published source, or `common practice, no source`. */
   readonly basis: string;
 }
+
+/** What helps, and which one dimension was tried and ends it, or that none was found. */
+export const remedyWords = ({ remedy, cure }: Pick<Finding, 'remedy' | 'cure'>): string =>
+  cure === undefined
+    ? remedy
+    : cure === ''
+      ? `${remedy}; each dimension was tried by itself, and none was found that ends it`
+      : `${remedy}; tried, and this cures it: ${cure}`;

@@ -1,7 +1,7 @@
 export { COMMON_PRACTICE, MEASURED } from './basis.js';
 export type { Bench, Check } from './bench.js';
 export { dryRun } from './dry-run.js';
-export type { Finding } from './finding.js';
+export { type Finding, remedyWords } from './finding.js';
 export { FINDING_KINDS, type FindingCode, type FindingKind, type Level } from './finding-kinds.js';
 export { findingsMd } from './findings-md.js';
 export { heldMortises } from './holding.js';

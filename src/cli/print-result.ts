@@ -1,6 +1,6 @@
 import { relative } from 'node:path';
 import type { Design } from '../assembly/index.js';
-import type { Finding, Level } from '../checks/index.js';
+import { type Finding, type Level, remedyWords } from '../checks/index.js';
 import { fixed, type Say, trimmed } from '../length/index.js';
 import type { MadeFile } from './pipeline.js';
 import { table, wrap } from './table.js';
@@ -30,7 +30,7 @@ export function printFindings(findings: readonly Finding[], width: number): stri
     ([first, ...others]) => [
       first.level,
       first.code,
-      `${first.message}: ${first.remedy}${cureWords(first)}${more(others)}`,
+      `${first.message}: ${remedyWords(first)}${more(others)}`,
     ],
   );
   const counts = LEVELS.map((level) => {
@@ -40,21 +40,17 @@ export function printFindings(findings: readonly Finding[], width: number): stri
   return `\nFindings: ${counts.join(', ')}\n${table(rows, width)}`;
 }
 
-/** Findings of one code with one remedy, told together; each stands by itself in the summary. */
+/** Findings of one code with one remedy and one cure, told together; each stands by itself in the summary. */
 function alike(findings: readonly Finding[]): readonly [Finding, ...Finding[]][] {
   const groups = new Map<string, [Finding, ...Finding[]]>();
   for (const finding of findings) {
-    const key = `${finding.code}\n${finding.remedy}`;
+    const key = `${finding.code}\n${finding.remedy}\n${finding.cure}`;
     const group = groups.get(key);
     if (group) group.push(finding);
     else groups.set(key, [finding]);
   }
   return [...groups.values()];
 }
-
-/** Which dimension ends it, when one was found. */
-const cureWords = ({ cure }: Finding): string =>
-  cure === undefined ? '' : `; tried, and this cures it: ${cure}`;
 
 const more = (others: readonly Finding[]): string =>
   others.length === 0

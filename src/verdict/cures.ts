@@ -1,16 +1,19 @@
-import type { Finding } from '../checks/index.js';
+import { type Finding, quickVerdict } from '../checks/index.js';
+import { TenonwrightError } from '../errors.js';
+import { speaker } from '../length/index.js';
 import { canBeBuilt } from '../model/index.js';
+import { remembered } from '../remembered.js';
 import { toolsOf } from '../shop/index.js';
 import { STRENGTH_BASES } from '../strength/index.js';
-import { asTyped, type Knob, knobs, nudge, onGrid, outwards, shareMoved } from './knobs.js';
+import { asTyped, type Knob, knobs, nudge, onGrid, otherChoices, outwards, shareMoved } from './knobs.js';
 import { type Question, type Values, type Verdict, verdictOf } from './verdict.js';
 
-/** One dimension that ends a finding, tried by a full verdict. */
+/** One dimension or choice that ends a finding, tried by a full verdict. */
 export interface Cure {
   /** camelCase name of the parameter. */
   readonly parameter: string;
-  /** mm, degrees or a count. */
-  readonly value: number;
+  /** mm, degrees or a count; of a choice one of its words. */
+  readonly value: number | string;
   /** As it is typed: `--rake 8.5deg`. */
   readonly typed: string;
 }
@@ -18,8 +21,14 @@ export interface Cure {
 /** Full verdicts spent on the cures of one design at most. */
 const MOST_VERDICTS = 60;
 
+/** Verdicts spent on words of choices at most. */
+const MOST_CHOICES = 24;
+
 /** Verdicts spent on one code of finding once the effect of every dimension is known. */
 const MOST_TRIES = 6;
+
+/** Answers kept while one design is asked about. */
+const MOST_KEPT = 1000;
 
 /** Errors, and whatever gives cause to worry that a piece stands and bears. */
 export const worthCuring = ({ level, code }: Finding): boolean =>
@@ -32,8 +41,9 @@ export const cureKey = ({ code, of }: Finding): string => (of === undefined ? co
  * For every kind of error, and of warning about standing and strength: the one dimension whose change ends all of that kind and
  * starts no other, the given dimensions first, then the least change by its share of the dimension's range.
  *
- * Each dimension is moved a little to see what it does to the measured figure, the place where the figure meets its limit is
- * worked out from that, and a full verdict there decides. A cure is never told that was not tried.
+ * Each dimension is moved a little to see what it does to the measured figure, by the data alone where they know it; the place
+ * where the figure meets its limit is worked out from that, and a full verdict there decides. What no size ends is tried with the other words of every choice, a
+ * stronger wood among them. A cure is never told that was not tried.
  *
  * @param given camelCase names of the parameters the person gave
  * @returns by {@link cureKey}; a kind for which none was found is left out
@@ -47,10 +57,22 @@ export async function curesOf(
   const errors = findings.filter(worthCuring);
   const codes = [...new Set(errors.map(cureKey))];
   const cures = new Map<string, Cure>();
+  const quick = quickly(question);
+  const byData = knownOf(quick(values).findings, errors);
   let spent = 0;
-  const judge = (knob: Knob, value: number): Promise<Verdict> => {
-    spent += 1;
-    return verdictOf(question, { ...values, [knob.name]: value });
+  const built = remembered<Promise<Verdict>>(MOST_KEPT);
+  const judge = (name: string, value: number | string) =>
+    built(`${name} ${value}`, () => {
+      spent += 1;
+      return verdictOf(question, { ...values, [name]: value });
+    });
+  const looked = remembered<Verdict>(MOST_KEPT);
+  const look = (name: string, value: number | string) =>
+    looked(`${name} ${value}`, () => quick({ ...values, [name]: value }));
+  /** Whether it ends a code and starts no other; what the data alone see to be there still is not built. */
+  const ends = async (name: string, value: number | string, code: string): Promise<boolean> => {
+    if (byData.has(code) && !without(look(name, value), code)) return false;
+    return cured(await judge(name, value), code, codes);
   };
   const all = knobs(question.model, question.model.complete(values, toolsOf(question.shop)), given);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
@@ -60,9 +82,19 @@ export async function curesOf(
     for (const knob of group) {
       if (spent >= MOST_VERDICTS) break;
       const step = nudge(knob);
-      effects.push({ knob, step, verdict: await judge(knob, knob.value + step) });
+      const moved = knob.value + step;
+      const verdict = open.every((code) => byData.has(code))
+        ? look(knob.name, moved)
+        : await judge(knob.name, moved);
+      if (!verdict.refused) effects.push({ knob, step, verdict });
     }
     for (const code of open) {
+      // what ends another kind as well is told for both
+      const shared = await firstOf(cures.values(), ({ parameter, value }) => ends(parameter, value, code));
+      if (shared) {
+        cures.set(code, shared);
+        continue;
+      }
       const ranked = effects
         .flatMap(({ knob, step, verdict }) => {
           const value = meets(knob, step, errors, verdict.findings, code, question.units);
@@ -70,17 +102,63 @@ export async function curesOf(
         })
         .toSorted((a, b) => shareMoved(a.knob, a.value) - shareMoved(b.knob, b.value));
       for (const { knob, value } of ranked.slice(0, MOST_TRIES)) {
-        const found = await firstThatCures(knob, value, question, (at) =>
-          judge(knob, at).then((verdict) => cured(verdict, code, codes)),
-        );
+        const found = await firstThatCures(knob, value, question, (at) => ends(knob.name, at, code));
         if (found === undefined) continue;
         cures.set(code, { parameter: knob.name, value: found, typed: asTyped(knob, found, question.units) });
         break;
       }
     }
   }
+  const choices = otherChoices(question.model, values);
+  for (const code of codes.filter((one) => !cures.has(one))) {
+    const found = await firstOf(
+      choices,
+      async ({ parameter, value }) => spent < MOST_VERDICTS + MOST_CHOICES && ends(parameter, value, code),
+    );
+    if (found) cures.set(code, found);
+  }
   return cures;
 }
+
+async function firstOf<T>(all: Iterable<T>, holds: (one: T) => Promise<boolean>): Promise<T | undefined> {
+  for (const one of all) if (await holds(one)) return one;
+  return undefined;
+}
+
+/** What the data alone tell of values, as a verdict. */
+const quickly =
+  ({ model, shop, units }: Question) =>
+  (values: Values): Verdict => {
+    try {
+      const design = model.build(values, toolsOf(shop));
+      return { findings: quickVerdict(design, speaker(units)).findings, refused: undefined };
+    } catch (error) {
+      if (!(error instanceof TenonwrightError)) throw error;
+      return { findings: [], refused: error };
+    }
+  };
+
+/** The kinds the data alone know as well as the full verdict does: every one of its findings, to a hundredth. */
+const knownOf = (quick: readonly Finding[], full: readonly Finding[]): ReadonlySet<string> =>
+  new Set(
+    full
+      .map(cureKey)
+      .filter((key) =>
+        full
+          .filter((finding) => cureKey(finding) === key)
+          .every((finding) =>
+            quick.some(
+              (other) =>
+                cureKey(other) === key &&
+                sameSubjects(other, finding) &&
+                Math.abs(other.measured - finding.measured) <= Math.abs(finding.measured) / 100,
+            ),
+          ),
+      ),
+  );
+
+const without = ({ findings, refused }: Verdict, code: string): boolean =>
+  !refused && findings.every((finding) => !worthCuring(finding) || cureKey(finding) !== code);
 
 /** What is of that kind is gone, and nothing came that was not there. */
 const cured = ({ findings, refused }: Verdict, code: string, before: readonly string[]): boolean =>

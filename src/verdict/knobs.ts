@@ -79,3 +79,19 @@ export function asTyped({ name, meta }: Pick<Knob, 'name' | 'meta'>, value: numb
   if (meta.kind !== 'length') return `${option} ${trimmed(value, 0)}`;
   return units === 'mm' ? `${option} ${trimmed(value, 2)}mm` : `${option} ${trimmed(value / INCH, 5)}in`;
 }
+
+/** Every other word of each choice, as it would be chosen and typed. */
+export const otherChoices = (
+  model: Model,
+  values: Values,
+): readonly { readonly parameter: string; readonly value: string; readonly typed: string }[] =>
+  Object.entries(model.parameters.shape).flatMap(([name, schema]) =>
+    (parameterMeta(name, schema).choices ?? [])
+      .filter((word) => typeof word === 'string' && word !== values[name])
+      .map(String)
+      .map((value) => ({
+        parameter: name,
+        value,
+        typed: `--${optionName(name)} ${value.includes(' ') ? `'${value}'` : value}`,
+      })),
+  );

@@ -5,6 +5,7 @@ import { builtInShop } from '../../src/shop/index.js';
 import { STRENGTH_BASES } from '../../src/strength/index.js';
 import { cureKey, curesOf, type Question, verdictOf, worthCuring } from '../../src/verdict/index.js';
 import { plainJig } from '../shop/designs.js';
+import { shelfModel } from './shelf-model.js';
 
 const stool = stoolModel as unknown as Model;
 
@@ -18,23 +19,55 @@ const strengthOf = async (raw: Raw) => {
   return findings.filter(({ code, level }) => code in STRENGTH_BASES && level !== 'note');
 };
 
+/** The stool, sat upon instead of stood on. */
+const seat: Model = {
+  ...stool,
+  build: (values, tools) => ({
+    ...stool.build(values, tools),
+    uses: [{ board: 'tread', use: 'seat' }],
+  }),
+};
+
+/** The shelf of one size. */
+const woodOfShelf: Model = {
+  ...shelfModel,
+  parameters: shelfModel.parameters.pick({ wood: true }),
+  build: ({ wood }, tools) => shelfModel.build({ wood, span: 1000, thickness: 24 }, tools),
+};
+
 describe('a fault of standing or strength is found, and the cure that is told ends it when it is typed', () => {
-  test.each<[what: string, raw: Raw, code: string]>([
-    ['feet inside the ends of the tread', { overhang: '45', rake: '8' }, 'edge-outside-feet'],
-    ['feet inside its front', { setback: '20', taper: '4' }, 'edge-outside-feet'],
-    ['a thin tread', { 'tread-length': '850', 'tread-thickness': '18', cutter: '6' }, 'board-gives'],
-  ])('%s', async (_, raw, code) => {
-    const values = readParameters(stool, raw, 'mm');
-    const before = (await verdictOf(question, values)).findings;
+  test.each<[what: string, model: Model, raw: Raw, code: string]>([
+    ['feet inside the ends of the tread', stool, { overhang: '45', rake: '8' }, 'edge-outside-feet'],
+    ['feet inside its front', stool, { setback: '20', taper: '4' }, 'edge-outside-feet'],
+    [
+      'a thin tread',
+      stool,
+      { 'tread-length': '900', 'tread-thickness': '18', cutter: '6', wood: 'eastern white pine' },
+      'board-breaks',
+    ],
+    [
+      'upright sides of pine',
+      stool,
+      { height: '500', rake: '0', wood: 'eastern white pine' },
+      'joint-racked',
+    ],
+    ['thin sides of pine', stool, { height: '500', wood: 'western red cedar' }, 'tenons-sheared'],
+    ['a seat far beyond its feet', seat, { overhang: '110', rake: '0' }, 'tips-sideways'],
+    ['a shelf too long', shelfModel, { span: '1500', thickness: '18' }, 'shelf-sags'],
+    ['a shelf whose wood alone may be chosen', woodOfShelf, {}, 'shelf-sags'],
+  ])('%s', async (_, model, raw, code) => {
+    const of = { ...question, model };
+    const values = readParameters(model, raw, 'mm');
+    const before = (await verdictOf(of, values)).findings;
     const found = before.filter((finding) => finding.code === code);
     expect(found.length).toBeGreaterThan(0);
-    const given = Object.keys(stool.parameters.shape).filter((name) => optionName(name) in raw);
-    const cures = await curesOf(question, values, before, given);
-    for (const finding of found) {
+    const given = Object.keys(model.parameters.shape).filter((name) => optionName(name) in raw);
+    const cures = await curesOf(of, values, before, given);
+    for (const finding of new Map(found.map((one) => [cureKey(one), one])).values()) {
       const cure = cures.get(cureKey(finding));
       expect(cure, finding.message).toBeDefined();
-      const [option, value] = /^--([a-z-]+) (\S+)$/.exec(cure!.typed)!.slice(1) as [string, string];
-      const after = await verdictOf(question, readParameters(stool, { ...raw, [option]: value }, 'mm'));
+      const [option, value] = /^--([a-z-]+) '?(.+?)'?$/.exec(cure!.typed)!.slice(1) as [string, string];
+      const after = await verdictOf(of, readParameters(model, { ...raw, [option]: value }, 'mm'));
       const left = after.findings.filter(worthCuring).map(cureKey);
       expect(left).not.toContain(cureKey(finding));
       // how heavy a person is, or whether a child comes, is no cure

@@ -80,8 +80,8 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
     const findCures = async (): Promise<void> => {
       const found = await curesOf(request, request.values, findings(), request.given);
       cured = findings().map((finding) => {
-        const cure = worthCuring(finding) ? found.get(cureKey(finding)) : undefined;
-        return cure ? { ...finding, cure: cure.typed } : finding;
+        if (!worthCuring(finding)) return finding;
+        return { ...finding, cure: found.get(cureKey(finding))?.typed ?? '' };
       });
     };
     const aids = once(() => [...bench().held.aids, ...bench().clamps.pads]);

@@ -1,4 +1,4 @@
-import type { Finding } from '../../checks/index.js';
+import { type Finding, remedyWords } from '../../checks/index.js';
 import { eachAxis } from '../../frame/index.js';
 import { type Box, box, type Solids } from '../../solid/index.js';
 import type { Point, PreviewFinding } from '../../viewer/index.js';
@@ -8,9 +8,16 @@ const LEAST_ROUND = 45;
 
 /** A finding with the pieces it is about, and the place to look at. */
 export function previewFinding(solids: Solids, finding: Finding): PreviewFinding {
-  const { level, message, remedy, basis, subjects } = finding;
+  const { level, message, basis, subjects } = finding;
   const pieces = [...new Set(subjects.flatMap((id) => piecesOf(solids, id)))];
-  return { level, text: message, remedy, basis, pieces, ...placeOf(solids, subjects, pieces) };
+  return {
+    level,
+    text: message,
+    remedy: remedyWords(finding),
+    basis,
+    pieces,
+    ...placeOf(solids, subjects, pieces),
+  };
 }
 
 /** A subject is a piece, or a joint, which is seen by its tenons. */
