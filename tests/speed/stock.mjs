@@ -1,16 +1,15 @@
 /**
  * The boards, tenons and assembly of a design made with the modelling library alone and written by its serializers, without
- * any checks: what `make` is measured against. The design itself is built by the same model.
+ * any checks: what `make` is measured against. It loads those libraries and nothing of this program: the design comes as data,
+ * from run.mjs.
  *
- * node tests/speed/stock.mjs <model> <folder>
+ * node tests/speed/stock.mjs <design.json> <folder>
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import dxfSerializer from '@jscad/dxf-serializer';
 import jscad from '@jscad/modeling';
 import stlSerializer from '@jscad/stl-serializer';
-import { exploded } from '../../dist/src/assembly/index.js';
-import { readParameters } from '../../dist/src/model/index.js';
 
 const { geom2, path2 } = jscad.geometries;
 const { circle, cuboid } = jscad.primitives;
@@ -19,9 +18,8 @@ const { extrudeLinear } = jscad.extrusions;
 const { hull } = jscad.hulls;
 const { transform, translate } = jscad.transforms;
 
-const [name = 'stool', out = 'out/stock'] = process.argv.slice(2);
-const { default: model } = await import(`../../dist/models/${name}.js`);
-const design = model.build(readParameters(model, {}, 'mm'));
+const [file, out = 'out/stock'] = process.argv.slice(2);
+const { design, apart } = JSON.parse(readFileSync(file, 'utf8'));
 
 const boards = design.boards.map(({ board, place }) => ({ id: board.id, board, place, solid: solid(board) }));
 const tenons = design.joints.flatMap((joint) =>
@@ -36,10 +34,9 @@ const placed = [...boards, ...tenons].map((piece) => ({
   id: piece.id,
   solid: transform(matrix(piece.place), piece.solid),
 }));
-const apart = exploded(design);
 
 write('assembly.stl', stl(placed.map((piece) => piece.solid)));
-write('exploded.stl', stl(placed.map((piece) => translate([...apart.get(piece.id)], piece.solid))));
+write('exploded.stl', stl(placed.map((piece) => translate(apart[piece.id], piece.solid))));
 for (const { id, solid } of boards) write(`${id}.stl`, stl([solid]));
 for (const [size, { solid }] of new Map(tenons.map((tenon) => [tenon.size, tenon]))) {
   write(`tenon-${size}.stl`, stl([solid]));
