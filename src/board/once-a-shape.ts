@@ -1,3 +1,4 @@
+import { onceForEach } from '../once.js';
 import type { Board } from './board.js';
 
 /** Shapes kept at once: more than the boards of a large design at all their stages. */
@@ -11,7 +12,7 @@ const KEPT = 1000;
 export function onceAShape<T>(work: (board: Board) => T): (board: Board) => T {
   const known = new Map<string, T>();
   return (board) => {
-    const shape = shapeOf(board);
+    const shape = shapeOf(board).text;
     const found = known.get(shape);
     if (found !== undefined) return found;
     // a long-lived page must not keep every design it ever drew
@@ -22,5 +23,6 @@ export function onceAShape<T>(work: (board: Board) => T): (board: Board) => T {
   };
 }
 
-const shapeOf = ({ blank, outline, openings, bevels }: Board): string =>
-  JSON.stringify([blank, outline, openings, bevels]);
+const shapeOf = onceForEach(({ blank, outline, openings, bevels }: Board) => ({
+  text: JSON.stringify([blank, outline, openings, bevels]),
+}));

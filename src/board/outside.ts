@@ -28,10 +28,13 @@ export const boardOutside: (board: Board) => BoardOutside = onceAShape((board) =
     ];
   });
   const everywhere = board.bevels.filter(({ within }) => !within);
-  const left = everywhere.reduce<readonly Polygon[]>(
-    (polygons, { point, normal }) => polygons.map((polygon) => below(polygon, point, normal)),
-    [at(0), at(thickness), ...sides],
-  );
+  const left = (polygon: Polygon): Polygon =>
+    everywhere.reduce((rest, { point, normal }) => below(rest, point, normal), polygon);
+  // a side no bevel cuts has its corners in common with both faces
+  const cut = sides.flatMap((side) => {
+    const rest = left(side);
+    return rest === side ? [] : rest;
+  });
   const longest = points
     .map(([x, y], i) => {
       const [u, v] = points[(i + 1) % points.length]!;
@@ -41,7 +44,7 @@ export const boardOutside: (board: Board) => BoardOutside = onceAShape((board) =
     .sort((a, b) => b.length - a.length)
     .slice(0, 6);
   return {
-    corners: left.flat(),
+    corners: [...left(at(0)), ...left(at(thickness)), ...cut],
     normals: [
       [0, 0, 1],
       [0, 0, -1],
@@ -54,6 +57,7 @@ export const boardOutside: (board: Board) => BoardOutside = onceAShape((board) =
 /** What of a flat polygon lies below a plane: its corners there, and where its sides pass the plane. */
 function below(polygon: Polygon, point: Vec3, normal: Vec3): Polygon {
   const over = polygon.map((corner) => dot(normal, subtract(corner, point)));
+  if (over.every((height) => height <= 0)) return polygon;
   return polygon.flatMap((corner, i) => {
     const next = (i + 1) % polygon.length;
     const [here, there] = [over[i]!, over[next]!];

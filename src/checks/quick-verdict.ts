@@ -55,7 +55,7 @@ export function quickVerdict(design: Design, say: Say, tools?: ToolsAtHand): Qui
   };
   const glue = glueUp(design);
   const told = tools && toldBy(tools.shop);
-  const strong = strengthOf(design, () => quickResting(design), told);
+  const strong = strengthOf(design, () => quickResting(design), told, true);
   const findings = [
     ...[tenonFit, inLine, walls, mortiseDepth, endInset, tenonThickness].flatMap((check) => check(bench)),
     ...stuck(bench, { glueUp: glue, inTheWay: [] }),

@@ -10,12 +10,16 @@ import {
   type Vec2,
   type Vec3,
 } from '../frame/index.js';
-import { contains, type Profile, tessellate } from '../profile/index.js';
+import { contains, lineRound, type Profile, tessellate } from '../profile/index.js';
 import { WALL_REACH } from '../solid/index.js';
 import { SAME_POINT, SKIN } from '../tolerances.js';
 
 /** Corners of the ring put round each end of a mortise: it stands out of the true circle by 0.5 %, to the safe side. */
 const RING = 32;
+const ROUND = Array.from({ length: RING }, (_, i): Vec2 => {
+  const turn = (2 * Math.PI * (i + 0.5)) / RING;
+  return [Math.cos(turn), Math.sin(turn)];
+});
 
 /** What the data of a board say of one mortise; mm. */
 export interface DataWalls {
@@ -59,6 +63,8 @@ export function wallsByData(board: Board): ReadonlyMap<Mortise, DataWalls> {
 interface Path {
   readonly mouth: readonly Vec3[];
   readonly bottom: readonly Vec3[];
+  /** The line round all of it as seen from above, counter-clockwise. */
+  readonly seen: readonly Vec2[];
 }
 
 function pathOf(mortise: Mortise): Path {
@@ -67,34 +73,28 @@ function pathOf(mortise: Mortise): Path {
   const normal = mouthOf(mortise).normal;
   const onPlane = add(at.origin, scale(normal, -SKIN));
   const rise = dot(at.z, normal);
-  const round = Array.from({ length: RING }, (_, i): Vec2 => {
-    const turn = (2 * Math.PI * (i + 0.5)) / RING;
-    const [x, y] = [Math.cos(turn), Math.sin(turn)];
-    return [x * radius + (x > 0 ? half : -half), y * radius];
+  const round = ROUND.map(([x, y]): Vec2 => [x * radius + (x > 0 ? half : -half), y * radius]);
+  const mouth = round.map(([x, y]) => {
+    const below = pointOut(at, [x, y, 0]);
+    return add(below, scale(at.z, dot(normal, subtract(onPlane, below)) / rise));
   });
-  return {
-    mouth: round.map(([x, y]) => {
-      const below = pointOut(at, [x, y, 0]);
-      return add(below, scale(at.z, dot(normal, subtract(onPlane, below)) / rise));
-    }),
-    bottom: round.map(([x, y]) => pointOut(at, [x, y, -depth])),
-  };
+  const bottom = round.map(([x, y]) => pointOut(at, [x, y, -depth]));
+  return { mouth, bottom, seen: lineRound([...mouth, ...bottom].map(([x, y]) => [x, y])) };
 }
 
-function toPlanes(board: Board, mortise: Mortise, { mouth, bottom }: Path): number {
+function toPlanes(board: Board, mortise: Mortise, path: Path): number {
   const { thickness } = board.blank;
   const sides: readonly { readonly normal: Vec3; readonly point: Vec3 }[] = [
     { normal: [0, 0, -1], point: [0, 0, 0] },
     { normal: [0, 0, 1], point: [0, 0, thickness] },
     ...board.bevels,
   ];
-  return Math.min(
-    ...sides
-      .filter(({ normal, point }) => !inMouth(mortise, [point], normal))
-      .flatMap(({ normal, point }) =>
-        [...mouth, ...bottom].map((corner) => dot(normal, subtract(point, corner))),
-      ),
-  );
+  return sides
+    .filter(({ normal, point }) => !inMouth(mortise, [point], normal))
+    .reduce(
+      (least, { normal, point }) => Math.min(least, dot(normal, point) - reachAlong(path, normal)[1]),
+      WALL_REACH,
+    );
 }
 
 /** Do points lie in the plane of a mortise's mouth, the face's normal with it? */
@@ -108,28 +108,19 @@ function inMouth(mortise: Mortise, points: readonly Vec3[], normal: Vec3): boole
 
 type Line = readonly [from: Vec2, to: Vec2];
 
-/** From the path as seen from above to the sides of an outline. */
+/** From the path as seen from above, a convex area, to the sides of an outline. */
 function toOutline(
   board: Board,
   { profile, points }: { readonly profile: Profile; readonly points: readonly Vec2[] },
   outer: boolean,
   mortise: Mortise,
-  { mouth, bottom }: Path,
+  { bottom, seen }: Path,
 ): number {
-  const flat = (points: readonly Vec3[]): readonly Vec2[] => points.map(([x, y]) => [x, y]);
-  const [top, low] = [flat(mouth), flat(bottom)];
-  const middle = low.reduce<Vec2>(([x, y], point) => [x + point[0] / RING, y + point[1] / RING], [0, 0]);
+  const middle = bottom.reduce<Vec2>(([x, y], point) => [x + point[0] / RING, y + point[1] / RING], [0, 0]);
   if ((contains(profile, middle) === 'inside') !== outer) return 0;
-  const path = top.flatMap((from, i): readonly Line[] => {
-    const next = (i + 1) % RING;
-    return [
-      [from, top[next]!],
-      [low[i]!, low[next]!],
-      [from, low[i]!],
-    ];
-  });
-  const [minX, maxX] = ends([...top, ...low].map(([x]) => x));
-  const [minY, maxY] = ends([...top, ...low].map(([, y]) => y));
+  const hull = seen.map((from, i): Line => [from, seen[(i + 1) % seen.length]!]);
+  const [minX, maxX] = ends(seen.map(([x]) => x));
+  const [minY, maxY] = ends(seen.map(([, y]) => y));
   let least = WALL_REACH;
   points.forEach((from, i) => {
     const to = points[(i + 1) % points.length]!;
@@ -153,9 +144,10 @@ function toOutline(
     )
       return;
     if (sawnOff(board, from, to)) return;
-    for (const line of path) least = Math.min(least, linesApart(line, [from, to]));
+    if (hull.every((line) => sideOf(line, from) > 0)) least = 0;
+    else for (const line of hull) least = Math.min(least, linesApart(line, [from, to]));
   });
-  return least;
+  return least - SAME_POINT;
 }
 
 /** Is all of a side of the outline beyond a bevel? */
@@ -171,11 +163,13 @@ const ends = (numbers: readonly number[]): readonly [number, number] => [
   Math.max(...numbers),
 ];
 
+/** More than 0 to the left of a line. */
+const sideOf = ([from, to]: Line, [x, y]: Vec2): number =>
+  (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
+
 /** The least distance between two straight lines in a plane; 0 when they cross. */
 function linesApart(a: Line, b: Line): number {
-  const side = ([from, to]: Line, [x, y]: Vec2) =>
-    (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
-  const crosses = side(a, b[0]) * side(a, b[1]) < 0 && side(b, a[0]) * side(b, a[1]) < 0;
+  const crosses = sideOf(a, b[0]) * sideOf(a, b[1]) < 0 && sideOf(b, a[0]) * sideOf(b, a[1]) < 0;
   if (crosses) return 0;
   return Math.min(toLine(a[0], b), toLine(a[1], b), toLine(b[0], a), toLine(b[1], a));
 }

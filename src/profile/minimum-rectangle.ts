@@ -88,6 +88,15 @@ export function convexHull(points: readonly Vec2[]): readonly Vec2[] {
   return [...chain(sorted), ...chain(sorted.toReversed())];
 }
 
+/**
+ * The line round points. Their last bits are put away first: points of one upright edge whose places differ by those alone would
+ * come in the wrong order, and a corner be lost.
+ */
+export const lineRound = (points: readonly Vec2[]): readonly Vec2[] =>
+  convexHull(points.map(([x, y]): Vec2 => [snapped(x), snapped(y)]));
+
+const snapped = (at: number): number => Math.round(at / SAME_POINT) * SAME_POINT;
+
 /** Whether c lies left of the line from a through b by more than rounding. */
 function turnsLeft(a: Vec2, b: Vec2, c: Vec2): boolean {
   const across = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);

@@ -1,4 +1,5 @@
 import { type Frame, WORLD } from '../frame/index.js';
+import { onceForEach } from '../once.js';
 import { OVERLAP_MM3 } from '../tolerances.js';
 import { doubleMesh, facetsOut } from './facets.js';
 import type { Body } from './kernel.js';
@@ -55,7 +56,7 @@ export const outsideIn = ({ corners, normals }: Outside, place: Frame): Outside 
  * @param by how far `a` is moved from where its corners are, mm
  */
 export function parted(a: Outside, b: Outside, by: readonly [number, number, number] = [0, 0, 0]): boolean {
-  const most = OVERLAP_MM3 / 10 / (Math.PI * Math.min(spread(a.corners), spread(b.corners)));
+  const most = OVERLAP_MM3 / 10 / (Math.PI * Math.min(spread(a.corners).most, spread(b.corners).most));
   for (const { normals } of [a, b]) {
     for (let i = 0; i < normals.length; i += 3) {
       const [x, y, z] = [normals[i]!, normals[i + 1]!, normals[i + 2]!];
@@ -81,7 +82,7 @@ function along(corners: Float64Array, x: number, y: number, z: number): readonly
 }
 
 /** The square of the farthest way from the first corner, mm². */
-function spread(corners: Float64Array): number {
+const spread = onceForEach((corners: Float64Array) => {
   let most = 0;
   for (let i = 3; i < corners.length; i += 3) {
     const [x, y, z] = [
@@ -91,5 +92,5 @@ function spread(corners: Float64Array): number {
     ];
     most = Math.max(most, x * x + y * y + z * z);
   }
-  return most;
-}
+  return { most };
+});

@@ -96,15 +96,14 @@ export function spaceFrame(
       });
     }
     const u = factored.solve(right);
-    const three = (i: number): Vec3 => [u[i]!, u[i + 1]!, u[i + 2]!];
-    const moves = nodes.map((_, i) => three(6 * i));
-    const turns = nodes.map((_, i) => three(6 * i + 3));
+    const along = ([x, y, z]: Vec3, i: number): number => x * u[i]! + y * u[i + 1]! + z * u[i + 2]!;
     const forceOf = ({ stiffness, ends }: Spring): number =>
       -stiffness *
-      ends.reduce((sum, end) => sum + dot(end.move, moves[end.node]!) + dot(end.turn, turns[end.node]!), 0);
+      ends.reduce((sum, { node, move, turn }) => sum + along(move, 6 * node) + along(turn, 6 * node + 3), 0);
+    const three = (i: number): Vec3 => [u[i]!, u[i + 1]!, u[i + 2]!];
     return {
-      moves,
-      turns,
+      moves: nodes.map((_, i) => three(6 * i)),
+      turns: nodes.map((_, i) => three(6 * i + 3)),
       passed: tied.map((springs) => {
         const [x, y, z, xx, yy, zz] = springs.map(forceOf);
         return { force: [x!, y!, z!], moment: [xx!, yy!, zz!] };

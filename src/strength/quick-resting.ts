@@ -1,10 +1,10 @@
 import type { Design } from '../assembly/index.js';
 import { boardOutside } from '../board/index.js';
 import { pointOut, type Vec2 } from '../frame/index.js';
-import { regionMoments, regionOf } from '../profile/index.js';
+import { lineRound, regionMoments, regionOf } from '../profile/index.js';
 import { massOf } from '../tables/index.js';
 import { ON_FLOOR } from '../tolerances.js';
-import { lineRound, type Resting, weighed } from './resting.js';
+import { type Resting, weighed } from './resting.js';
 
 /**
  * How a piece rests, from its data alone: its feet as they are; mass and centre from outline and thickness, without what bevels

@@ -1,8 +1,8 @@
 import { add, type Frame, pointOut, scale, type Vec2, type Vec3 } from '../frame/index.js';
-import { convexHull } from '../profile/index.js';
+import { lineRound } from '../profile/index.js';
 import { doubleMesh, type Solids } from '../solid/index.js';
 import { massOf } from '../tables/index.js';
-import { ON_FLOOR, SAME_POINT } from '../tolerances.js';
+import { ON_FLOOR } from '../tolerances.js';
 
 /** How a piece rests on the floor, empty; mm, kg, assembly frame. */
 export interface Resting {
@@ -47,15 +47,6 @@ export function weighed(
   const moment = weights.reduce<Vec3>((sum, one) => add(sum, scale(one.at, one.kg)), [0, 0, 0]);
   return { kg, centre: scale(moment, 1 / kg) };
 }
-
-/**
- * The line round points. Their last bits are put away first: points of one upright edge of a foot whose places differ by those
- * alone would come in the wrong order, and a corner be lost.
- */
-export const lineRound = (points: readonly Vec2[]): readonly Vec2[] =>
-  convexHull(points.map(([x, y]): Vec2 => [snapped(x), snapped(y)]));
-
-const snapped = (at: number): number => Math.round(at / SAME_POINT) * SAME_POINT;
 
 type Mesh = ReturnType<typeof doubleMesh>;
 
