@@ -11,3 +11,4 @@ export type { PlacedBoard } from './placed-board.js';
 export * from './repeated.js';
 export * from './trimmed.js';
 export * from './use.js';
+export { usedFace } from './used-face.js';

@@ -1,4 +1,4 @@
-import { assemble, type Design, type FastenRequest, type JoinRequest } from '../assembly/index.js';
+import { assemble, type Design, type FastenRequest, type JoinRequest, usedFace } from '../assembly/index.js';
 import { TenonwrightError } from '../errors.js';
 import type { Tools } from '../model/index.js';
 import { atLine } from './at-line.js';
@@ -14,6 +14,7 @@ import { phraseOf } from './said.js';
 import { standBoard } from './stand-board.js';
 import type { Box, Stood, Trim } from './stood.js';
 import type { PairEntry, Phrase, PieceTree } from './tree.js';
+import { userOf } from './use.js';
 
 /** What a piece is built with. */
 export interface PieceValues {
@@ -116,6 +117,14 @@ export function designOf(tree: PieceTree, values: PieceValues, problems: Problem
     problems.during(() => {
       for (const request of fastenRequests(entry, standing, reckon)) fasten.push({ request, line: entry.a });
     });
+  const user = tree.usedBy && problems.during(() => userOf(tree.usedBy!, reckon));
+  const uses = standing.flatMap(({ placed, use: told }) => {
+    if (!told) return [];
+    const one = { board: placed.board.id, use: told.use };
+    if (one.use !== 'none')
+      problems.during(() => atLine(told.at.at, told.at.value.length, () => usedFace([placed], one)));
+    return [one];
+  });
   problems.end();
   const cutters = joints.map(({ request }) => request.options!.cutter!);
   const lines = new Map([
@@ -132,6 +141,8 @@ export function designOf(tree: PieceTree, values: PieceValues, problems: Problem
         joints: joints.map(({ request }) => request),
         fasten: fasten.map(({ request }) => request),
         panels: captives,
+        ...(uses.length > 0 && { uses }),
+        ...(user && { user }),
         notes: tree.notes.map(({ value }) => value),
       }),
     ),

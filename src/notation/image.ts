@@ -64,14 +64,11 @@ export function imageOf(of: Stood, name: string, id: string, image: Image): Stoo
   const placed = image.board(of.placed, id, name);
   const corners = of.corners.map(image.point);
   return {
+    ...of,
     name,
-    line: of.line,
     placed,
     corners,
     box: boxOf(corners),
-    axes: of.axes,
-    leans: of.leans,
-    panel: of.panel,
     trimmedBy: (trims) =>
       image.board(
         of.trimmedBy(trims.map(({ plane, id: cut }): Trim => ({ plane: image.back(plane), id: cut }))),

@@ -25,3 +25,4 @@ export { BOARD_KEYS } from './stand-board.js';
 export type { Stood } from './stood.js';
 export * from './told.js';
 export * from './tree.js';
+export { USER_KEYS } from './use.js';

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { materialNames } from '../tables/index.js';
+import { USE_WORDS } from './use.js';
 
 /** Words or a figure, as an editor's reader of YAML hands them on. */
 const said = (help: string) => z.union([z.string(), z.number()]).describe(help);
@@ -119,6 +120,10 @@ const BOARD = z.strictObject({
   wide: said('its size across the grain').optional(),
   thick: said('its thickness').optional(),
   wood: said('its wood, when another').optional(),
+  use: oneOf(
+    USE_WORDS as [string, ...string[]],
+    'what its face that looks up is for: what it bears follows from it',
+  ).optional(),
   when: yes('a dimension that is yes or no, or a comparison: the board is left out when it is no').optional(),
   left: place('left side'),
   right: place('right side'),
@@ -184,6 +189,11 @@ const HELD = z.strictObject({
   deep: said('depth of the slot').optional(),
 });
 
+const USED_BY = z.strictObject({
+  heaviest: said('the weight of the heaviest person: 110 kg').optional(),
+  children: yes('children use it too: gaps are looked at for small fingers and heads').optional(),
+});
+
 /** What a piece's file may hold, as an editor is told: one schema gives completion, help and the marks below slips. */
 export const PIECE_SCHEMA = z
   .strictObject({
@@ -228,6 +238,7 @@ export const PIECE_SCHEMA = z
       .describe('A to B: every pair that touches is joined by loose tenons')
       .optional(),
     held: z.record(z.string(), HELD).describe('A to B: held without glue, free to move').optional(),
+    'used by': USED_BY.describe('who uses it').optional(),
   })
   .describe('A piece told in one file');
 
@@ -236,6 +247,7 @@ export const SCHEMA_KEYS = {
   board: Object.keys(BOARD.shape),
   joint: Object.keys(JOINT.shape),
   held: Object.keys(HELD.shape),
+  user: Object.keys(USED_BY.shape),
 } as const;
 
 /** The schema as the file editors read: JSON Schema, draft 7. */

@@ -28,6 +28,7 @@ const KNOWN = [
   'boards',
   'joints',
   'held',
+  'used by',
 ] as const;
 
 type Section = (typeof KNOWN)[number];
@@ -84,6 +85,7 @@ export function readPiece(text: string, problems: Problems): PieceTree | undefin
     ),
     joints: section.each('joints', pair),
     held: section.each('held', pair),
+    usedBy: section.usedBy(),
   };
   const boards = known.get('boards');
   if (boards === undefined || boards.said.value === undefined)
@@ -96,8 +98,17 @@ export function readPiece(text: string, problems: Problems): PieceTree | undefin
       ),
     );
   if (!design || !wood || !piece || !units || !tree.title) return undefined;
-  const { about, title, ...others } = tree;
-  return { design, wood, piece, units, title, ...(about && { about }), ...others };
+  const { about, title, usedBy, ...others } = tree;
+  return {
+    design,
+    wood,
+    piece,
+    units,
+    title,
+    ...(about && { about }),
+    ...(usedBy && { usedBy }),
+    ...others,
+  };
 }
 
 /** A key that is nearly one of a piece's is told, and read as that one. */
@@ -169,6 +180,11 @@ class Sections {
         );
       return all as unknown as PieceTree['piece'];
     });
+  }
+
+  usedBy(): Keys | undefined {
+    const entry = this.root.get('used by');
+    return entry && this.problems.during(() => keys(entry, 'used by: { heaviest: 110 kg, children: yes }'));
   }
 
   /** Every key of a section, as many as there may be. */

@@ -16,6 +16,7 @@ import { type Axis, SIDES } from './sides.js';
 import { boxOf, type Stood } from './stood.js';
 import { anglesOf, type Copy, groovedDeep, type ToldBoard, toldBoard } from './told-board.js';
 import type { BoardEntry } from './tree.js';
+import { useOf } from './use.js';
 
 /** Every key a board may have. */
 export const BOARD_KEYS: readonly string[] = [
@@ -26,6 +27,7 @@ export const BOARD_KEYS: readonly string[] = [
   'wide',
   'thick',
   'wood',
+  'use',
   'when',
   ...Object.keys(SIDES),
   'middle',
@@ -155,6 +157,7 @@ function standOne(
     box: boxOf(corners),
     axes: told.axes,
     panel: panelOf(keys, around),
+    use: useOf(keys),
     leans: pose.ways.some((way, axis) => way[axis as Axis] < 1 - SAME_DIRECTION),
     trimmedBy: (trims) => shapeBoard(made(trims), told.axes, keys, around.reckon),
   };

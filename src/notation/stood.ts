@@ -3,6 +3,7 @@ import type { Plane, Vec3 } from '../frame/index.js';
 import type { Axis } from './sides.js';
 import type { Place } from './told.js';
 import type { Phrase } from './tree.js';
+import type { ToldUse } from './use.js';
 
 /** The space something fills, mm, assembly frame. */
 export interface Box {
@@ -32,6 +33,8 @@ export interface Stood {
   readonly leans: boolean;
   /** A panel that goes into others: how deep its grooves are to be, or that they are told where they are cut. */
   readonly panel?: { readonly grooved: number | undefined; readonly at: Place } | undefined;
+  /** What its face that looks up is for. */
+  readonly use?: ToldUse | undefined;
   /** The same board with further ends cut: a mitre is sawn before the board is shaped. */
   readonly trimmedBy: (trims: readonly Trim[]) => PlacedBoard;
 }

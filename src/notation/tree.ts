@@ -70,4 +70,6 @@ export interface PieceTree {
   readonly boards: readonly BoardEntry[];
   readonly joints: readonly PairEntry[];
   readonly held: readonly PairEntry[];
+  /** `used by: { heaviest: 110 kg, children: yes }` */
+  readonly usedBy?: Keys;
 }
