@@ -24,6 +24,7 @@ export interface Rest {
   /** Whether it is below, or an end of the board is held by tenons. */
   readonly kind: 'below' | 'end';
   readonly along: Interval;
+  /** Level across the board: along its width where it lies, through its thickness where it stands on edge. */
   readonly across: Interval;
   /** Mortises of the board that is held up over it. */
   readonly mortises: readonly Mortise[];
@@ -154,20 +155,22 @@ const faceAt = (other: PlacedBoard, point: Vec3, way: Vec3): Face | undefined =>
     .toSorted((a, b) => off(a) - off(b))[0];
 };
 
-function restOf({ place, board }: PlacedBoard, { by, normal, corners, mortises }: Seat): Rest | undefined {
-  const { length: long, width } = board.blank;
+function restOf(placed: PlacedBoard, { by, normal, corners, mortises }: Seat): Rest | undefined {
+  const { place, board } = placed;
+  const { length: long, width, thickness } = board.blank;
+  const [level, wide] = liesFlat(placed) ? ([1, width] as const) : ([2, thickness] as const);
   const along = dot(normal, place.x);
   if (Math.abs(along) > LOOKS) {
     const at = along < 0 ? 0 : long;
-    return { by, kind: 'end', along: { from: at, to: at }, across: { from: 0, to: width }, mortises: [] };
+    return { by, kind: 'end', along: { from: at, to: at }, across: { from: 0, to: wide }, mortises: [] };
   }
   if (normal[2] > -LOOKS) return undefined;
   const seen = corners.map((corner) => pointIn(place, corner));
-  const span = (axis: 0 | 1, most: number): Interval => ({
+  const span = (axis: 0 | 1 | 2, most: number): Interval => ({
     from: Math.max(0, Math.min(...seen.map((p) => p[axis]))),
     to: Math.min(most, Math.max(...seen.map((p) => p[axis]))),
   });
-  return { by, kind: 'below', along: span(0, long), across: span(1, width), mortises };
+  return { by, kind: 'below', along: span(0, long), across: span(level, wide), mortises };
 }
 
 /** Supports from one end to the other; rests that overlap along the grain, two legs side by side, as one. */

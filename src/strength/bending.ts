@@ -109,6 +109,10 @@ function bears(beam: Beam, force: number, { bearing }: WoodStrength, under: stri
     .toSorted((a, b) => b.stress - a.stress)[0];
   if (!pressed) return [];
   const { rest, stress } = pressed;
+  const [along, across] = [rest.along, rest.across].map(({ from, to }) => (from + to) / 2) as [
+    number,
+    number,
+  ];
   return [
     {
       code: 'board-crushed',
@@ -121,11 +125,7 @@ function bears(beam: Beam, force: number, { bearing }: WoodStrength, under: stri
       warning: bearing.design,
       governs: `where it lies on ${rest.by}`,
       remedy: 'make the support thicker or wider, or choose a harder wood',
-      at: pointOut(placed.place, [
-        (rest.along.from + rest.along.to) / 2,
-        (rest.across.from + rest.across.to) / 2,
-        0,
-      ]),
+      at: pointOut(placed.place, beam.lies ? [along, across, 0] : [along, 0, across]),
     },
   ];
 }
