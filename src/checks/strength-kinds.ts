@@ -70,8 +70,9 @@ export const STRENGTH_KINDS: Readonly<Record<StrengthCode, Omit<FindingKind, 'ba
   },
   'tenons-sheared': {
     level: 'error',
-    meaning: 'A force across its tenons shears them off, or crushes the wood beside them.',
-    limit: 'the shear strength of the tenons, the strength of the boards pressed across the grain',
+    meaning: 'A force across its tenons shears them or their glue off, or crushes the wood beside them.',
+    limit:
+      'the shear strength of the tenons and of their glued cheeks, the strength of the boards pressed across the grain',
     cure: 'Give the joint more or wider tenons, or go deeper.',
   },
   'piece-sways': {

@@ -61,6 +61,7 @@ boards:
     between: left side and right side
     evenly: between bottom board and top board
     thick: board
+    use: shelf                            # what it is for: shelf, step, seat, table top; its loads follow
     front: 5 short of side                # 5 towards the middle from the front of the sides
     back: board short of side
     repeat: shelves                       # shelf 1, shelf 2 …

@@ -1,5 +1,5 @@
 import type { Design, PlacedBoard } from '../assembly/index.js';
-import { dot } from '../frame/index.js';
+import { dot, type Vec3 } from '../frame/index.js';
 import { type Joint, shortBy, type Tenon } from '../joinery/index.js';
 import { bareMoment, cheeks, GLUE_SHEAR, ROLLING_SHARE, slopeShare } from '../statics/index.js';
 import { FIT_ROUNDING, PARALLEL_DEG } from '../tolerances.js';
@@ -17,7 +17,7 @@ export interface JointHold {
    * pressed, or what the glue lines in torsion hold where no shoulder is; 0 where nothing does.
    */
   readonly levers: readonly [aboutX: number, aboutY: number];
-  /** Force in the seat that shears the tenons off or crushes the wood beside them, along its x and its y, and what gives. */
+  /** Force in the seat that shears the tenons or their glue off or crushes the wood beside them, along its x and its y, and what gives. */
   readonly shear: readonly [alongX: number, alongY: number];
   readonly shearGoverns: string;
 }
@@ -90,13 +90,16 @@ export function jointHold(design: Design, joint: Joint): JointHold | string {
   };
 }
 
-/** What one tenon holds in one board: its cheeks in shear along the grain, across it rolling, between both by Hankinson. */
-function pullIn(tenon: Tenon, { place }: PlacedBoard, { shear }: WoodStrength, length: number): number {
-  const cos = Math.abs(dot(tenon.place.z, place.x));
+/** What wood bears in shear a way: along the grain, across it rolling, between both by Hankinson; no more than the glue. */
+function shearAlong(way: Vec3, { place }: PlacedBoard, { shear }: WoodStrength): number {
+  const cos = Math.abs(dot(way, place.x));
   const slope = Math.sqrt(Math.max(1 - cos * cos, 0)) / cos;
-  const stress = Math.min(shear.five * slopeShare(slope, ROLLING_SHARE, 2), GLUE_SHEAR);
-  return cheeks({ length, flat: tenon.width - tenon.thickness }) * stress;
+  return Math.min(shear.five * slopeShare(slope, ROLLING_SHARE, 2), GLUE_SHEAR);
 }
+
+/** What one tenon holds in one board when it is pulled: its cheeks. */
+const pullIn = (tenon: Tenon, side: PlacedBoard, wood: WoodStrength, length: number): number =>
+  cheeks({ length, flat: tenon.width - tenon.thickness }) * shearAlong(tenon.place.z, side, wood);
 
 function shearOf(
   { tenons }: Joint,
@@ -115,7 +118,26 @@ function shearOf(
       of(({ intoB }) => intoB) * woodB.bearing.five,
     ] as const;
   };
-  const edge = bears(({ thickness }) => thickness);
+  // along the cheeks their glue holds, the tenon's own wood rolling; where it does not, the edges press
+  const glued = (side: PlacedBoard, wood: WoodStrength, into: (tenon: Tenon) => number) =>
+    tenons.reduce(
+      (sum, one) =>
+        sum +
+        cheeks({ length: into(one), flat: flat(one) }) *
+          Math.min(shearAlong(one.place.x, side, wood), ROLLING_SHARE * woodA.shear.five),
+      0,
+    );
+  const pressed = bears(({ thickness }) => thickness);
+  const edge = [
+    Math.max(
+      pressed[0],
+      glued(a, woodA, ({ intoA }) => intoA),
+    ),
+    Math.max(
+      pressed[1],
+      glued(b, woodB, ({ intoB }) => intoB),
+    ),
+  ] as const;
   const cheek = bears(flat);
   const least = Math.min(across, ...edge);
   return {

@@ -91,10 +91,10 @@ describe.each([
     treadDepth: 281,
     tread: 31,
     side: 27.5,
-    overhang: 41,
+    overhang: 29,
     setBack: 6,
-    rake: 7.5,
-    taper: 1.5,
+    rake: 8.5,
+    taper: 4.5,
   },
 ])('a step stool told in a file, %j', (values) => {
   const told = builtPiece(shippedPiece('step-stool'), values);

@@ -9,6 +9,7 @@ import {
   PIECE_SCHEMA,
   pieceSchemaJson,
   SCHEMA_KEYS,
+  USER_KEYS,
 } from '../../src/notation/index.js';
 import { shippedPiece } from './built-piece.js';
 
@@ -26,6 +27,7 @@ test('editors know the keys the reader knows, and no others', () => {
   expect(SCHEMA_KEYS.board.toSorted()).toEqual(BOARD_KEYS.toSorted());
   expect([...SCHEMA_KEYS.joint, 'depth in …'].toSorted()).toEqual(JOINT_KEYS.toSorted());
   expect(SCHEMA_KEYS.held.toSorted()).toEqual(HELD_KEYS.toSorted());
+  expect(SCHEMA_KEYS.user.toSorted()).toEqual(USER_KEYS.toSorted());
 });
 
 /** Without what the pattern of joints lets through besides. */

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { examplesOf, picturesOf } from '../../scripts/piece-pictures.mjs';
 import { isometricView } from '../../src/drawing/index.js';
 import { viewSvg } from '../../src/files/index.js';
-import { BOARD_KEYS, HELD_KEYS, JOINT_KEYS, pieceFrom } from '../../src/notation/index.js';
+import { BOARD_KEYS, HELD_KEYS, JOINT_KEYS, pieceFrom, USER_KEYS } from '../../src/notation/index.js';
 import { solidsOf, startKernel } from '../../src/solid/index.js';
 
 const docs = new URL('../../docs/', import.meta.url);
@@ -26,7 +26,7 @@ test('every picture of docs/writing-a-piece.md is what the program draws from th
 test('every example of the page has its picture, and the page tells every key of boards, joints and what is held', () => {
   expect(page.match(/```yaml/g)!.length).toBe(examplesOf(page).length);
   const told = [...page.matchAll(/```.*?```|`[^`]+`/gs)].join(' ');
-  const untold = [...BOARD_KEYS, ...JOINT_KEYS, ...HELD_KEYS].filter(
+  const untold = [...BOARD_KEYS, ...JOINT_KEYS, ...HELD_KEYS, ...USER_KEYS].filter(
     (key) => !new RegExp(`(?<![a-z])${key.replace(' …', '')}(?![a-z])`).test(told),
   );
   expect(untold).toEqual([]);

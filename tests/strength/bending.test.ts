@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import stool from '../../models/stool.js';
 import { assemble, type Design } from '../../src/assembly/index.js';
 import { makeBoard } from '../../src/board/index.js';
-import { frame, WORLD } from '../../src/frame/index.js';
+import { frame, type Vec3, WORLD } from '../../src/frame/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { deflection } from '../../src/statics/index.js';
 import { passed } from '../../src/strength/index.js';
@@ -122,6 +122,28 @@ test('a shelf too long for its thickness is an error; plywood is not guessed at'
   await borne(shelved(18, 900, 'birch plywood'), ({ margins, notComputed }) => {
     expect(margins).toEqual([]);
     expect(notComputed.map(({ why }) => why).join()).toContain('no published strength of birch plywood');
+  });
+});
+
+test('a bearer on edge is pressed on its thickness times the width of its post, less the mouths of mortises', () => {
+  const side = (id: string, [long, wide]: readonly [number, number], at: Vec3, z: Vec3, x: Vec3) => ({
+    board: makeBoard({ id, material: 'white oak', blank: { length: long, width: wide, thickness: 45 } }),
+    place: frame(at, z, x),
+  });
+  const trestle = assemble({
+    name: 'trestle',
+    title: 'Trestle',
+    cutter: 12,
+    boards: [
+      side('post', [600, 90], [0, 45, 0], [0, -1, 0], [0, 0, 1]),
+      side('bearer', [500, 70], [-205, 45, 600], [0, -1, 0], [1, 0, 0]),
+    ],
+    joints: [{ a: 'post', b: 'bearer', options: { cutter: 12 } }],
+    uses: [{ board: 'bearer', use: 'table-top', face: 'opposite-edge' }],
+  });
+  return borne(trestle, (strength) => {
+    const { length, width } = trestle.boards[1]!.board.mortises[0]!;
+    expect(margin(strength, 'pressure across').figure).toBeCloseTo(1000 / (45 * 90 - length * width), 6);
   });
 });
 

@@ -121,6 +121,14 @@ describe('what a joint holds', () => {
     expect(hold.pull / SHEAR).toBeCloseTo(3324 / 12.27, 0);
     expect(hold.governs).toBe('left leg');
     expect(hold.levers).toEqual([15, 30].map((mm) => expect.closeTo(mm, 6)));
+    // across, the tenon's own section gives first; 10 deep, the glue along its cheeks, the tenon's wood rolling
+    expect(hold.shear[0]).toBeCloseTo((9.9 * 30.1 * SHEAR) / 1.5, 6);
+    const low = gate({ inLegs: 11 });
+    const shallow = jointHold(low, low.joints[0]!);
+    expect(typeof shallow === 'string' ? 0 : shallow.shear[0]).toBeCloseTo(
+      2 * 10 * 30.1 * ROLLING_SHARE * SHEAR,
+      6,
+    );
     // off the middle, the way to the nearer edge counts
     const off = gate({ options: { shiftAlong: 4 } });
     const shifted = jointHold(off, off.joints[0]!);
