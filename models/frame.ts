@@ -67,7 +67,7 @@ export default defineModel({
     }),
   },
   complete: sized,
-  build(given, { cutters, deepest }) {
+  build(given, { cutters, deepest, season }) {
     const v = sized(given);
     for (const [option, size] of [
       ['length', v.length],
@@ -95,7 +95,12 @@ export default defineModel({
     });
     const cutter = v.cutter ?? nearestCutter(v.thickness * PRACTICE.tenonShare, cutters);
     const reach = deepest?.(cutter);
-    const options = { tenons: v.tenons, cutter, ...(reach !== undefined && { deepest: reach }) };
+    const options = {
+      tenons: v.tenons,
+      cutter,
+      ...(reach !== undefined && { deepest: reach }),
+      ...(season && { season }),
+    };
     return assemble({
       name: 'frame',
       title: 'Frame',

@@ -8,7 +8,7 @@ import {
 import { makeBoard } from '../src/board/index.js';
 import { frame, WORLD } from '../src/frame/index.js';
 import type { JoinOptions } from '../src/joinery/index.js';
-import { defineModel } from '../src/model/index.js';
+import { defineModel, type Tools } from '../src/model/index.js';
 import { obround } from '../src/profile/index.js';
 import { type Layout, layOut, type Tread } from './stool/layout.js';
 import { parameters } from './stool/parameters.js';
@@ -41,7 +41,7 @@ export default defineModel({
         ...standing.steps,
         stretcher(l, standing),
       ],
-      joints: joints(l, values, tools.deepest?.(l.cutter)),
+      joints: joints(l, values, tools),
       uses: l.treads.map(({ id }) => ({ board: id, use: 'step' as const })),
       user: { kg: values.person, child: values.child },
       derived: derived(l, values),
@@ -84,12 +84,14 @@ function stretcher(l: Layout, { left, right }: Sides): PlacedBoard {
   return trimmedTo(trimmedTo(uncut, left, 'opposite-face', 'left'), right, 'opposite-face', 'right');
 }
 
-function joints(l: Layout, v: StoolSizes, deepest: number | undefined): readonly JoinRequest[] {
+function joints(l: Layout, v: StoolSizes, { deepest: reach, season }: Tools): readonly JoinRequest[] {
+  const deepest = reach?.(l.cutter);
   const shared: JoinOptions = {
     cutter: l.cutter,
     ...(deepest !== undefined && { deepest }),
     cheekClearance: v.cheekClearance,
-    edgeClearance: v.edgeClearance,
+    ...(v.edgeClearance !== undefined && { edgeClearance: v.edgeClearance }),
+    ...(season && { season }),
     endGap: v.endGap,
   };
   // the lower tread of a side built of two boards stands on the front one alone

@@ -1,4 +1,5 @@
 import { USUAL_USER } from '../../src/assembly/index.js';
+import { PRACTICE } from '../../src/joinery/index.js';
 import { angle, choice, count, flag, length, mass } from '../../src/model/index.js';
 import { speciesNames } from '../../src/tables/index.js';
 import { USUAL } from './usual.js';
@@ -135,7 +136,7 @@ export const parameters = {
   edgeClearance: length({
     min: 0,
     max: 5,
-    default: 1,
+    derived: (say) => `${say.fine(PRACTICE.edgeClearance)}; more where a wide tenon swells`,
     help: 'How much narrower a tenon is than its mortise is long, both edges together.',
   }),
   endGap: length({

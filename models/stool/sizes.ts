@@ -7,9 +7,12 @@ import { USUAL } from './usual.js';
 /** What a person says of the stool; mm and degrees. */
 export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
 
-/** The same with every size that was left out worked out, but for the cutter, which the shop has a say in. */
-export type StoolSizes = Pick<StoolValues, 'cutter'> & {
-  [Size in Exclude<keyof StoolValues, 'cutter'>]-?: NonNullable<StoolValues[Size]>;
+/** Worked out later: the shop has a say in the cutter, and every joint in its clearance. */
+type Later = 'cutter' | 'edgeClearance';
+
+/** The same with every other size that was left out worked out. */
+export type StoolSizes = Pick<StoolValues, Later> & {
+  [Size in Exclude<keyof StoolValues, Later>]-?: NonNullable<StoolValues[Size]>;
 };
 
 /** From the arch to the stretcher's lower edge, and from its upper edge to a tread: room for their mortises, mm. */

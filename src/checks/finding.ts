@@ -1,3 +1,4 @@
+import type { Vec3 } from '../frame/index.js';
 import type { MarginUnit } from '../strength/index.js';
 import type { FindingCode, Level } from './finding-kinds.js';
 
@@ -14,6 +15,8 @@ export interface Finding {
   /** What is wanted beyond the limit: a cure goes as far. */
   readonly wanted?: number;
   readonly unit: MarginUnit | 'mm³';
+  /** Where to look, assembly frame, mm, where that is not the middle of its subjects. */
+  readonly at?: Vec3;
   /** What, where, received, allowed. */
   readonly message: string;
   readonly remedy: string;

@@ -7,7 +7,7 @@ export const findingsOf = (margins: readonly Margin[], say: Say): readonly Findi
   margins.flatMap((margin): Finding[] => {
     const over = passed(margin);
     if (!over) return [];
-    const { code, subjects, figure, unit, what, governs, remedy, warning } = margin;
+    const { code, subjects, figure, unit, what, governs, remedy, warning, at } = margin;
     const { level, limit } = over;
     const [has, bounded] = told(say, unit, figure, limit);
     return [
@@ -20,6 +20,7 @@ export const findingsOf = (margins: readonly Margin[], say: Say): readonly Findi
         limit,
         ...(level === 'error' && warning !== undefined && { wanted: warning }),
         unit,
+        ...(at && { at }),
         message: `${what} is ${has}; ${bound(margin, level)} ${bounded}${governs ? ` (${governs} governs)` : ''}`,
         remedy,
         basis: STRENGTH_BASES[code],

@@ -1,10 +1,12 @@
 import type { Board, Face } from '../board/index.js';
 import { type ErrorText, JoinError } from '../errors.js';
 import { directionIn, dot, type Frame, scale, type Vec2 } from '../frame/index.js';
+import { USUAL_SEASON } from '../movement/index.js';
 import { convexHull, minimumRectangle, type Region, rectangleAlong } from '../profile/index.js';
 import { PARALLEL_DEG } from '../tolerances.js';
 import { type Lean, leanOf } from './axis.js';
 import { type Contact, planeAlong, regionIn } from './contact.js';
+import { edgeOfTenon, SWELL_SPARE, swelling } from './edge-clearance.js';
 import type { Fit } from './joint.js';
 import type { JoinOptions } from './options.js';
 import { PRACTICE } from './practice.js';
@@ -31,7 +33,10 @@ export interface Draft {
   readonly lean: Lean;
   readonly sides: readonly [a: Side, b: Side];
   readonly thinner: number;
+  /** Where neither edge clearance nor tenon width was given, that at the edges is the usual one: a wide tenon gets more. */
   readonly fit: Fit;
+  /** How much a tenon grows as a share of its width, and what is kept beyond that, mm. */
+  readonly swells: { readonly share: number; readonly spare: number };
   readonly cutter: number;
   readonly thickness: number;
   readonly rows: 1 | 2;
@@ -54,9 +59,16 @@ export function draftOf(id: string, a: Joinable, b: Joinable, touch: Contact, op
   ] as const;
   const thinner = Math.min(a.board.blank.thickness, b.board.blank.thickness);
   const rows = options.rows === 2 ? 2 : 1;
+  const seam =
+    sides.every(({ face }) => face.grain === 'edge') && Math.abs(dot(a.place.x, b.place.x)) > ALONG;
+  const swells = {
+    share: swelling(sides, seat.x, options.season ?? USUAL_SEASON),
+    // in a seam they only line the boards up
+    spare: seam ? 0 : SWELL_SPARE,
+  };
   const fit: Fit = {
     cheek: options.cheekClearance ?? PRACTICE.cheekClearance,
-    edge: options.edgeClearance ?? PRACTICE.edgeClearance,
+    edge: options.edgeClearance ?? edgeOfTenon(options.tenonWidth ?? 0, swells.share, swells.spare),
     end: options.endGap ?? PRACTICE.endGap,
   };
   const cutter = options.cutter ?? nearest(options.cutters ?? USUAL_CUTTERS, thinner * tenonShare(rows));
@@ -71,12 +83,13 @@ export function draftOf(id: string, a: Joinable, b: Joinable, touch: Contact, op
     sides,
     thinner,
     fit,
+    swells,
     cutter,
     thickness: tenonThickness(id, options, cutter, fit),
     rows,
     inset: options.endInset ?? PRACTICE.endInset,
     web: options.web ?? PRACTICE.web,
-    seam: sides.every(({ face }) => face.grain === 'edge') && Math.abs(dot(a.place.x, b.place.x)) > ALONG,
+    seam,
   };
 }
 

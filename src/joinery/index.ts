@@ -1,6 +1,7 @@
 export { type AxisConsequence, type AxisOption, axisConsequence } from './axis.js';
 export * from './contact.js';
 export { type Joinable, tenonShare } from './draft.js';
+export { SWELL_SPARE } from './edge-clearance.js';
 export * from './join.js';
 export * from './joint.js';
 export type { JoinOptions, Meet } from './options.js';

@@ -1,4 +1,5 @@
 import { JoinError, type Voice } from '../errors.js';
+import type { Season } from '../movement/index.js';
 
 import { type AxisOption, checkedAxis } from './axis.js';
 
@@ -38,7 +39,10 @@ export interface JoinOptions {
   /** No usual depth goes beyond this: as far as the cutter at hand cuts. A depth that is given does. */
   readonly deepest?: number;
   readonly cheekClearance?: number;
+  /** Of both edges together; the usual millimetre when left out, and more where a wide tenon swells. */
   readonly edgeClearance?: number;
+  /** What the wood goes through; a heated room and flat-sawn wood when left out. */
+  readonly season?: Season;
   readonly endGap?: number;
   /** Wood left between a mortise's end and the edge of the seat. */
   readonly endInset?: number;
@@ -79,6 +83,7 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
   'deepest',
   'cheekClearance',
   'edgeClearance',
+  'season',
   'endGap',
   'endInset',
   'web',

@@ -8,13 +8,14 @@ import {
   pointOut,
   turnedOver,
 } from '../frame/index.js';
-import type { GaveWay, Joint, Tenon } from './joint.js';
+import { edgeInMortise } from './edge-clearance.js';
+import type { Fit, GaveWay, Joint, Tenon } from './joint.js';
 import type { Laid, Mitre } from './layout.js';
 
 /** The tenons of a joint that has its places. */
 export function tenonsOf(laid: Laid): readonly Tenon[] {
   const { draft, row, depths, give } = laid;
-  const { fit } = draft;
+  const fit = fitOf(laid);
   const [mitreA, mitreB] = give.mitres;
   // a given depth may be more than a mitred tenon needs
   const intoA = mitreA ? mitreA.into : depths[0] - fit.end;
@@ -32,6 +33,12 @@ export function tenonsOf(laid: Laid): readonly Tenon[] {
       ...(mitreB ? { mitreB: endOf(mitreB) } : {}),
     }),
   );
+}
+
+/** The fit of a joint that has its places: a wide tenon gets room to swell, unless its clearance or its width was asked for. */
+function fitOf({ draft: { fit, options, swells }, row }: Laid): Fit {
+  if (options.edgeClearance !== undefined || options.tenonWidth !== undefined) return fit;
+  return { ...fit, edge: edgeInMortise(row.length, swells.share, swells.spare) };
 }
 
 const endOf = ({ into: _, ...end }: Mitre) => end;
@@ -68,7 +75,7 @@ export function jointOf(laid: Laid, gaveWay: readonly GaveWay[]): Joint {
     contactAreaMm2: draft.areaMm2,
     shoulder: { length: draft.length, width: draft.width },
     cutter: draft.cutter,
-    fit: draft.fit,
+    fit: fitOf(laid),
     endInset: draft.inset,
     web: draft.web,
     thinner: draft.thinner,

@@ -91,6 +91,7 @@ export function joinRequest(
       ...asked,
       cutter,
       ...(deepest !== undefined && { deepest }),
+      ...(tools.season && { season: tools.season }),
       ...(Object.keys(depths).length > 0 && { depths }),
     },
   };

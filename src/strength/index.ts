@@ -15,5 +15,6 @@ export { quickResting } from './quick-resting.js';
 export { type Resting, restingOf } from './resting.js';
 export { sayFigure } from './say-figure.js';
 export { type Strength, strengthOf, strengthOn } from './strength.js';
+export { type TipsFirst, tipsFirst } from './tips-first.js';
 export { type UsedSurface, usedSurfaces } from './used-surface.js';
 export { type Borne, type WoodStrength, woodStrength } from './wood-strength.js';

@@ -1,12 +1,9 @@
 import type { Design, PlacedBoard } from '../assembly/index.js';
 import { dot } from '../frame/index.js';
-import type { Joint } from '../joinery/index.js';
+import { type Joint, SWELL_SPARE } from '../joinery/index.js';
 import { falling, movedBy, rising, type Season, strainOf } from '../movement/index.js';
 import { PARALLEL_DEG } from '../tolerances.js';
 import type { Margin } from './margin.js';
-
-/** Beyond what a tenon swells, mm. Common practice, no source. */
-const SPARE = 0.5;
 
 /** Air a tenon wants at its end, so that it never meets the bottom, mm. Common practice, no source. */
 const END_AIR = 0.5;
@@ -38,7 +35,7 @@ export const seasonFit = ({ boards, joints }: Design, season: Season): readonly 
         figure: tight.slack,
         better: 'more',
         error: tight.swells,
-        ...(!seam && { warning: tight.swells + SPARE }),
+        ...(!seam && { warning: tight.swells + SWELL_SPARE }),
         governs: tight.in.name,
         remedy: 'give the mortises more edge clearance, or make the tenons narrower',
       });

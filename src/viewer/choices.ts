@@ -12,6 +12,8 @@ export interface Choices {
   readonly along: number;
   readonly seeThrough: boolean;
   readonly sizes: boolean;
+  /** The line round the feet, and where it tips first. */
+  readonly stands: boolean;
   readonly axis: 0 | 1 | 2 | undefined;
   /** Place of the section plane along its axis, a share of the whole. */
   readonly cut: number;
@@ -27,6 +29,7 @@ export const AT_FIRST: Choices = {
   along: 1,
   seeThrough: false,
   sizes: false,
+  stands: false,
   axis: undefined,
   cut: 0.5,
   chosen: new Set(),

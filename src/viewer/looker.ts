@@ -63,6 +63,7 @@ export function lookerOf(data: PreviewData, stage: Stage | undefined): Looker {
         box: one?.box ?? (choices.sizes ? data.box : undefined),
         offset: one?.box ? offsetOf(data, choices, one.id) : [0, 0, 0],
         mark: choices.mark,
+        stands: choices.stands ? data.stands : undefined,
       },
       stage.pixel,
     );
@@ -99,10 +100,11 @@ function wordsOf(data: PreviewData, pieces: readonly PreviewPiece[]): string {
 }
 
 function showOnControls(data: PreviewData, choices: Choices): void {
-  const { apart, step, along, seeThrough, sizes, axis, cut, chosen, hovered } = choices;
+  const { apart, step, along, seeThrough, sizes, stands, axis, cut, chosen, hovered } = choices;
   onPage<HTMLInputElement>('apart').value = String(apart);
   onPage<HTMLInputElement>('through').checked = seeThrough;
   onPage<HTMLInputElement>('sizes').checked = sizes;
+  onPage<HTMLInputElement>('stands').checked = stands;
   onPage<HTMLSelectElement>('axis').value = axis === undefined ? '' : String(axis);
   const [place, alongStep] = [onPage<HTMLInputElement>('cut'), onPage<HTMLInputElement>('along')];
   place.value = String(cut);

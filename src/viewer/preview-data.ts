@@ -10,7 +10,20 @@ export interface PreviewData {
   readonly first: readonly string[];
   readonly steps: readonly PreviewStep[];
   readonly findings: readonly PreviewFinding[];
+  /** How it stands on the floor; left out when nothing says what its surfaces are for. */
+  readonly stands?: PreviewStanding;
   readonly cautions: readonly string[];
+}
+
+/** The line round the feet, and where the piece tips first. */
+export interface PreviewStanding {
+  readonly feet: readonly Point[];
+  readonly first?: {
+    readonly at: Point;
+    /** The end of an arrow the way it goes over. */
+    readonly to: Point;
+    readonly text: string;
+  };
 }
 
 export type Point = readonly [x: number, y: number, z: number];

@@ -1,5 +1,5 @@
 import { scale, add as sum } from '../frame/index.js';
-import type { Point, PreviewBox } from './preview-data.js';
+import type { Point, PreviewBox, PreviewStanding } from './preview-data.js';
 
 type Pixel = readonly [x: number, y: number];
 
@@ -10,6 +10,7 @@ export interface Written {
   readonly offset: Point;
   /** A place that is pointed at. */
   readonly mark: Point | undefined;
+  readonly stands: PreviewStanding | undefined;
 }
 
 /** From a side to its dimension line, and from that to its text, in pixels. */
@@ -24,14 +25,32 @@ const EDGE = 6;
 /** Writes dimension lines and a mark over the picture. */
 export function writeOver(
   sheet: SVGSVGElement,
-  { box, offset, mark }: Written,
+  { box, offset, mark, stands }: Written,
   pixel: (at: Point) => Pixel,
 ): void {
   sheet.replaceChildren();
   if (box) for (const side of [0, 1, 2] as const) dimension(sheet, box, side, offset, pixel);
+  if (stands) standing(sheet, stands, pixel);
   if (!mark) return;
   const [cx, cy] = pixel(mark);
   for (const r of [4, 14]) add(sheet, 'circle', { cx, cy, r, class: 'mark' });
+}
+
+/** The line round the feet; a ring where it tips first, and an arrow the way it goes over. */
+function standing(sheet: SVGSVGElement, { feet, first }: PreviewStanding, pixel: (at: Point) => Pixel): void {
+  const points = (all: readonly Pixel[]): string => all.map((one) => one.join(',')).join(' ');
+  add(sheet, 'polygon', { points: points(feet.map(pixel)), class: 'mark' });
+  if (!first) return;
+  const [at, tip] = [pixel(first.at), pixel(first.to)];
+  const long = Math.hypot(tip[0] - at[0], tip[1] - at[1]) || 1;
+  const [x, y] = [(tip[0] - at[0]) / long, (tip[1] - at[1]) / long];
+  const barb = (side: 1 | -1): Pixel => [tip[0] - 9 * x - side * 5 * y, tip[1] - 9 * y + side * 5 * x];
+  add(sheet, 'circle', { cx: at[0], cy: at[1], r: 6, class: 'mark' });
+  add(sheet, 'polyline', { points: points([at, tip, barb(1), tip, barb(-1)]), class: 'mark' });
+  const anchor = x < -0.35 ? 'end' : x > 0.35 ? 'start' : 'middle';
+  const text = add(sheet, 'text', { x: tip[0] + 8 * x, y: tip[1] + 16 * y, 'text-anchor': anchor });
+  text.textContent = first.text;
+  keepInside(sheet, text);
 }
 
 function dimension(

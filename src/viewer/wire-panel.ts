@@ -47,12 +47,13 @@ export function wirePanel(looker: Looker): void {
   slides('apart', 'apart');
   slides('along', 'along');
   slides('cut', 'cut');
-  const ticks = (id: string, what: 'seeThrough' | 'sizes'): void => {
+  const ticks = (id: string, what: 'seeThrough' | 'sizes' | 'stands'): void => {
     const tick = onPage<HTMLInputElement>(id);
     tick.addEventListener('change', () => change({ [what]: tick.checked }));
   };
   ticks('through', 'seeThrough');
   ticks('sizes', 'sizes');
+  ticks('stands', 'stands');
   const axis = onPage<HTMLSelectElement>('axis');
   axis.addEventListener('change', () =>
     change({ axis: axis.value === '' ? undefined : (Number(axis.value) as Choices['axis']) }),

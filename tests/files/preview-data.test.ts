@@ -2,9 +2,11 @@ import { afterAll, expect, test } from 'vitest';
 import stool from '../../models/stool.js';
 import type { Finding } from '../../src/checks/index.js';
 import { previewData } from '../../src/files/page/preview-data.js';
+import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { provedGlueUp } from '../../src/shop/index.js';
 import { box, measureJoints, meshOf, solidsOf, startKernel } from '../../src/solid/index.js';
+import { strengthOn } from '../../src/strength/index.js';
 import type { Point } from '../../src/viewer/index.js';
 
 const kernel = await startKernel();
@@ -32,6 +34,8 @@ const data = previewData({
   tenons,
   glueUp,
   revision: 'r',
+  strength: strengthOn(solids),
+  say: speaker('mm'),
   findings: [finding(joint.id), finding(joint.tenons[0]!.id), finding(joint.a, joint.b), finding()],
 });
 
@@ -138,4 +142,23 @@ test('a finding is looked for at its seat, its tenon, where its boards meet, or 
   expect([within(atBoth.at, joint.a), within(atBoth.at, joint.b)]).toEqual([true, true]);
   expect(atNone.pieces).toEqual([]);
   expect(atNone.round).toBeGreaterThan(200);
+});
+
+test('it tips first over the nearest line between feet, from an edge of the tread, and the arrow goes that way', () => {
+  const { feet, first } = data.stands!;
+  const { min, max } = box(solids.boards.get('tread')!.body);
+  for (const [, , z] of feet) expect(z).toBeCloseTo(0, 6);
+  const { at, to } = first!;
+  expect(at[2]).toBeCloseTo(max[2], 6);
+  expect([min[0], max[0], min[1], max[1]].some((edge, i) => Math.abs(at[i >> 1]! - edge) < 0.01)).toBe(true);
+  // how far each point lies inside the line from one foot to the next, counter-clockwise
+  const inside = ([x, y]: Point) =>
+    feet.map(([ax, ay], i) => {
+      const [bx, by] = feet[(i + 1) % feet.length]!;
+      return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
+    });
+  const [from, end] = [inside(at), inside(to)];
+  const nearest = from.indexOf(Math.min(...from));
+  expect(from[nearest]! - end[nearest]!).toBeCloseTo(Math.hypot(to[0] - at[0], to[1] - at[1]), 6);
+  expect(first!.text).toMatch(/tips first here, at \d.* N/);
 });

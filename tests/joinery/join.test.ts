@@ -251,7 +251,7 @@ describe('what cannot be done is refused with the figures and the remedy', () =>
       'its seat is 80.0 mm long; with 12.7 mm kept at each end and 5 tenons a mortise would be 0.5 mm long; it must be at least 10.0 mm',
     ],
     [{ endInset: 38 }, 'no-room', 'with 38 mm kept at each end and 1 tenon a mortise would be 4.0 mm long'],
-    [{ tenonWidth: 85 }, 'no-room', 'a mortise of 86.0 mm needs 86.0 mm, and its seat is only 80.0 mm long'],
+    [{ tenonWidth: 85 }, 'no-room', 'a mortise of 86.5 mm needs 86.5 mm, and its seat is only 80.0 mm long'],
     [
       { tenonWidth: 30, tenons: 3 },
       'no-room',

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import { footLines, type Strength } from '../../strength/index.js';
+import { type Strength, tipsFirst } from '../../strength/index.js';
 import type { DrawnFigure } from '../flow/index.js';
 import { arrowHead, disc, letters, path, type SheetEntity, SMALL, stroke } from '../sheet/index.js';
 
@@ -9,18 +9,15 @@ const MOST: Vec2 = [120, 90];
 const ROUND = 14;
 
 /** Seen from above, the person in front below: the line round the feet, the surfaces, the centre of mass, and where it tips first. */
-export function feetFigure({ asked, margins }: Strength): DrawnFigure {
-  const { resting, surfaces } = asked;
+export function feetFigure(strength: Strength): DrawnFigure {
+  const { resting, surfaces } = strength.asked;
   const all = [...resting.feet, ...surfaces.flatMap(({ region }) => region.flat())];
   const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
   const [minX, minY] = [Math.min(...xs), Math.min(...ys)];
   const [wide, deep] = [Math.max(...xs) - minX, Math.max(...ys) - minY];
   const factor = Math.min(MOST[0] / wide, MOST[1] / deep);
   const [width, height] = [wide * factor + 2 * ROUND, deep * factor + 2 * ROUND];
-  // the place a push or a load tips it most easily
-  const worst = margins
-    .filter(({ unit, better, at }) => unit === 'N' && better === 'more' && at !== undefined)
-    .toSorted((a, b) => a.figure - b.figure)[0];
+  const first = tipsFirst(strength);
   return {
     kind: 'drawn',
     width,
@@ -53,12 +50,9 @@ export function feetFigure({ asked, margins }: Strength): DrawnFigure {
           'thick: the line round the feet; thin: what is stood on; cross: centre of mass',
         ),
       ];
-      if (!worst?.at) return drawn;
-      const [x, y] = worst.at;
-      const at = on(x, y);
-      const [over] = footLines(resting).toSorted((a, b) => a.inside([x, y]) - b.inside([x, y]));
-      const [dx, dy] = over?.out ?? [0, 0];
-      const tip: Vec2 = [at[0] + 9 * dx, at[1] + 9 * dy];
+      if (!first) return drawn;
+      const at = on(first.at[0], first.at[1]);
+      const tip: Vec2 = [at[0] + 9 * first.out[0], at[1] + 9 * first.out[1]];
       return [
         ...drawn,
         disc('visible', at, 1.4),

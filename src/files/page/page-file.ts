@@ -22,6 +22,8 @@ export function pageFile(made: Made, viewer: string): OutputFile {
     findings,
     glueUp: bench.glueUp.glueUp,
     revision,
+    strength: made.papers.strength,
+    say: made.say,
     edges: new Map(parts.map(({ id, solid }) => [id, solid])),
   });
   const still = viewSvg(isometricView(solids), `${solids.design.title}, seen from a corner`);

@@ -2,7 +2,7 @@ import { exploded } from '../../assembly/index.js';
 import type { Finding } from '../../checks/index.js';
 import { colourOf } from '../../drawing/index.js';
 import { add, eachAxis, type Frame, pointOut, scale, type Vec3, WORLD } from '../../frame/index.js';
-import { fixed, printLength } from '../../length/index.js';
+import { fixed, printLength, type Say } from '../../length/index.js';
 import { type GlueUp, inBoth } from '../../shop/index.js';
 import {
   allSolids,
@@ -14,7 +14,15 @@ import {
   type Solids,
   type TenonMeasure,
 } from '../../solid/index.js';
-import type { PreviewBox, PreviewData, PreviewJoint, PreviewPiece, PreviewStep } from '../../viewer/index.js';
+import { type Strength, sayFigure, tipsFirst } from '../../strength/index.js';
+import type {
+  PreviewBox,
+  PreviewData,
+  PreviewJoint,
+  PreviewPiece,
+  PreviewStanding,
+  PreviewStep,
+} from '../../viewer/index.js';
 import { joinedCorners } from '../solids/index.js';
 import { previewFinding } from './preview-findings.js';
 
@@ -25,6 +33,9 @@ export interface PreviewParts {
   readonly findings: readonly Finding[];
   readonly glueUp: GlueUp;
   readonly revision: string;
+  /** How it stands; undefined when nothing says what its surfaces are for. */
+  readonly strength: Strength | undefined;
+  readonly say: Say;
   /** Edges of each body by its id, when they are known already. */
   readonly edges?: ReadonlyMap<string, FeatureEdges>;
 }
@@ -56,10 +67,31 @@ export function previewData(parts: PreviewParts): PreviewData {
     ),
     steps: glueUp.steps.map((step) => stepOf(solids, glueUp, step)),
     findings: parts.findings.map((finding) => previewFinding(solids, finding)),
+    ...(parts.strength && { stands: standingOf(parts.strength, parts.say) }),
     cautions: [
       ...design.notes,
       'Wear eye, ear and dust protection; secure the work; unplug the router before you change a cutter; no climb cuts by hand.',
     ],
+  };
+}
+
+/** Length of the arrow where it tips first, mm. */
+const ARROW = 70;
+
+function standingOf(strength: Strength, say: Say): PreviewStanding {
+  const { feet, floor } = strength.asked.resting;
+  const line = feet.map(([x, y]): Vec3 => [x, y, floor]);
+  const first = tipsFirst(strength);
+  if (!first) return { feet: line };
+  const { at, out, margin } = first;
+  const { figure, unit } = margin;
+  return {
+    feet: line,
+    first: {
+      at,
+      to: add(at, [ARROW * out[0], ARROW * out[1], 0]),
+      text: `it tips first here, at ${sayFigure(say, figure, unit)}`,
+    },
   };
 }
 

@@ -8,7 +8,7 @@ const LEAST_ROUND = 45;
 
 /** A finding with the pieces it is about, and the place to look at. */
 export function previewFinding(solids: Solids, finding: Finding): PreviewFinding {
-  const { level, message, basis, subjects } = finding;
+  const { level, message, basis, subjects, at } = finding;
   const pieces = [...new Set(subjects.flatMap((id) => piecesOf(solids, id)))];
   return {
     level,
@@ -16,7 +16,7 @@ export function previewFinding(solids: Solids, finding: Finding): PreviewFinding
     remedy: remedyWords(finding),
     basis,
     pieces,
-    ...placeOf(solids, subjects, pieces),
+    ...(at ? { at, round: LEAST_ROUND } : placeOf(solids, subjects, pieces)),
   };
 }
 

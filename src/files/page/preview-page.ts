@@ -50,7 +50,7 @@ export function previewPage(
 <div class="head"><h1>${title}</h1><button type="button" id="theme">Dark</button></div>
 <p>${data.box.sides.map(({ name, mmText, inchText }) => `${name} ${mmText} = ${svgText(inchText)}`).join('<br>')}</p>
 <p class="soft">Revision ${svgText(data.revision)}</p>
-${LOOK}
+${look(data)}
 ${putTogether(data)}
 <h2>Findings</h2><div id="findings">${findingRows(data)}</div>
 <h2>Boards</h2>${boardRows(data)}
@@ -87,7 +87,7 @@ const keyRows = (): string =>
     .map(({ shown, does }) => `<li><kbd>${shown}</kbd> ${does}</li>`)
     .join('');
 
-const LOOK = `<div class="live">
+const look = (data: PreviewData): string => `<div class="live">
 <h2>Look</h2>
 <label>drawn apart<input id="apart" type="range" min="0" max="1" step="0.01" value="0"></label>
 <label>section plane<select id="axis"><option value="">none</option><option value="0">across the width</option><option value="1">across the depth</option><option value="2">level</option></select></label>
@@ -95,6 +95,7 @@ const LOOK = `<div class="live">
 <p class="soft" id="cut-place"></p>
 <label class="tick"><input id="through" type="checkbox">see through boards</label>
 <label class="tick"><input id="sizes" type="checkbox">overall sizes</label>
+<label class="tick"${data.stands ? '' : ' hidden'}><input id="stands" type="checkbox">how it stands: the line round its feet, and where it tips first</label>
 <div class="bar"><button type="button" id="hide">hide the selection</button><button type="button" id="show-all">show all</button></div>
 <p class="soft">The lines on the floor are 100 mm apart.</p>
 </div>`;

@@ -1,14 +1,19 @@
 import type { Tools } from '../../model/index.js';
 import { cutterDiameters } from '../../tables/index.js';
 import { SAME_POINT } from '../../tolerances.js';
+import { toldBy } from './season-of.js';
 import type { Shop } from './shop.js';
 
 /** What a model may choose from: the shop's cutters by what is written on them, or the usual ones when it names none. */
-export const toolsOf = ({ cutters }: Shop): Tools => ({
-  cutters: cutters.length > 0 ? cutters.map(({ nominal }) => nominal) : cutterDiameters(),
-  deepest: (wanted) => {
-    const same = cutters.filter(({ nominal }) => Math.abs(nominal - wanted) < SAME_POINT);
-    const known = (same.length > 0 ? same : cutters).flatMap(({ cuttingLength }) => cuttingLength ?? []);
-    return known.length > 0 ? Math.max(...known) : undefined;
-  },
-});
+export const toolsOf = (shop: Shop): Tools => {
+  const { cutters } = shop;
+  return {
+    cutters: cutters.length > 0 ? cutters.map(({ nominal }) => nominal) : cutterDiameters(),
+    deepest: (wanted) => {
+      const same = cutters.filter(({ nominal }) => Math.abs(nominal - wanted) < SAME_POINT);
+      const known = (same.length > 0 ? same : cutters).flatMap(({ cuttingLength }) => cuttingLength ?? []);
+      return known.length > 0 ? Math.max(...known) : undefined;
+    },
+    season: toldBy(shop).season,
+  };
+};

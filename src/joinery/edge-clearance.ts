@@ -1,0 +1,39 @@
+import { dot, type Vec3 } from '../frame/index.js';
+import { movedBy, rising, type Season, strainOf } from '../movement/index.js';
+import { SAME_POINT } from '../tolerances.js';
+import { PRACTICE } from './practice.js';
+import { LENGTH_STEP } from './row.js';
+import type { Side } from './side.js';
+
+/** Kept beyond what a tenon swells, mm. Common practice, no source. */
+export const SWELL_SPARE = 0.5;
+
+/**
+ * How much a tenon grows more than its mortise, from the day it is glued until the wood is dampest, as a share of its width: in
+ * the worse of its two boards. The tenon is taken to be of the wood of the first.
+ *
+ * @param along unit, the way the mortises run, assembly frame
+ */
+export function swelling(sides: readonly [Side, Side], along: Vec3, season: Season): number {
+  const own = strainOf(sides[0].board.material, season.cut).width;
+  const moved = sides.map(({ board, place }) =>
+    dot(movedBy(strainOf(board.material, season.cut), place, along), along),
+  );
+  return Math.max(own - Math.min(...moved), 0) * rising(season);
+}
+
+/**
+ * What a tenon is narrower than its mortise, mm: the usual millimetre, and more where a wide one swells.
+ *
+ * @param share of its width that it grows
+ * @param spare kept beyond that, mm
+ * @example edgeOfTenon(120, 0.0082, 0.5) // 1.5
+ */
+export const edgeOfTenon = (width: number, share: number, spare: number): number =>
+  Math.max(PRACTICE.edgeClearance, stepped(share * width + spare));
+
+/** The same from the length of the mortise. */
+export const edgeInMortise = (length: number, share: number, spare: number): number =>
+  Math.max(PRACTICE.edgeClearance, stepped((share * length + spare) / (1 + share)));
+
+const stepped = (size: number): number => Math.ceil(size / LENGTH_STEP - SAME_POINT) * LENGTH_STEP;
