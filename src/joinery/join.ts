@@ -8,8 +8,9 @@ import { type Draft, draftOf, type Joinable } from './draft.js';
 import type { Joint, PatchLeft } from './joint.js';
 import { type Laid, laidOut } from './layout.js';
 import { makeWay } from './make-way.js';
+import { tooNear } from './meetings.js';
 import { checkedOptions, type JoinOptions } from './options.js';
-import { jointOf, mortisesIn, withMortises } from './parts.js';
+import { jointOf, mortisesIn, pocketsIn, withMortises } from './parts.js';
 
 /** Two boards to be joined, by id. */
 export interface JoinRequest {
@@ -48,7 +49,8 @@ export interface Joined {
  * @param b the other
  * @param options lengths mm; what is left out follows {@link PRACTICE}
  * @returns both boards with their mortises, and a joint for every patch
- * @throws JoinError `no-contact` when the boards do not touch, `no-room` when no seat is large enough, `join-option`
+ * @throws JoinError `no-contact` when the boards do not touch, `no-room` when no seat is large enough, `join-option`,
+ *   `joint-twice` when two joints want the same place
  */
 export function join(a: Joinable, b: Joinable, options: JoinOptions = {}): Joined {
   const [idA, idB] = [a.board.id, b.board.id];
@@ -78,6 +80,7 @@ export function joinAll(
     asked.flatMap(({ laid: one }) => one),
     standing,
   );
+  joinedOnce(laid);
   const boards = new Map([...standing].map(([id, { board }]) => [id, board]));
   const joints = laid.map((one, i) => {
     const joint = jointOf(one, gaveWay[i]!);
@@ -88,6 +91,24 @@ export function joinAll(
     return joint;
   });
   return { boards, joints, patchesLeft: asked.flatMap(({ left }) => left) };
+}
+
+/** Two joints of one pair of boards stand apart: who joins them twice in one place has said it twice. */
+function joinedOnce(laid: readonly Laid[]): void {
+  const cut = (one: Laid, board: string) => pocketsIn(one, one.draft.sides[0].board.id === board ? 0 : 1);
+  const first = new Map<string, readonly Laid[]>();
+  for (const one of laid) {
+    const [a, b] = one.draft.sides.map(({ board }) => board.id).toSorted();
+    const pair = `${a} and ${b}`;
+    const earlier = first.get(pair) ?? [];
+    const same = earlier.find((other) => tooNear(one, cut(one, a!), other, cut(other, a!)));
+    if (same)
+      throw new JoinError(
+        'joint-twice',
+        `joint ${one.draft.id}: joint ${same.draft.id} joins ${pair} in the same place already: leave one of the two out, or give each its own patches or places`,
+      );
+    first.set(pair, [...earlier, one]);
+  }
 }
 
 interface Asked {

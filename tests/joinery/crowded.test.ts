@@ -4,7 +4,7 @@ import { makeBoard, withGroove } from '../../src/board/index.js';
 import { failed } from '../../src/checks/index.js';
 import { stlFiles } from '../../src/files/solids/solid-files.js';
 import { dot, frame, frameIn, frameOut, subtract, unit, type Vec3, WORLD } from '../../src/frame/index.js';
-import { endsShape, type Joint, meanLength, PRACTICE } from '../../src/joinery/index.js';
+import { endsShape, type JoinOptions, type Joint, meanLength, PRACTICE } from '../../src/joinery/index.js';
 import { speaker } from '../../src/length/index.js';
 import { polygon } from '../../src/profile/index.js';
 import { builtInShop, tenonSchedule } from '../../src/shop/index.js';
@@ -272,6 +272,21 @@ describe('boards that touch in several patches', () => {
       'joint side/plinth: it asks for patch 3, but its boards touch in 2: give numbers from 1 to 2',
     );
     expect(refusal(() => arched({ foot2: 20, options: { patches: [1, 2] } })).code).toBe('no-room');
+  });
+
+  test('joined twice they are refused, unless each joint has a patch of its own', () => {
+    const twice = (one: JoinOptions, other: JoinOptions) =>
+      design(
+        arched().boards.map(({ board, place }) => ({ board: { ...board, mortises: [] }, place })),
+        [
+          { a: 'side', b: 'plinth', options: one },
+          { a: 'plinth', b: 'side', options: { ...other, id: 'again' } },
+        ],
+      );
+    expect(refusal(() => twice({}, {})).message).toBe(
+      'joint again.1: joint side/plinth.1 joins plinth and side in the same place already: leave one of the two out, or give each its own patches or places',
+    );
+    expect(twice({ patches: [1] }, { patches: [2] }).joints).toHaveLength(2);
   });
 
   test('with no room anywhere the largest is refused', () => {
