@@ -13,6 +13,17 @@ const CODES = {
   count: 'clamps-too-few',
 } as const;
 
+/** Ids one after the other told by the first and the last: `C5, C7 to C9`. */
+const inRuns = (ids: readonly string[]): string => {
+  const runs: string[][] = [];
+  for (const id of ids) {
+    const run = runs.at(-1);
+    if (run && Number(id.slice(1)) === Number(run.at(-1)!.slice(1)) + 1) run.push(id);
+    else runs.push([id]);
+  }
+  return runs.map((run) => (run.length > 2 ? `${run[0]} to ${run.at(-1)}` : run.join(', '))).join(', ');
+};
+
 /** Every clamp of every stage is at hand: it opens so far, reaches in so far, and there are enough at once. */
 export function clampsAtHand({ clamps, held, say }: Bench): readonly Finding[] {
   if (!clamps || !held) return [];
@@ -30,15 +41,15 @@ export function clampsAtHand({ clamps, held, say }: Bench): readonly Finding[] {
       0,
     );
     const needed = clamps.clamps.filter((clamp) => clamp.stage === stage).length;
-    const ids = mine.map(({ id }) => id).join(', ');
     const many = mine.length > 1;
+    const told = `clamp${many ? 's' : ''} ${inRuns(mine.map(({ id }) => id))}`;
     // figures that would print alike are printed finer
-    const told = (mm: number, other: number) =>
+    const finer = (mm: number, other: number) =>
       say.length(mm) === say.length(other) ? say.fine(mm) : say.length(mm);
     const why = {
-      opening: `must open ${told(opening, longest)}; the longest in ${name} opens ${told(longest, opening)}`,
-      throat: `must reach in ${told(throat, reach)} from the bar and open ${say.length(opening)}; the deepest of those that open so far reaches ${told(reach, throat)}`,
-      count: `${many ? 'are' : 'is'} wanted as well: the stage takes ${needed} clamps at once, and those in ${name} that would do are in use`,
+      opening: `${told} must open ${finer(opening, longest)}; the longest at hand (${name}) opens ${finer(longest, opening)}`,
+      throat: `${told} must reach in ${finer(throat, reach)} from the bar and open ${say.length(opening)}; the deepest at hand that opens so far reaches ${finer(reach, throat)}`,
+      count: `no clamp at hand (${name}) is left for ${told}: the stage takes ${needed} at once`,
     }[wants];
     const figures = {
       opening: [longest, opening],
@@ -52,8 +63,8 @@ export function clampsAtHand({ clamps, held, say }: Bench): readonly Finding[] {
       measured: figures[0]!,
       limit: figures[1]!,
       unit: wants === 'count' ? '' : 'mm',
-      message: `stage ${stage} of the glue-up: clamp${many ? 's' : ''} ${ids} ${why}`,
-      remedy: `borrow or buy ${mine.length} that open${many ? '' : 's'} ${say.length(upTo(opening))} with a throat of ${say.length(upTo(throat))}, and add them to clamps in the shop file; or hold the joint with a strap`,
+      message: `stage ${stage} of the glue-up: ${why}`,
+      remedy: `borrow or buy ${mine.length} that open${many ? '' : 's'} ${say.length(upTo(opening))} with a throat of ${say.length(upTo(throat))}, and add ${many ? 'them' : 'it'} to clamps in the shop file; or hold the joint with a strap`,
       basis: 'the clamps the shop file names',
     };
   });

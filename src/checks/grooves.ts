@@ -84,7 +84,7 @@ function near(
           : `groove ${groove.id} of ${id} leaves ${left} of wood beside the mortise for tenon ${tenon}; it should leave at least ${least}`,
       remedy: ends
         ? `stop the groove at least ${say.fine(Math.ceil(nearer!.at * 10) / 10)} before its ${nearer!.end} (stop.${nearer!.end})`
-        : 'move the joint off the groove (shiftAcross), or move the groove or cut it shallower',
+        : 'move the joint off the groove, or move the groove or cut it shallower',
       basis: wall === 0 ? MEASURED : COMMON_PRACTICE,
     },
   ];

@@ -1,6 +1,14 @@
 import type { Design } from '../assembly/index.js';
 import type { Say } from '../length/index.js';
-import { clampPlan, holdingsOf, jigAtHand, provedGlueUp, type Shop, toldBy } from '../shop/index.js';
+import {
+  clampPlan,
+  holdingsOf,
+  jigAtHand,
+  provedGlueUp,
+  type Shop,
+  stagedByClamps,
+  toldBy,
+} from '../shop/index.js';
 import { measureJoints, type Solids } from '../solid/index.js';
 import { assemblyPath } from './assembly-path.js';
 import type { Bench, Check } from './bench.js';
@@ -77,16 +85,18 @@ export type BenchInShop = Bench & Required<Pick<Bench, 'held' | 'glueUp' | 'clam
 
 /** The bench with the shop at hand: how each mortise is held, and the order of glue-up, each worked out once. */
 export function benchInShop(bench: Bench, shop: Shop, jigDesign: Design): BenchInShop {
+  const { design } = bench.solids;
   const jig = jigAtHand(jigDesign);
-  const held = { ...holdingsOf(bench.solids.design, jig, shop, bench.say), jig, shop };
-  const glueUp = provedGlueUp(bench.solids, shop.glue);
+  const held = { ...holdingsOf(design, jig, shop, bench.say), jig, shop };
+  const proved = provedGlueUp(bench.solids, shop.glue);
+  const glueUp = { ...proved, glueUp: stagedByClamps(design, proved.glueUp, shop) };
   const told = toldBy(shop);
   return {
     ...bench,
     held,
     glueUp,
     told,
-    clamps: clampPlan(bench.solids.design, glueUp.glueUp, shop.clamps),
+    clamps: clampPlan(design, glueUp.glueUp, shop.clamps),
   };
 }
 

@@ -52,10 +52,14 @@ function alike(findings: readonly Finding[]): readonly [Finding, ...Finding[]][]
   return [...groups.values()];
 }
 
+/** A few ids, or the first and how many more; the summary has them all. */
+const some = (ids: readonly string[]): string =>
+  ids.length <= 3 ? ids.join(' and ') : `${ids[0]} and ${ids.length - 1} others`;
+
 const more = (others: readonly Finding[]): string =>
   others.length === 0
     ? ''
-    : ` (and ${others.length} more like it: ${others.map(({ subjects }) => subjects.join(' and ')).join(', ')})`;
+    : ` (and ${others.length} more like it: ${others.map(({ subjects }) => some(subjects)).join(', ')})`;
 
 /** Files with their sizes, as paths from the folder the person stands in. */
 export function printFiles(files: readonly MadeFile[], cwd: string, width: number): string {

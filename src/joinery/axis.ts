@@ -65,7 +65,7 @@ export function leanOf(
     throw new JoinError(
       'axis-lean',
       (say) =>
-        `joint ${joint}: its axis leans ${say.angle(lean)} from square to its seat; it may lean ${say.angle(MOST_LEAN_DEG)} at most: turn the axis or use 'face'`,
+        `joint ${joint}: its mortises lean ${say.angle(lean)} from square to its seat; they may lean ${say.angle(MOST_LEAN_DEG)} at most: let them run square to it, or nearer to square`,
     );
   }
   const [dx, dy, dz] = directionIn(seat, d);

@@ -143,7 +143,7 @@ function rowsApart(draft: Draft, patchSide: Side, foot: Footprint, swath: number
     refuse(
       draft.id,
       (say) =>
-        `two rows of mortises ${say.fine(swath)} wide leave ${say.lengths(Math.max(wood, 0), PRACTICE.wall)[0]} of wood beside and between them on a seat ${say.length(wide)} wide; at least ${say.lengths(Math.max(wood, 0), PRACTICE.wall)[1]} must be left: give rows 1, use a thinner cutter or thicker boards`,
+        `two rows of mortises ${say.fine(swath)} wide leave ${say.lengths(Math.max(wood, 0), PRACTICE.wall)[0]} of wood beside and between them on a seat ${say.length(wide)} wide; at least ${say.lengths(Math.max(wood, 0), PRACTICE.wall)[1]} must be left: ask for one row, or use a thinner cutter or thicker boards`,
     );
   }
   return (wood + swath) / 2;
@@ -156,7 +156,7 @@ function fitsMouth(draft: Draft, patchSide: Side, foot: Footprint): void {
     refuse(draft.id, (say) =>
       mouth
         ? `its seat is ${say.length(mouth.to - mouth.from)} wide; it must be at least as wide as the cutter, ${say.fine(swath)}: use a thinner cutter or thicker boards`
-        : `no straight mortise fits ${foot.across === 0 ? 'round' : `${say.fine(foot.across)} off`} the middle of its seat, ${say.length(Math.max(draft.length, draft.width))} long and ${say.length(Math.min(draft.length, draft.width))} wide: change shiftAcross, or keep openings out of the seat`,
+        : `no straight mortise fits ${foot.across === 0 ? 'round' : `${say.fine(foot.across)} off`} the middle of its seat, ${say.length(Math.max(draft.length, draft.width))} long and ${say.length(Math.min(draft.length, draft.width))} wide: shift the mortises across it, or keep openings out of the seat`,
     );
   } else if (
     foot.across - swath / 2 < mouth.from - SAME_POINT ||
@@ -166,7 +166,7 @@ function fitsMouth(draft: Draft, patchSide: Side, foot: Footprint): void {
     refuse(
       draft.id,
       (say) =>
-        `shiftAcross puts its mortises ${say.fines(foot.across, most)[0]} off the middle of its seat; ${say.fines(foot.across, most)[1]} either way is the most there is room for: shift them less`,
+        `the shift across puts its mortises ${say.fines(foot.across, most)[0]} off the middle of its seat; ${say.fines(foot.across, most)[1]} either way is the most there is room for: shift them less`,
     );
   }
 }

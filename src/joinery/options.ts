@@ -95,6 +95,9 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
   'shiftAlong',
 ]);
 
+/** An option's name as words: `end gap`. */
+const worded = (name: string): string => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
 /** @throws JoinError for an option that does not exist or a size that is not a usable number */
 export function checkedOptions(joint: string, boards: readonly string[], options: JoinOptions): JoinOptions {
   const refuse = (text: string | ((say: Voice) => string)): never => {
@@ -110,12 +113,12 @@ export function checkedOptions(joint: string, boards: readonly string[], options
   for (const name of ['cutter', 'tenonWidth', 'tenonThickness', 'spacing', 'deepest'] as const) {
     const value = options[name];
     if (value !== undefined && value <= 0)
-      refuse((say) => `${name} is ${say.fine(value)}; it must be more than 0: give more`);
+      refuse((say) => `${worded(name)} is ${say.fine(value)}; it must be more than 0: give more`);
   }
   for (const name of ['cheekClearance', 'edgeClearance', 'endGap', 'endInset', 'web'] as const) {
     const value = options[name];
     if (value !== undefined && value < 0)
-      refuse((say) => `${name} is ${say.fine(value)}; it must be 0 or more: give more`);
+      refuse((say) => `${worded(name)} is ${say.fine(value)}; it must be 0 or more: give more`);
   }
   checkedAxis(joint, options.axis);
   checkedPlaces(options, boards, refuse);

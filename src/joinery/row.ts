@@ -60,7 +60,7 @@ export function layOut(joint: string, room: Span, of: RowRequest): Row {
   const mortises = count === 1 ? 'a mortise' : `${count} mortises`;
   const least = leastLength(of);
   const tooShort = (seat: string, kept: string, long: string, needed: string) =>
-    `its seat is ${seat} long; with ${kept} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${long} long; it must be at least ${needed}: use fewer tenons, less wood kept at each end, a thinner cutter or wider boards`;
+    `its seat is ${seat} long; with ${kept} kept at each end and ${count === 1 ? '1 tenon' : `${count} tenons`} a mortise would be ${long} long; it must be at least ${needed}: ${count === 1 ? 'keep' : 'use fewer tenons, keep'} less wood at each end, or use a thinner cutter or wider boards`;
   if (length < least - SAME_POINT) {
     refuse((say) =>
       given === undefined
@@ -79,7 +79,7 @@ export function layOut(joint: string, room: Span, of: RowRequest): Row {
   if (Math.abs(of.shift) > most + SAME_POINT) {
     refuse(
       (say) =>
-        `shiftAlong moves ${mortises} by ${say.fines(of.shift, most)[0]}; beyond ${say.fines(of.shift, most)[1]} either way they leave the wood: shift less or use narrower tenons`,
+        `the shift along its seat moves ${mortises} by ${say.fines(of.shift, most)[0]}; beyond ${say.fines(of.shift, most)[1]} either way they leave the wood: shift less or use narrower tenons`,
     );
   }
   const first = (room.from + room.to) / 2 - spread / 2 + of.shift;

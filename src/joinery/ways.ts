@@ -80,7 +80,7 @@ const cannotBeHad = (
   const mate = isJoint(other) ? laid[other.index === index ? one.index : other.index]!.draft.id : other.id;
   return new JoinError(
     'no-room',
-    `joint ${joint}: meet is ${meet}, but its tenons cannot make way for ${mate} in ${board} like that: leave out meet, or the depths, shiftAcross, shiftAlong or tenonWidth that prevent it`,
+    `joint ${joint}: meet is ${meet}, but its tenons cannot make way for ${mate} in ${board} like that: leave out meet, or the depths, shifts or tenon width that prevent it`,
   );
 };
 

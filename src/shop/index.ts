@@ -66,6 +66,7 @@ export {
   type PadUse,
   padBoard,
   padUse,
+  stagedByClamps,
 } from './clamps/index.js';
 export {
   type Blocked,

@@ -214,6 +214,6 @@ test('an axis that is no axis, or lies too flat, is refused with what is allowed
   expect(() => post('sideways' as unknown as AxisOption)).toThrow(/axis is "sideways"; it must be 'face'/);
   expect(() => post([0, 0, 0])).toThrow(/not zero/);
   expect(() => post([0, Number.NaN, 1])).toThrow(/it must be/);
-  expect(() => post('along b')).toThrow(/leans 90° from square to its seat; it may lean 45° at most/);
-  expect(() => post([1, 0, -0.99])).toThrow(/leans 45/);
+  expect(() => post('along b')).toThrow(/lean 90° from square to its seat; they may lean 45° at most/);
+  expect(() => post([1, 0, -0.99])).toThrow(/lean 45/);
 });

@@ -338,7 +338,7 @@ describe('rows', () => {
     // (60 − 24) / 3 = 12 of wood, then 6 to the middle
     expect(heights).toEqual([18, 42]);
     expect(of.tenons).toHaveLength(4);
-    expect(refusal(() => long({ rows: 2 }, 20)).message).toContain('give rows 1');
+    expect(refusal(() => long({ rows: 2 }, 20)).message).toContain('ask for one row');
     expect(refusal(() => long({ rows: 3 })).message).toContain('it asks for 3 rows: give 1 or 2');
   });
 });

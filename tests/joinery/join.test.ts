@@ -216,12 +216,12 @@ describe('what cannot be done is refused with the figures and the remedy', () =>
   test.each<[JoinOptions, string, string]>([
     [{ cutter: 0 }, 'join-option', 'cutter is 0 mm; it must be more than 0'],
     [{ cutter: Number.NaN }, 'join-option', 'cutter is NaN: give a number'],
-    [{ tenonWidth: -1 }, 'join-option', 'tenonWidth is -1 mm; it must be more than 0'],
-    [{ tenonThickness: 0 }, 'join-option', 'tenonThickness is 0 mm'],
-    [{ cheekClearance: -0.1 }, 'join-option', 'cheekClearance is -0.1 mm; it must be 0 or more'],
-    [{ edgeClearance: -1 }, 'join-option', 'edgeClearance is -1 mm'],
-    [{ endGap: -1 }, 'join-option', 'endGap is -1 mm'],
-    [{ endInset: -1 }, 'join-option', 'endInset is -1 mm'],
+    [{ tenonWidth: -1 }, 'join-option', 'tenon width is -1 mm; it must be more than 0'],
+    [{ tenonThickness: 0 }, 'join-option', 'tenon thickness is 0 mm'],
+    [{ cheekClearance: -0.1 }, 'join-option', 'cheek clearance is -0.1 mm; it must be 0 or more'],
+    [{ edgeClearance: -1 }, 'join-option', 'edge clearance is -1 mm'],
+    [{ endGap: -1 }, 'join-option', 'end gap is -1 mm'],
+    [{ endInset: -1 }, 'join-option', 'end inset is -1 mm'],
     [{ web: -1 }, 'join-option', 'web is -1 mm'],
     [{ shiftAcross: Number.POSITIVE_INFINITY }, 'join-option', 'shiftAcross is Infinity'],
     [{ tenons: 0 }, 'join-option', 'it asks for 0 tenons: give a whole number, 1 or more'],
@@ -263,13 +263,13 @@ describe('what cannot be done is refused with the figures and the remedy', () =>
     [
       { shiftAcross: 7 },
       'no-room',
-      'shiftAcross puts its mortises 7 mm off the middle of its seat; 6.525 mm either way is the most',
+      'the shift across puts its mortises 7 mm off the middle of its seat; 6.525 mm either way is the most',
     ],
     [{ shiftAcross: 30 }, 'no-room', 'no straight mortise fits 30 mm off the middle of its seat'],
     [
       { shiftAlong: 13, tenons: 1 },
       'no-room',
-      'shiftAlong moves a mortise by 13 mm; beyond 12.75 mm either way',
+      'the shift along its seat moves a mortise by 13 mm; beyond 12.75 mm either way',
     ],
   ])('%o', (options, code, text) => {
     const error = refusal(() => join(one, two, options));

@@ -1,16 +1,18 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import frameModel from '../../models/frame.js';
 import stoolModel from '../../models/stool.js';
 import type { Design } from '../../src/assembly/index.js';
 import { add, angleDeg, dot, length, scale, subtract, type Vec3 } from '../../src/frame/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import {
+  builtInShop,
   type Clamp,
   clampPlan,
   glueUp,
   jawsOutOfParallel,
   offcutWedges,
   padBoard,
+  stagedByClamps,
 } from '../../src/shop/index.js';
 import {
   gap,
@@ -177,4 +179,35 @@ test('an opening is verified against the clamps at hand, none of them used twice
   expect(verdicts({ opening: 416.1, throat: 80, count: 2 })).toEqual(['passed', 'passed']);
   expect(verdicts({ opening: 416.1, throat: 80, count: 1 })).toEqual(['passed', 'failed']);
   expect(verdicts({ opening: 415, throat: 80, count: 9 })).toEqual(['failed', 'failed']);
+});
+
+describe('a glue-up that wants more clamps at once than there are', () => {
+  const design = built(stoolModel, { treads: 2 });
+  const { glue, clamps } = builtInShop('mm');
+  const up = glueUp(design, glue);
+  const stagesOf = (atHand: typeof clamps) => {
+    const staged = stagedByClamps(design, up, { ...(glue && { glue }), clamps: atHand });
+    const plan = clampPlan(design, staged, atHand);
+    expect(staged.stages.flatMap(({ steps }) => steps)).toEqual(up.steps.map(({ id }) => id));
+    return {
+      steps: staged.stages.map(({ steps }) => steps.length),
+      joints: staged.stages.map(({ joints }) => joints),
+      failed: plan.clamps.filter(({ verdict }) => verdict === 'failed').length,
+    };
+  };
+
+  test('is done in stages, so that the clamps go round: both sides of a two-tread stool first, then its treads', () => {
+    expect(clampPlan(design, up, clamps).clamps.filter(({ wants }) => wants === 'count')).toHaveLength(3);
+    expect(stagesOf(clamps)).toEqual({ steps: [4, 2], joints: [4, 4], failed: 0 });
+  });
+
+  test('stays in one stage where the clamps suffice, where none are told, and where stages are of no help', () => {
+    expect(stagesOf([{ opening: 600, throat: 95, count: 11 }])).toEqual({
+      steps: [6],
+      joints: [8],
+      failed: 0,
+    });
+    expect(stagesOf([])).toEqual({ steps: [6], joints: [8], failed: 0 });
+    expect(stagesOf([{ opening: 300, throat: 95, count: 11 }]).steps).toEqual([6]);
+  });
 });

@@ -111,7 +111,7 @@ function read(solids: Solids) {
       .map(([joint, , board]) => [joint!, idOf(board!)]),
   );
   const bodies = (names: string) => {
-    const ids = names.split(' with ').map(idOf);
+    const ids = names.split(/, | and /).map(idOf);
     const tenons = design.joints
       .filter(({ id }) => ids.includes(into.get(id)!))
       .flatMap((joint) => joint.tenons.map(({ id }) => solids.tenons.get(id)!.body));

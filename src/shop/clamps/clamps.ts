@@ -1,16 +1,14 @@
 import type { Design } from '../../assembly/index.js';
 import { add, angleDeg, dot, length, scale, subtract, type Vec3 } from '../../frame/index.js';
 import type { Joint } from '../../joinery/index.js';
-import type { ClampAtHand, Verdict } from '../at-hand/index.js';
-import { entriesOf, type GlueUp } from '../glue-up/index.js';
+import type { ClampAtHand, Shop, Verdict } from '../at-hand/index.js';
+import { type GlueStep, type GlueUp, gluedStages } from '../glue-up/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
-import type { Clamp, ClampEnd } from './clamp.js';
-import { bearingOn, type StandingFaces, standingFaces } from './clamp-bearing.js';
-import { type ClampLine, clampLines, middleOf } from './clamp-lines.js';
-import { padId, padUse } from './clamp-pad.js';
+import type { Clamp } from './clamp.js';
+import { middleOf } from './clamp-lines.js';
 import { type ClampPad, padsOf } from './clamp-pads.js';
-import { throatOf } from './clamp-throat.js';
 import { clampsChosen } from './clamps-chosen.js';
+import { type ClampDraft, type GluedSoFar, gluedAfter, stageClamps, ungluedYet } from './stage-clamps.js';
 
 /** How far the resultant of a joint's clamps passes from its middle. */
 export interface ClampOffset {
@@ -35,112 +33,69 @@ export interface ClampPlan {
  * @param atHand the shop's clamps; none makes every verdict `not verified`
  */
 export function clampPlan(design: Design, up: GlueUp, atHand: readonly ClampAtHand[] = []): ClampPlan {
-  const standing = standingFaces(design.boards);
-  const entries = entriesOf(design);
   const clamps: Clamp[] = [];
   const offsets: ClampOffset[] = [];
   const unclamped: { stage: number; joint: string }[] = [];
-  const glued = new Set<string>();
-  // each board's group as it stands so far
-  const together = new Map(
-    design.boards.map(({ board }): [string, readonly string[]] => [board.id, [board.id]]),
-  );
+  let soFar = ungluedYet(design);
   for (const { number: stage } of up.stages) {
     const steps = up.steps.filter((step) => step.stage === stage);
-    for (const { moving, still } of steps) {
-      const group = [...moving, ...still];
-      for (const id of group) together.set(id, group);
+    const lines = stageClamps(soFar, steps);
+    for (const { line, clamps: set } of lines) {
+      if (set.length === 0) unclamped.push(...line.joints.map(({ id }) => ({ stage, joint: id })));
+      else offsets.push(...line.joints.map((joint) => offsetOf(joint, set, stage)));
     }
-    const closed = steps.flatMap(({ joints }) => joints);
-    const now = entries.filter(({ joint }) => closed.some((one) => one.joint === joint.id));
-    const drafts: Draft[] = [];
-    for (const lines of clampLines(design, entries, now, glued)) {
-      const set = clampsOf(standing, lines, stage, together.get(lines.rail)!);
-      if (set.length === 0) unclamped.push(...lines.joints.map(({ id }) => ({ stage, joint: id })));
-      else offsets.push(...lines.joints.map((joint) => offsetOf(joint, set, stage)));
-      drafts.push(...set);
-    }
-    for (const { joint } of closed) glued.add(joint);
+    const drafts = lines.flatMap(({ clamps: set }) => set);
     const chosen = clampsChosen(drafts, atHand);
     drafts.forEach((clamp, i) => {
-      clamps.push({ id: `C${clamps.length + 1}`, ...clamp, ...chosen[i]! });
+      clamps.push({ id: `C${clamps.length + 1}`, stage, ...clamp, ...chosen[i]! });
     });
+    soFar = gluedAfter(soFar, steps);
   }
   return { clamps, pads: padsOf(design, clamps), offsets, unclamped };
 }
 
-type Draft = Omit<Clamp, 'id' | 'verdict' | 'wants'>;
-
-/** One or two clamps on a line, moved evenly apart until both jaws bear on flat wood. */
-function clampsOf(
-  standing: StandingFaces,
-  line: ClampLine,
-  stage: number,
-  boards: readonly string[],
-): readonly Draft[] {
-  const along = line.joints[0]!.seat.x;
-  const spread = line.width <= PRACTICE.oneClampUpTo ? [0] : apart(line.width);
-  let best: { set: Draft[]; under: number } | undefined;
-  for (const off of spread) {
-    const places = off === 0 ? [0] : [-off, off];
-    const set = places.flatMap((shift) => {
-      const clamp = clampAt(standing, line, add(line.through, scale(along, shift)), stage, boards);
-      return clamp ? [clamp] : [];
-    });
-    if (set.length < places.length) continue;
-    const under = Math.min(...set.flatMap(({ ends }) => ends.map((end) => end.under)));
-    if (!best || under > best.under + 0.001) best = { set, under };
-    if (under > 0.95) break;
-  }
-  return best?.set ?? [];
-}
-
-/** Half distances between two clamps: a quarter of the width first, then farther out, then nearer. */
-function apart(width: number): readonly number[] {
-  const quarter = width / 4;
-  const steps = Array.from({ length: Math.floor(width / 20) }, (_, i) => 5 * (i + 1));
-  const outer = steps
-    .map((step) => quarter + step)
-    .filter((off) => off <= width / 2 - PRACTICE.padBreadth / 2);
-  const inner = steps.map((step) => quarter - step).filter((off) => off >= PRACTICE.padBreadth / 2);
-  return [quarter, ...outer, ...inner];
-}
-
-function clampAt(
-  standing: StandingFaces,
-  { rail, joints, direction, bears }: ClampLine,
-  through: Vec3,
-  stage: number,
-  boards: readonly string[],
-): Draft | undefined {
-  const ends = [direction, scale(direction, -1)].map((outwards, i): ClampEnd | undefined => {
-    const bearing = bearingOn(standing, bears[i]!, through, outwards);
-    if (!bearing) return undefined;
-    const pad = padUse(padId(bearing.angleDeg), bearing.at, bearing.normal, outwards);
-    return {
-      ...bearing,
-      pad,
-      slideShare: Math.sin((bearing.angleDeg * Math.PI) / 180),
-      slides: bearing.angleDeg > PRACTICE.slidesAboveDeg,
-    };
-  });
-  const [one, other] = ends;
-  if (!one || !other) return undefined;
-  const opening = length(subtract(one.at, other.at)) + one.pad.thickness + other.pad.thickness;
-  return {
-    stage,
-    rail,
-    joints: joints.map(({ id }) => id),
-    through,
-    direction,
-    ends: [one, other],
-    opening,
-    throat: throatOf(standing, boards, through, direction, [one, other]),
+/**
+ * The same glue-up in more stages, where that lets the clamps at hand go round: those of an earlier stage are free again.
+ *
+ * A stage ends before a step that more clamps would be wanting for than if it were glued on its own.
+ */
+export function stagedByClamps(
+  design: Design,
+  up: GlueUp,
+  { clamps, glue }: Pick<Shop, 'clamps' | 'glue'>,
+): GlueUp {
+  let soFar = ungluedYet(design);
+  const wanting = (before: GluedSoFar, steps: readonly GlueStep[]) =>
+    clampsChosen(
+      stageClamps(before, steps).flatMap(({ clamps: set }) => set),
+      clamps,
+    ).filter(({ wants }) => wants === 'count').length;
+  const staged: GlueStep[] = [];
+  const end = (steps: readonly GlueStep[]) => {
+    const stage = (staged.at(-1)?.stage ?? 0) + 1;
+    staged.push(...steps.map((step) => ({ ...step, stage })));
+    soFar = gluedAfter(soFar, steps);
   };
+  for (const { number } of up.stages) {
+    const steps = up.steps.filter((step) => step.stage === number);
+    let stage: readonly GlueStep[] = [];
+    if (wanting(soFar, steps) === 0) stage = steps;
+    else
+      for (const step of steps) {
+        const apart = () => wanting(soFar, stage) + wanting(gluedAfter(soFar, stage), [step]);
+        if (stage.length > 0 && wanting(soFar, [...stage, step]) > apart()) {
+          end(stage);
+          stage = [];
+        }
+        stage = [...stage, step];
+      }
+    end(stage);
+  }
+  return { ...up, steps: staged, stages: gluedStages(staged, glue) };
 }
 
 /** The clamps of one joint pull like one on the mean of their lines: how far does it pass from the joint's middle? */
-function offsetOf(joint: Joint, set: readonly Draft[], stage: number): ClampOffset {
+function offsetOf(joint: Joint, set: readonly ClampDraft[], stage: number): ClampOffset {
   const middle = middleOf(joint);
   const misses = set.map(({ through, direction }) => {
     const from = subtract(through, middle);

@@ -7,6 +7,7 @@ export {
   type ClampPlan,
   clampPlan,
   jawsOutOfParallel,
+  stagedByClamps,
 } from './clamps.js';
 export { type ClampChoice, type ClampNeed, clampsChosen } from './clamps-chosen.js';
 export { type OffcutWedge, offcutWedges } from './offcut-wedges.js';

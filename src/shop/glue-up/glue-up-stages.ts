@@ -1,6 +1,5 @@
 import type { GlueAtHand, Verdict } from '../at-hand/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
-import type { OrderStep } from './glue-up-move.js';
 
 /** Steps glued in one go, then left in the clamps. */
 export interface GlueStage {
@@ -20,28 +19,38 @@ export interface GlueStage {
  * Splits an order into the fewest stages that each fit the open time: as many steps as go into it, one after the other.
  *
  * A step that alone takes longer is a stage by itself and fails.
+ *
+ * @returns for each step the number of its stage, from 1
  */
-export function glueStages(order: readonly OrderStep[], glue: GlueAtHand | undefined): readonly GlueStage[] {
-  const minutes = (joints: number) => (joints * PRACTICE.secondsPerJoint) / 60;
+export function stagesByTime(joints: readonly number[], glue: GlueAtHand | undefined): readonly number[] {
   const open = glue?.openMinutes;
-  const stages: { steps: string[]; joints: number }[] = [];
-  order.forEach(({ move }, i) => {
-    const id = `G${i + 1}`;
-    const last = stages.at(-1);
-    const together = (last?.joints ?? 0) + move.entries.length;
-    if (last && (open === undefined || minutes(together) <= open)) {
-      last.steps.push(id);
-      last.joints = together;
-    } else {
-      stages.push({ steps: [id], joints: move.entries.length });
-    }
+  let [stage, together] = [1, 0];
+  return joints.map((now, i) => {
+    together += now;
+    if (i > 0 && open !== undefined && minutesOf(together) > open) [stage, together] = [stage + 1, now];
+    return stage;
   });
-  return stages.map(({ steps, joints }, i) => ({
-    number: i + 1,
-    steps,
-    joints,
-    minutes: minutes(joints),
-    openMinutes: open,
-    verdict: open === undefined ? 'not verified' : minutes(joints) <= open ? 'passed' : 'failed',
-  }));
+}
+
+const minutesOf = (joints: number): number => (joints * PRACTICE.secondsPerJoint) / 60;
+
+/** The stages that steps with a number of joints each make. */
+export function gluedStages(
+  steps: readonly { readonly id: string; readonly stage: number; readonly joints: readonly unknown[] }[],
+  glue: GlueAtHand | undefined,
+): readonly GlueStage[] {
+  const open = glue?.openMinutes;
+  return Array.from({ length: steps.at(-1)?.stage ?? 0 }, (_, i) => {
+    const own = steps.filter(({ stage }) => stage === i + 1);
+    const joints = own.reduce((sum, step) => sum + step.joints.length, 0);
+    const minutes = minutesOf(joints);
+    return {
+      number: i + 1,
+      steps: own.map(({ id }) => id),
+      joints,
+      minutes,
+      openMinutes: open,
+      verdict: open === undefined ? 'not verified' : minutes <= open ? 'passed' : 'failed',
+    };
+  });
 }

@@ -6,7 +6,7 @@ import type { Entry, Freedom, JointFreedom } from './entry.js';
 import { entriesOf } from './glue-up-entry.js';
 import type { Blocked, OrderStep } from './glue-up-move.js';
 import { type Conflict, orderOf } from './glue-up-order.js';
-import { type GlueStage, glueStages } from './glue-up-stages.js';
+import { type GlueStage, gluedStages, stagesByTime } from './glue-up-stages.js';
 import { panelEntries } from './panel-entries.js';
 
 /** Two groups of boards brought together. mm, assembly frame. */
@@ -90,14 +90,17 @@ export function glueUp(design: Design, glue?: GlueAtHand, blocked: readonly Bloc
       ...step,
       move: { ...move, entries: move.entries.filter(({ joint }) => isJoint(joint)) },
     }));
-  const stages = glueStages(order, glue);
-  const stageOf = new Map(stages.flatMap(({ steps }, i) => steps.map((id) => [id, i] as const)));
+  const stages = stagesByTime(
+    order.map(({ move }) => move.entries.length),
+    glue,
+  );
+  const steps = order.map((step, i) => stepOf(design, step, i, stages[i]!));
   const fixings = fixingsOf(design);
   const held = new Set(fixings.flatMap((one) => [one.held, ...one.to]));
   return {
     seatings: glued.map(seatingOf),
-    steps: order.map((step, i) => stepOf(design, step, i, stageOf.get(`G${i + 1}`)!)),
-    stages,
+    steps,
+    stages: gluedStages(steps, glue),
     conflicts: orders.flatMap(({ conflict }) =>
       conflict
         ? [
@@ -146,7 +149,7 @@ function stepOf(design: Design, { moving, still, move }: OrderStep, index: numbe
     freedom: move.freedom,
     shift: Math.max(0, ...move.entries.map(({ shift }) => shift)),
     forceN: Math.max(0, ...move.entries.map(({ forceN }) => forceN ?? 0)),
-    stage: stage + 1,
+    stage,
   };
 }
 

@@ -7,6 +7,6 @@ export { type Blocked, bestMove, type Move, type OrderStep } from './glue-up-mov
 export { type Conflict, type Order, orderOf } from './glue-up-order.js';
 export { type PathBlock, pathBlocks } from './glue-up-path.js';
 export { type ProvedGlueUp, provedGlueUp } from './glue-up-proved.js';
-export type { GlueStage } from './glue-up-stages.js';
+export { type GlueStage, gluedStages } from './glue-up-stages.js';
 export { moveDirections } from './move-directions.js';
 export { leanWords, mostlyWords, moveWords } from './move-words.js';

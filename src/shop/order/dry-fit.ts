@@ -3,7 +3,7 @@ import { type Board, type Face, faces } from '../../board/index.js';
 import { pointOut, type Vec3 } from '../../frame/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { boardEnds, sideOfBlank } from '../boards/index.js';
-import { faceWords } from '../words/index.js';
+import { faceWords, inARow } from '../words/index.js';
 import type { StepDraft } from './work-step.js';
 
 type Figure = StepDraft['figures'][number];
@@ -46,10 +46,7 @@ export function dryFit(
   };
 }
 
-const names = (boards: readonly PlacedBoard[]): string => {
-  const all = boards.map(({ board }) => board.name);
-  return all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
-};
+const names = (boards: readonly PlacedBoard[]): string => inARow(boards.map(({ board }) => board.name));
 
 interface Gap {
   readonly between: readonly string[];

@@ -10,6 +10,7 @@ import {
   faceWords,
   figure,
   heading,
+  inARow,
   inBoth,
   list,
   paragraph,
@@ -57,7 +58,7 @@ const nameOf = (design: Design, id: string): string =>
   design.boards.find(({ board }) => board.id === id)?.board.name ?? id;
 
 const namesOf = (design: Design, ids: readonly string[]): string =>
-  ids.map((id) => nameOf(design, id)).join(' with ');
+  inARow(ids.map((id) => nameOf(design, id)));
 
 function seatings({ design, glueUp, tenons }: GlueUpPaper): readonly Block[] {
   const rows = glueUp.seatings.map(({ joint, tenons, board, standsOut }) => [
@@ -77,7 +78,7 @@ function seatings({ design, glueUp, tenons }: GlueUpPaper): readonly Block[] {
   ];
 }
 
-function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
+function stages({ design, glueUp, clamps, shop }: GlueUpPaper): readonly Block[] {
   const told = glueUp.stages.flatMap((stage): readonly Block[] => {
     const steps = glueUp.steps.filter((step) => step.stage === stage.number);
     const open =
@@ -109,7 +110,15 @@ function stages({ design, glueUp, clamps }: GlueUpPaper): readonly Block[] {
   const stuck = glueUp.conflicts.map(({ boards }) =>
     paragraph(strong(`No way was found to put ${namesOf(design, boards)} together: see the findings.`)),
   );
-  return [...told, ...stuck];
+  const wait =
+    glueUp.stages.length > 1
+      ? [
+          paragraph(
+            `Glue one stage after the other: each stays in its clamps ${shop.glue ? `for ${fixed(shop.glue.clampMinutes, 0)} min` : 'as long as the glue needs'} before you begin the next.`,
+          ),
+        ]
+      : [];
+  return [...wait, ...told, ...stuck];
 }
 
 /** What is wanting when no clamp at hand is left for a place. */
@@ -133,7 +142,7 @@ function clampBlocks({ design, clamps }: GlueUpPaper): readonly Block[] {
   const pads = clamps.pads.map((pad) => {
     const kept = pad.offcuts.find(({ serves }) => serves);
     const from = kept
-      ? `make them; the offcut of the ${nameOf(design, kept.board)} at ${kept.cut} has this angle and can stand in for one: saw its sharp end off where it is ${inBoth(GLUE_UP_PRACTICE.padThickness)} thick, for a thinner end crumbles`
+      ? `make them; the offcut of the ${nameOf(design, kept.board)} at ${faceOf(design, { board: kept.board, face: kept.cut })} has this angle and can stand in for one: saw its sharp end off where it is ${inBoth(GLUE_UP_PRACTICE.padThickness)} thick, because a thinner end crumbles`
       : pad.offcuts.length > 0
         ? 'the offcuts with this angle are too small: make them'
         : 'make them';

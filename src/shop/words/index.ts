@@ -17,4 +17,5 @@ export {
   wordsOf,
 } from './block.js';
 export { faceWords } from './face-words.js';
+export { inARow } from './in-a-row.js';
 export { inBoth, inBothApart } from './in-both.js';
