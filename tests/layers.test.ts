@@ -54,6 +54,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
     'marks',
     'papers',
   ],
+  checks: ['finding', 'bench', 'joints', 'boards', 'shop', 'verdict'],
   drawing: ['sheet', 'view', 'dimension', 'template', 'board', 'flow', 'printed-template', 'figure', 'plan'],
   files: [
     'folder',

@@ -1,21 +1,25 @@
-export { COMMON_PRACTICE, MEASURED } from './basis.js';
-export type { Bench, Check } from './bench.js';
-export { dryRun } from './dry-run.js';
-export { type Finding, remedyWords } from './finding.js';
-export { FINDING_KINDS, type FindingCode, type FindingKind, type Level } from './finding-kinds.js';
-export { findingsMd } from './findings-md.js';
-export { heldMortises } from './holding.js';
-export { located } from './located.js';
-export { findingsOf } from './margin-findings.js';
-export { type QuickVerdict, quickVerdict } from './quick-verdict.js';
+export { type Bench, type Check, type Held, located, type Sweep, sweptBound } from './bench/index.js';
+export {
+  COMMON_PRACTICE,
+  FINDING_KINDS,
+  type Finding,
+  type FindingCode,
+  type FindingKind,
+  findingsMd,
+  findingsOf,
+  type Level,
+  MEASURED,
+  remedyWords,
+} from './finding/index.js';
+export { dryRun, heldMortises } from './shop/index.js';
 export {
   type BenchInShop,
   benchInShop,
   benchOf,
   CHECKS,
   failed,
+  type QuickVerdict,
+  quickVerdict,
   runChecks,
   worstFirst,
-} from './run-checks.js';
-export type { Held } from './set-up-on-solids.js';
-export { type Sweep, sweptBound } from './swept-bound.js';
+} from './verdict/index.js';

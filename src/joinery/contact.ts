@@ -7,6 +7,7 @@ import {
   type Frame,
   frame,
   frameOut,
+  length,
   pointIn,
   pointOut,
   scale,
@@ -79,8 +80,9 @@ export function contacts(a: Standing, b: Standing): readonly Contact[] {
         if (!miss || worse({ gap, angle }) < worse(miss)) miss = { gap, angle, faceA, faceB };
       } else {
         for (const patch of pieces(shared)) {
-          const size = regionArea(patch);
-          if (size >= PATCH_MM2) found.push({ plane: planeA, patch, faceA, faceB, areaMm2: size });
+          const touch = { plane: planeA, patch, faceA, faceB, areaMm2: regionArea(patch) };
+          // an end that a bevel leaves as it is has two names
+          if (touch.areaMm2 >= PATCH_MM2 && !found.some((other) => isSame(other, touch))) found.push(touch);
         }
       }
     }
@@ -88,6 +90,11 @@ export function contacts(a: Standing, b: Standing): readonly Contact[] {
   if (found.length === 0) throw new JoinError('no-contact', missText(a, b, miss));
   return found.length === 1 ? found : found.toSorted(largerThenLeft);
 }
+
+const isSame = (p: Contact, q: Contact): boolean =>
+  Math.abs(p.areaMm2 - q.areaMm2) < PATCH_MM2 &&
+  dot(p.plane.z, q.plane.z) > 0 &&
+  length(subtract(middleOf(p), middleOf(q))) < COPLANAR;
 
 const largerThenLeft = (p: Contact, q: Contact): number =>
   Math.abs(p.areaMm2 - q.areaMm2) > PATCH_MM2 ? q.areaMm2 - p.areaMm2 : leftOf(middleOf(p), middleOf(q));

@@ -1,4 +1,4 @@
-import { type Board, faces } from '../board/index.js';
+import { type Board, faces, pocketGap } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { angleDeg } from '../frame/index.js';
 import { PARALLEL_DEG } from '../tolerances.js';
@@ -8,7 +8,6 @@ import { type Draft, draftOf, type Joinable } from './draft.js';
 import type { Joint, PatchLeft } from './joint.js';
 import { type Laid, laidOut } from './layout.js';
 import { makeWay } from './make-way.js';
-import { tooNear } from './meetings.js';
 import { checkedOptions, type JoinOptions } from './options.js';
 import { jointOf, mortisesIn, pocketsIn, withMortises } from './parts.js';
 
@@ -76,11 +75,9 @@ export function joinAll(
   requests: readonly JoinRequest[],
 ): AllJoined {
   const asked = requests.map((request) => patchesOf(standing, request));
-  const { laid, gaveWay } = makeWay(
-    asked.flatMap(({ laid: one }) => one),
-    standing,
-  );
-  joinedOnce(laid);
+  const first = asked.flatMap(({ laid: one }) => one);
+  joinedOnce(first);
+  const { laid, gaveWay } = makeWay(first, standing);
   const boards = new Map([...standing].map(([id, { board }]) => [id, board]));
   const joints = laid.map((one, i) => {
     const joint = jointOf(one, gaveWay[i]!);
@@ -93,7 +90,7 @@ export function joinAll(
   return { boards, joints, patchesLeft: asked.flatMap(({ left }) => left) };
 }
 
-/** Two joints of one pair of boards stand apart: who joins them twice in one place has said it twice. */
+/** Two joints of one pair of boards stand apart from the start: who puts them in one place has said it twice. */
 function joinedOnce(laid: readonly Laid[]): void {
   const cut = (one: Laid, board: string) => pocketsIn(one, one.draft.sides[0].board.id === board ? 0 : 1);
   const first = new Map<string, readonly Laid[]>();
@@ -101,7 +98,9 @@ function joinedOnce(laid: readonly Laid[]): void {
     const [a, b] = one.draft.sides.map(({ board }) => board.id).toSorted();
     const pair = `${a} and ${b}`;
     const earlier = first.get(pair) ?? [];
-    const same = earlier.find((other) => tooNear(one, cut(one, a!), other, cut(other, a!)));
+    const same = earlier.find((other) =>
+      cut(one, a!).some((p) => cut(other, a!).some((q) => pocketGap(p, q) === 0)),
+    );
     if (same)
       throw new JoinError(
         'joint-twice',

@@ -6,7 +6,7 @@ const BENDING = `${WOOD}; less for the slope of the grain (Wood Handbook eq. 5�
 const JOINTS =
   'our own estimate, compared with 355 published tests of one joint: glue and rolling shear at 0.18 of 5 % shear (Wood Handbook, FPL-GTR-282 (2021), p. 5–15, Tables 5–3a and 5–6), no more than 10 MPa of glue (EN 204, from memory); warned of past 0.565, what chairs bore in cycles';
 
-/** What a margin may be about, and what its figure and its limits rest on. A new code is added here and in `src/checks/strength-kinds.ts`. */
+/** What a margin may be about, and what its figure and its limits rest on. A new code is added here and in `src/checks/finding/strength-kinds.ts`. */
 export const STRENGTH_BASES = {
   'edge-outside-feet':
     'statics; that a step bears wherever a foot may stand, and 10 mm kept: common practice, no source',

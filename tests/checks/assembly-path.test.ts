@@ -3,7 +3,7 @@ import frameModel from '../../models/frame.js';
 import stoolModel from '../../models/stool.js';
 import { assemble, type Design } from '../../src/assembly/index.js';
 import { makeBoard } from '../../src/board/index.js';
-import { assemblyPath } from '../../src/checks/assembly-path.js';
+import { assemblyPath } from '../../src/checks/shop/assembly-path.js';
 import { frame, scale, unit, type Vec3, WORLD } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';

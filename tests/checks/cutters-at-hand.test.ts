@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import frame from '../../models/frame.js';
 import stool from '../../models/stool.js';
-import { cuttersAtHand } from '../../src/checks/cutters-at-hand.js';
 import { type Bench, benchInShop, benchOf } from '../../src/checks/index.js';
+import { cuttersAtHand } from '../../src/checks/shop/cutters-at-hand.js';
 import { INCH, speaker } from '../../src/length/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { builtInShop, type Shop, toolsOf } from '../../src/shop/index.js';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import stool from '../../models/stool.js';
-import { MEASURED } from '../../src/checks/basis.js';
+import { MEASURED } from '../../src/checks/finding/basis.js';
 import { benchOf, FINDING_KINDS, findingsMd, runChecks } from '../../src/checks/index.js';
 import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import jigModel from '../../models/jig.js';
 import { assemble, type Design, type DesignSpec, type Hardware } from '../../src/assembly/index.js';
-import { looseBoards } from '../../src/checks/loose-boards.js';
+import { looseBoards } from '../../src/checks/boards/loose-boards.js';
 import { frame } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { makeBoard, templateOutline } from '../../src/board/index.js';
 import { benchOf } from '../../src/checks/index.js';
-import { templatesLeft } from '../../src/checks/templates-left.js';
+import { templatesLeft } from '../../src/checks/shop/templates-left.js';
 import { WORLD } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { area } from '../../src/profile/index.js';

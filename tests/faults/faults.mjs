@@ -549,7 +549,7 @@ export const FAULTS = [
     ],
   ),
   ...faults(
-    'src/checks/templates-left.ts',
+    'src/checks/shop/templates-left.ts',
     ['tests/checks/templates-left.test.ts'],
     [
       [

@@ -29,6 +29,11 @@ describe('the patch on which two boards touch', () => {
     expect(join(tread, leg).joint.contactAreaMm2).toBeCloseTo((200 * 28) / Math.cos(rad(degrees)), 2);
   });
 
+  test('is one where a bevel leaves the end as it is', () => {
+    const { tread, leg } = rakedPair(0);
+    expect(join(tread, leg).joints.map(({ id }) => id)).toEqual(['tread/leg']);
+  });
+
   test('is the larger of two feet of an arched end', () => {
     const one = shelf({ length: 400 });
     const arched = polygon([

@@ -1,0 +1,10 @@
+export { bridges } from './bridges.js';
+export { looseBoards } from './loose-boards.js';
+export { assumptions, engagements, keepApart, reaches } from './mechanism.js';
+export { movement } from './movement.js';
+export { overlap } from './overlap.js';
+export { endInset, mortiseDepth, tenonThickness } from './proportions.js';
+export { strength } from './strength.js';
+export { templateCorners } from './template-corners.js';
+export { volumes } from './volumes.js';
+export { walls } from './walls.js';

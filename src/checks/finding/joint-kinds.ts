@@ -1,0 +1,208 @@
+import { MEASURED, COMMON_PRACTICE as PRACTICE } from './basis.js';
+import type { FindingKind } from './finding-kind.js';
+
+const SHARE =
+  'one third: Fairham, Woodwork Joints, general rule after fig. 177; the range round it: common practice, no source';
+
+/** What can be wrong with joints, grooves, panels and what is fastened without glue. */
+export const JOINT_KINDS = {
+  'tenon-bottoms-out': {
+    level: 'error',
+    meaning: 'A tenon meets the bottoms of its mortises before the shoulders close.',
+    limit: 'the air asked for at the end of the tenon',
+    basis: MEASURED,
+    cure: 'Shorten the tenon or deepen a mortise by the figure told.',
+  },
+  'tenon-end-gap': {
+    level: 'error',
+    meaning:
+      'A tenon leaves less room at the bottom of its mortises than was asked for, and glue has no place to go.',
+    limit: 'the air asked for at the end of the tenon',
+    basis: MEASURED,
+    cure: 'Shorten the tenon or deepen a mortise by the figure told.',
+  },
+  'tenon-too-tight': {
+    level: 'error',
+    meaning: 'A tenon has less air on its cheeks than was asked for.',
+    limit: 'the cheek clearance asked for',
+    basis: MEASURED,
+    cure: 'Plane the tenon thinner or use a wider cutter.',
+  },
+  'tenon-loose': {
+    level: 'warning',
+    meaning: 'A tenon has more air on its cheeks than glue bridges well.',
+    limit: 'the widest glue line',
+    basis: PRACTICE,
+    cure: 'Make the tenon thicker, or lower the cheek clearance.',
+  },
+  'tenon-edge-gap': {
+    level: 'error',
+    meaning: 'A tenon is nearly as wide as its mortise is long (a warning), or wider (an error).',
+    limit: 'the room kept for glue and air at its edges',
+    basis: PRACTICE,
+    cure: 'Make the tenon narrower or the mortise longer.',
+  },
+  'tenons-meet': {
+    level: 'error',
+    meaning: 'The mitred ends of two tenons that meet in a board come too near each other.',
+    limit: 'the gap asked for between them',
+    basis: MEASURED,
+    cure: 'Saw their ends shorter.',
+  },
+  'mortises-out-of-line': {
+    level: 'error',
+    meaning: 'The two mortises of a tenon do not lie on one line: the tenon cannot go in.',
+    limit: '0.01 mm and 0.01°',
+    basis: MEASURED,
+    cure: 'Cut both from one seat: move or turn one of them.',
+  },
+  'shoulder-open': {
+    level: 'error',
+    meaning: 'The faces round a tenon do not close when it is home.',
+    limit: '0.01 mm',
+    basis: MEASURED,
+    cure: 'Move or turn a board until the two faces touch round the tenon.',
+  },
+  'mortise-breaks-through': {
+    level: 'error',
+    meaning: 'A mortise comes out at a face, or runs into another cavity.',
+    limit: 'wood all round',
+    basis: MEASURED,
+    cure: 'Make it shallower, shorter or narrower, or move it into thicker wood.',
+  },
+  'wall-thin': {
+    level: 'error',
+    meaning:
+      'Little wood is left beside a mortise or behind its bottom (a warning), or so little that it breaks (an error).',
+    limit: '6 mm is usual',
+    basis: PRACTICE,
+    cure: 'Use a thinner cutter or thicker stock, or make the mortise shallower.',
+  },
+  'groove-meets-mortise': {
+    level: 'error',
+    meaning: 'A groove runs into a mortise.',
+    limit: 'wood between them',
+    basis: MEASURED,
+    cure: 'Stop the groove before the mortise, or move one of them.',
+  },
+  'groove-near-mortise': {
+    level: 'warning',
+    meaning: 'Little wood is left between a groove and a mortise.',
+    limit: '6 mm is usual',
+    basis: PRACTICE,
+    cure: 'Stop the groove earlier, make it shallower, or move the mortise.',
+  },
+  'panel-no-slack': {
+    level: 'error',
+    meaning: 'A panel has no room in its grooves to swell across the grain: it bursts its frame.',
+    limit: 'the movement of its wood over the year',
+    basis: MEASURED,
+    cure: 'Make the panel narrower or a groove deeper by the figure told.',
+  },
+  'panel-no-end-slack': {
+    level: 'error',
+    meaning: 'A panel has no room in its grooves along the grain: it keeps the joints of its frame open.',
+    limit: 'a little air at each end',
+    basis: MEASURED,
+    cure: 'Make the panel shorter or a groove deeper by the figure told.',
+  },
+  'panel-drops-out': {
+    level: 'error',
+    meaning: 'A panel pushed to one side leaves the groove on the other.',
+    limit: '2 mm kept in the groove',
+    basis: PRACTICE,
+    cure: 'Make the panel larger and the groove deeper.',
+  },
+  'panel-tight': {
+    level: 'error',
+    meaning: "A panel's tongue has less air in its groove than was asked for.",
+    limit: 'the air asked for',
+    basis: MEASURED,
+    cure: 'Make the tongue thinner or the groove wider.',
+  },
+  'panel-loose': {
+    level: 'warning',
+    meaning: "A panel's tongue has so much air in its groove that it rattles.",
+    limit: '1 mm',
+    basis: PRACTICE,
+    cure: 'Make the tongue thicker or the groove narrower.',
+  },
+  'screw-shows': {
+    level: 'error',
+    meaning: 'A screw comes through, or nearly, on the side that is seen.',
+    limit: '3 mm of wood under its tip',
+    basis: PRACTICE,
+    cure: 'Take a shorter screw.',
+  },
+  'screw-short': {
+    level: 'error',
+    meaning: 'A screw bites too little to hold.',
+    limit: 'two and a half times its thickness',
+    basis: PRACTICE,
+    cure: 'Take a longer screw, or make the board it bites in thicker.',
+  },
+  'fastening-stuck': {
+    level: 'error',
+    meaning: 'A button or a slotted screw does not let the wood move as far as it will.',
+    limit: 'the movement of its wood over the year',
+    basis: MEASURED,
+    cure: 'Make the slot longer or deeper, or the tongue shorter.',
+  },
+  'button-slips-out': {
+    level: 'error',
+    meaning: 'The tongue of a button leaves its slot when the wood has moved away.',
+    limit: 'a little tongue kept in the slot',
+    basis: PRACTICE,
+    cure: 'Make the slot deeper and the tongue longer.',
+  },
+  'mortise-deep': {
+    level: 'warning',
+    meaning: 'A mortise goes deeper into a wide face than is usual.',
+    limit: 'half the thickness, two thirds in a mitre',
+    basis: PRACTICE,
+    cure: 'Make it shallower or the board thicker.',
+  },
+  'end-inset': {
+    level: 'warning',
+    meaning: 'Little wood is left past the end of a mortise: it may split out (an error where it breaks).',
+    limit: '12.7 mm (half an inch), or what was asked for',
+    basis: PRACTICE,
+    cure: 'Make the mortise shorter or the board wider.',
+  },
+  'web-thin': {
+    level: 'warning',
+    meaning: 'Little wood is left between two mortises of a row.',
+    limit: '12.7 mm (half an inch), or what was asked for',
+    basis: PRACTICE,
+    cure: 'Take fewer tenons, or narrower ones.',
+  },
+  'tenon-thin': {
+    level: 'warning',
+    meaning: 'A tenon is thin for its boards.',
+    limit: 'a quarter of the thinner board; a third is best',
+    basis: SHARE,
+    cure: 'Use a wider cutter.',
+  },
+  'tenon-thick': {
+    level: 'warning',
+    meaning: 'A tenon is thick for its boards and leaves weak walls.',
+    limit: 'half of the thinner board; a third is best',
+    basis: SHARE,
+    cure: 'Use a thinner cutter or thicker boards.',
+  },
+  'patch-without-tenon': {
+    level: 'note',
+    meaning: 'Two boards also touch on a patch where no tenon has room.',
+    limit: 'room for one tenon',
+    basis: MEASURED,
+    cure: 'Make the patch larger, or say that one patch is enough.',
+  },
+  'made-way': {
+    level: 'note',
+    meaning:
+      'Tenons were shortened, butted, staggered or mitred because those of another joint stand in their way.',
+    limit: 'the walls the joints keep',
+    basis: PRACTICE,
+    cure: 'Nothing need be done; choose the way yourself, or give the joint depths.',
+  },
+} as const satisfies Readonly<Record<string, FindingKind>>;
