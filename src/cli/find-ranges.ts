@@ -30,7 +30,7 @@ import {
 import { knobs } from '../verdict/index.js';
 import { type Asked, askedQuestion } from './asked-question.js';
 import { type Call, DONE, FAILED_CHECKS } from './command.js';
-import type { JudgeStart } from './judge-worker.js';
+import type { Asking, JudgeStart } from './judge-worker.js';
 import { NO_PROGRESS, progressLine } from './progress-line.js';
 import type { RangeOptions } from './range.js';
 import { columnsOf, type Surroundings } from './surroundings.js';
@@ -78,7 +78,11 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
   };
   process.once('SIGINT', stop);
   try {
-    const judge = kept.judging(about, async (at) => (await judges.ask(at)) as Answer, lines.add);
+    const judge = kept.judging(
+      about,
+      async (at) => (await judges.ask({ at } satisfies Asking)) as Answer,
+      lines.add,
+    );
     const chosen = await judge({});
     if (!chosen.sound) {
       around.err.write(
@@ -95,7 +99,12 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
         around.out.write(`Share ${share.part} of ${share.of}: ${relative(around.cwd, file)}\n`);
       return DONE;
     }
-    const ranges = await rangesOf(wanted, judge, glance, progress);
+    const curing = kept.judging(
+      `${about} cures`,
+      async (at) => (await judges.ask({ at, cures: true } satisfies Asking)) as Answer,
+      lines.add,
+    );
+    const ranges = await rangesOf(wanted, judge, glance, progress, options.cures ? curing : undefined);
     line.end();
     const say = speaker(options.units);
     const files = rangeFiles(ranges, about, question.model.title, say);

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { count, text } from '../model/index.js';
+import { count, flag, text } from '../model/index.js';
 import type { Command } from './command.js';
 import { bush, from, quiet, shop, units } from './shared-options.js';
 
@@ -14,6 +14,10 @@ const options = {
     max: 1_000_000,
     derived: 'not looked for',
     help: 'so many random designs, all dimensions moved at once, that their limits must not break: 2000',
+  }),
+  cures: flag({
+    default: false,
+    help: 'find out what else would have to change beyond each end; it takes several times as long',
   }),
   share: text({ derived: 'all of it', help: 'do one of equal shares of the verdicts, on any machine: 2/8' }),
   join: text({

@@ -1,7 +1,8 @@
 import { resolve } from 'node:path';
 import { InputError } from '../errors.js';
 import { checkDesign, makeDesign } from '../node/index.js';
-import { type AskedOptions, askedQuestion } from './asked-question.js';
+import type { Ranges } from '../range/index.js';
+import { type Asked, type AskedOptions, askedQuestion } from './asked-question.js';
 import type { Call } from './command.js';
 import type { MakeResult, Pipeline } from './pipeline.js';
 import { NO_PROGRESS, progressLine } from './progress-line.js';
@@ -32,15 +33,7 @@ export async function runPipeline(
   { around, model, raw, version }: Call,
 ): Promise<MakeResult> {
   const { question, values, given } = await askedQuestion(options, { around, model, raw });
-  const ranges =
-    options.ranges === undefined
-      ? undefined
-      : (await import('./given-ranges.js')).givenRanges(
-          options.ranges,
-          around.cwd,
-          { question, values },
-          version,
-        );
+  const ranges = await rangesFor(which, options.ranges, { question, values, given }, around.cwd, version);
   const only = options.only === undefined ? undefined : readKinds(options.only);
   const pipeline: Pipeline = around.pipeline ?? { checkDesign, makeDesign };
   const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);
@@ -65,6 +58,19 @@ export async function runPipeline(
   } finally {
     line.end();
   }
+}
+
+/** Those the person names; else, where nothing is other than as it comes, those the design is shipped with. */
+async function rangesFor(
+  which: keyof Pipeline,
+  named: string | undefined,
+  asked: Asked,
+  cwd: string,
+  version: string,
+): Promise<Ranges | undefined> {
+  if (named === undefined && (which !== 'makeDesign' || asked.given.length > 0)) return undefined;
+  const { givenRanges, shippedRanges } = await import('./given-ranges.js');
+  return named === undefined ? shippedRanges(asked, version) : givenRanges(named, cwd, asked, version);
 }
 
 function readKinds(words: string): readonly string[] {

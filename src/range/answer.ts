@@ -11,6 +11,8 @@ export interface Unsound {
   readonly code: string;
   /** What is wrong and what helps, a sentence. */
   readonly text: string;
+  /** What else was changed, and then it is sound: `stretcher width 101.0 mm`; empty when nothing was found. */
+  readonly cure?: string;
 }
 
 /** Asks for a full verdict. */

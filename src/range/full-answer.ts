@@ -3,21 +3,56 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
 import { quickVerdict } from '../checks/index.js';
 import { TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
+import { labelOf, parameterMeta, printValue } from '../model/index.js';
 import { toolsOf } from '../shop/index.js';
-import { type Question, type Values, verdictOf } from '../verdict/index.js';
+import {
+  cureKey,
+  cureOfRefusal,
+  curesOf,
+  type Question,
+  type Values,
+  type Verdict,
+  verdictOf,
+} from '../verdict/index.js';
 import type { Answer, At, Glance, Judge } from './answer.js';
 import type { Dimension } from './dimension.js';
 
 /** Full verdicts on a design, with dimensions moved from the chosen values. */
 export const judgeOf =
   (question: Question, chosen: Values): Judge =>
-  async (at: At): Promise<Answer> => {
-    const { findings, refused } = await verdictOf(question, { ...chosen, ...at });
-    if (refused) return { sound: false, code: refused.code, text: refused.explain(speaker(question.units)) };
-    const error = findings.find(({ level }) => level === 'error');
-    return error
-      ? { sound: false, code: error.code, text: `${error.message}: ${error.remedy}` }
-      : { sound: true };
+  async (at: At) =>
+    answerOf(question, await verdictOf(question, { ...chosen, ...at }));
+
+function answerOf({ units }: Question, { findings, refused }: Verdict): Answer {
+  if (refused) return { sound: false, code: refused.code, text: refused.explain(speaker(units)) };
+  const error = findings.find(({ level }) => level === 'error');
+  return error
+    ? { sound: false, code: error.code, text: `${error.message}: ${error.remedy}` }
+    : { sound: true };
+}
+
+/** The same, and for what is not sound one other dimension or choice that was changed and makes it so. It takes some seconds. */
+export const curingJudgeOf =
+  (question: Question, chosen: Values): Judge =>
+  async (at: At) => {
+    const values = { ...chosen, ...at };
+    const verdict = await verdictOf(question, values);
+    const answer = answerOf(question, verdict);
+    if (answer.sound) return answer;
+    const held = Object.keys(at);
+    const worst = verdict.findings.find(({ level }) => level === 'error');
+    const cure = worst
+      ? (await curesOf(question, values, verdict.findings, [], held)).get(cureKey(worst))
+      : await cureOfRefusal(question, values, [], held);
+    if (!cure) return { ...answer, cure: '' };
+    const { parameter, value } = cure;
+    // what ends the worst error may leave others
+    const after = await judgeOf(question, { ...values, [parameter]: value })({});
+    const meta = parameterMeta(parameter, question.model.parameters.shape[parameter]!);
+    return {
+      ...answer,
+      cure: after.sound ? `${labelOf(parameter, meta)} ${printValue(meta, value, question.units)}` : '',
+    };
   };
 
 /** What the data of a design alone say: why it cannot be built, or the codes of its errors and what is left open. */

@@ -56,10 +56,15 @@ const byName = ([a]: readonly [string, number], [b]: readonly [string, number]):
 
 function answerIn(text: string): Answer | undefined {
   try {
-    const read = JSON.parse(text) as Partial<Record<'sound' | 'code' | 'text', unknown>>;
+    const read = JSON.parse(text) as Partial<Record<'sound' | 'code' | 'text' | 'cure', unknown>>;
     if (read.sound === true) return { sound: true };
     return read.sound === false && typeof read.code === 'string' && typeof read.text === 'string'
-      ? { sound: false, code: read.code, text: read.text }
+      ? {
+          sound: false,
+          code: read.code,
+          text: read.text,
+          ...(typeof read.cure === 'string' && { cure: read.cure }),
+        }
       : undefined;
   } catch {
     return undefined;

@@ -55,8 +55,15 @@ function aloneBlocks({ alone, tried }: Ranges, say: Say): readonly Block[] {
 const endWords = ({ dimension, below, above }: Alone, say: Say): readonly string[] =>
   [below, above].flatMap((beyond) => (beyond ? [oneEnd(dimension, beyond, say)] : []));
 
-const oneEnd = (dimension: Dimension, { value, text }: Beyond, say: Say): string =>
-  `${dimension.label} ${valueWords(dimension, value, say)}: ${text}`;
+const oneEnd = (dimension: Dimension, { value, text, cure }: Beyond, say: Say): string =>
+  `${dimension.label} ${valueWords(dimension, value, say)}: ${text}${cureWords(cure)}`;
+
+const cureWords = (cure: string | undefined): string =>
+  cure === undefined
+    ? ''
+    : cure === ''
+      ? '; no other dimension by itself was found that lets it be so'
+      : `; tried: with ${cure} it is sound`;
 
 function mapBlocks({ map }: Ranges, say: Say): readonly Block[] {
   if (!map) return [];

@@ -1,5 +1,5 @@
 import { type MapOf, mapOf } from './across.js';
-import { type Alone, aloneOf } from './alone.js';
+import { type Alone, aloneOf, type Beyond } from './alone.js';
 import type { At, Glance, Judge, Unsound } from './answer.js';
 import type { Dimension } from './dimension.js';
 import { type Box, togetherOf } from './together.js';
@@ -42,12 +42,14 @@ export type Progress = (done: number) => void;
  *
  * @param judge full verdicts
  * @param glance what the data alone say
+ * @param curing full verdicts with what else would have to change, asked for just beyond each end
  */
 export async function rangesOf(
   wanted: Wanted,
   judge: Judge,
   glance: Glance,
   progress: Progress,
+  curing?: Judge,
 ): Promise<Ranges> {
   const asked = new Set<string>();
   const unsound = new Map<string, readonly [At, Unsound]>();
@@ -67,8 +69,9 @@ export async function rangesOf(
   const alone = await Promise.all(
     wanted.dimensions.map(async (dimension) => {
       const found = await aloneOf(dimension, counting, glance);
+      const cured = curing ? await withCures(found, curing) : found;
       count(1);
-      return found;
+      return cured;
     }),
   );
   const size = wanted.mapSize ?? MAP_SIZE;
@@ -80,6 +83,16 @@ export async function rangesOf(
       : await togetherOf(alone, wanted.together, counting, byKey(unsound));
   progress(1);
   return { alone, map, together, tried: asked.size };
+}
+
+/** The same with what else would have to change beyond its ends. */
+async function withCures(found: Alone, curing: Judge): Promise<Alone> {
+  const cured = async (beyond: Beyond | undefined): Promise<Beyond | undefined> => {
+    if (!beyond) return undefined;
+    const answer = await curing({ [found.dimension.name]: beyond.value });
+    return answer.sound ? beyond : { ...answer, value: beyond.value };
+  };
+  return { ...found, below: await cured(found.below), above: await cured(found.above) };
 }
 
 /** In an order that does not depend on which answer came first. */

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { InputError } from '../errors.js';
 import type { Ranges } from './ranges.js';
 
-const unsound = { sound: z.literal(false), code: z.string(), text: z.string() };
+const unsound = { sound: z.literal(false), code: z.string(), text: z.string(), cure: z.string().optional() };
 const dimension = z.object({
   name: z.string(),
   label: z.string(),
@@ -60,12 +60,20 @@ export function readRanges(text: string, about: string, shown: string): Ranges {
       'ranges-unreadable',
       `${shown} holds no ranges: name the ranges.json that the command range wrote`,
     );
-  const { about: of, ...ranges } = found.data;
-  if (of !== about)
+  const ranges = rangesAbout(text, about);
+  if (!ranges)
     throw new InputError(
       'ranges-of-another',
       `${shown} was found for other values, another shop, other units or another version of this program: run the command range with the values of this line, then name its file`,
     );
+  return ranges;
+}
+
+/** The same where they are about another design: undefined. */
+export function rangesAbout(text: string, about: string): Ranges | undefined {
+  const found = written.safeParse(parsed(text));
+  if (!found.success || found.data.about !== about) return undefined;
+  const { about: _, ...ranges } = found.data;
   return ranges as Ranges;
 }
 

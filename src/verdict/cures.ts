@@ -46,6 +46,7 @@ export const cureKey = ({ code, of }: Finding): string => (of === undefined ? co
  * stronger wood among them. A cure is never told that was not tried.
  *
  * @param given camelCase names of the parameters the person gave
+ * @param held names of those that are to stay as they are
  * @returns by {@link cureKey}; a kind for which none was found is left out
  */
 export async function curesOf(
@@ -53,6 +54,7 @@ export async function curesOf(
   values: Values,
   findings: readonly Finding[],
   given: readonly string[] = [],
+  held: readonly string[] = [],
 ): Promise<ReadonlyMap<string, Cure>> {
   const errors = findings.filter(worthCuring);
   const codes = [...new Set(errors.map(cureKey))];
@@ -74,7 +76,7 @@ export async function curesOf(
     if (byData.has(code) && !without(look(name, value), code)) return false;
     return cured(await judge(name, value), code, codes);
   };
-  const all = knobs(question.model, question.model.complete(values, toolsOf(question.shop)), given);
+  const all = free(question, values, given, held);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
     const open = codes.filter((code) => !cures.has(code));
     if (open.length === 0 || spent >= MOST_VERDICTS) break;
@@ -109,7 +111,7 @@ export async function curesOf(
       }
     }
   }
-  const choices = otherChoices(question.model, values);
+  const choices = otherChoices(question.model, values).filter(({ parameter }) => !held.includes(parameter));
   for (const code of codes.filter((one) => !cures.has(one))) {
     const found = await firstOf(
       choices,
@@ -119,6 +121,15 @@ export async function curesOf(
   }
   return cures;
 }
+
+/** The sizes that may be moved. */
+const free = (
+  { model, shop }: Question,
+  values: Values,
+  given: readonly string[],
+  held: readonly string[],
+): readonly Knob[] =>
+  knobs(model, model.complete(values, toolsOf(shop)), given).filter(({ name }) => !held.includes(name));
 
 async function firstOf<T>(all: Iterable<T>, holds: (one: T) => Promise<boolean>): Promise<T | undefined> {
   for (const one of all) if (await holds(one)) return one;
@@ -224,9 +235,10 @@ export async function cureOfRefusal(
   question: Question,
   values: Values,
   given: readonly string[] = [],
+  held: readonly string[] = [],
 ): Promise<Cure | undefined> {
   const built = canBeBuilt(question.model, values, toolsOf(question.shop));
-  const all = knobs(question.model, question.model.complete(values, toolsOf(question.shop)), given);
+  const all = free(question, values, given, held);
   for (const group of [all.filter((knob) => knob.given), all.filter((knob) => !knob.given)]) {
     const ranked = group
       .flatMap((knob) =>
