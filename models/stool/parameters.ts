@@ -87,7 +87,8 @@ export const parameters = {
   stretcherWidth: length({
     min: 40,
     max: 200,
-    derived: (say) => `${say.fine(USUAL.stretcherWidth)}; more for three tenons, less under a low tread`,
+    derived: (say) =>
+      `${say.fine(USUAL.stretcherWidth)}; more for three tenons or a high stool, less under a low tread`,
     help: 'Width of the stretcher, standing on edge.',
   }),
   stretcherThickness: length({

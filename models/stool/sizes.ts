@@ -19,6 +19,9 @@ export type StoolSizes = Pick<StoolValues, Later> & {
 const ABOVE_ARCH = 40;
 const BELOW_TREAD = 35;
 
+/** A stool is at most this many times as high as its stretcher is wide, so that its joints bear a push sideways. Our own. */
+const HEIGHT_TO_STRETCHER = 8;
+
 /** From the arch to the underside of a tread, and straight wood between the arch's two corners, mm. */
 const ARCH_TO_TREAD = 40;
 const LEAST_ARCH = 20;
@@ -48,6 +51,7 @@ export function sized(v: StoolValues): StoolSizes {
     v.treads === 1 ? under : (v.lowerHeight ?? (v.height ?? Number.POSITIVE_INFINITY) / 2) - treadThickness;
   const usualWidth = Math.max(
     USUAL.stretcherWidth,
+    Math.ceil((v.height ?? 0) / HEIGHT_TO_STRETCHER),
     v.stretcherTenons > 2 ? v.stretcherTenons * TENON_SEAT : 0,
   );
   const belowStretcher = v.stretcherHeight ?? 20;

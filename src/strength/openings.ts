@@ -47,6 +47,10 @@ export function openings({ design, user }: Asked): Worked {
         what: 'whether it is fit for a child',
         why: 'no figure of a standard for children was seen; openings, gaps and their sizes are told as notes, and a child is to be watched',
       },
+      {
+        what: 'where fingers are squeezed',
+        why: 'a gap squeezes when one of its sides moves, and no board here is told to move; hinges, lids and drawers that you add are for you to look at: no gap between 7 and 18 mm while they move (EN 581-1, 2017)',
+      },
     ],
   };
 }
