@@ -35,10 +35,10 @@ function aloneBlocks({ alone, tried }: Ranges, say: Say): readonly Block[] {
   return [
     heading('Dimensions you may change, and how far', 1),
     paragraph(
-      `Each dimension was moved by itself, while the others stayed as they are or followed it as they usually do. ${tried} designs were built and judged in full, on the solids and at the bench. A design on either side of each end below was among them; between those that were tried nothing is claimed. When you change two dimensions, or one to a value of your own, let the checks judge it before you cut.`,
+      `One dimension at a time was changed, while the others stayed as planned or followed it as they do by themselves. ${tried} designs were worked out and put through every check: whether it fits together, can be cut and glued up, stands, and bears what it is for. From the smaller size to the larger one, every design that was tried passed, some with a warning; the next size beyond was tried as well and failed, for the reason below. Nothing is claimed of sizes that were not tried: the widest step tells how far apart they lie. When you change two dimensions at once, or take a size of your own, have the program check it before you cut.`,
     ),
     table(
-      ['dimension', 'as planned', 'sound from', 'to', 'tried at least every'],
+      ['dimension', 'as planned', 'from', 'to', 'widest step'],
       alone.map(({ dimension, span, looked }) => [
         dimension.label,
         valueWords(dimension, dimension.value, say),
@@ -47,7 +47,7 @@ function aloneBlocks({ alone, tried }: Ranges, say: Say): readonly Block[] {
         valueWords(dimension, looked, say),
       ]),
     ),
-    ...(ends.length > 0 ? [heading('What ends them'), list(ends)] : []),
+    ...(ends.length > 0 ? [heading('What goes wrong beyond'), list(ends)] : []),
     ...(again.length > 0 ? [list(again)] : []),
   ];
 }

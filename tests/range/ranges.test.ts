@@ -146,7 +146,7 @@ test('no random design inside the limits of all together had an error, and the p
   const { together, alone } = rangePaper(ranges, speaker('mm'));
   expect(JSON.stringify(together)).toContain('Within these limits 300 designs');
   expect(JSON.stringify(alone)).toContain(
-    `${new Set(asked.map((at) => JSON.stringify(at))).size} designs were built and judged`,
+    `${new Set(asked.map((at) => JSON.stringify(at))).size} designs were worked out`,
   );
 });
 
