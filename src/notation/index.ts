@@ -15,7 +15,7 @@ export { type Known, knownFrom, type WorkedOut } from './known.js';
 export { holdMusts } from './musts.js';
 export { newPiece } from './new-piece.js';
 export { type Piece, pieceFrom } from './piece-from.js';
-export { PIECE_SCHEMA, pieceSchemaJson, SCHEMA_KEYS } from './piece-schema.js';
+export { pieceSchemaJson, SCHEMA_KEYS } from './piece-schema.js';
 export * from './problem.js';
 export { angleOf, lengthOf, numberOf, type Quantity, yesOf } from './quantity.js';
 export { readPiece } from './read-piece.js';

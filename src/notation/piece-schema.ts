@@ -195,7 +195,7 @@ const USED_BY = z.strictObject({
 });
 
 /** What a piece's file may hold, as an editor is told: one schema gives completion, help and the marks below slips. */
-export const PIECE_SCHEMA = z
+const PIECE_SCHEMA = z
   .strictObject({
     design: z
       .string()

@@ -68,7 +68,7 @@ async function judge({ piece }, values, tally, label) {
   unsound += 1;
   console.log(`  ${JSON.stringify(values)}`);
   if (refused) console.log(`    ${refused.message}`);
-  for (const { code, message } of errors.slice(0, 4)) console.log(`    ${code}: ${message.slice(0, 300)}`);
+  for (const { code, message } of errors.slice(0, 2)) console.log(`    ${code}: ${message.slice(0, 300)}`);
 }
 
 function told(text) {
