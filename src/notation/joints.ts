@@ -4,7 +4,7 @@ import { type Contact, contacts } from '../joinery/index.js';
 import { boardsCalled } from './board-names.js';
 import { Problem, problemWith } from './problem.js';
 import { partsOf } from './said.js';
-import { ALL_AXES } from './sides.js';
+import { ALL_AXES, AXIS_WORDS } from './sides.js';
 import type { Box, Stood } from './stood.js';
 import type { PairEntry, Phrase } from './tree.js';
 
@@ -61,9 +61,16 @@ function touch(a: Stood, b: Stood): readonly Contact[] | JoinError {
   }
 }
 
+/** How far two boxes are apart in each direction, mm; 0 or less where they overlap. */
+const gaps = (a: Box, b: Box): readonly number[] =>
+  ALL_AXES.map((axis) => Math.max(b.min[axis] - a.max[axis], a.min[axis] - b.max[axis]));
+
 /** How far two boxes are apart, mm; 0 where they meet. */
-const gapBetween = (a: Box, b: Box): number =>
-  Math.hypot(...ALL_AXES.map((axis) => Math.max(0, b.min[axis] - a.max[axis], a.min[axis] - b.max[axis])));
+const gapBetween = (a: Box, b: Box): number => Math.hypot(...gaps(a, b).map((gap) => Math.max(0, gap)));
+
+/** In which direction they are furthest apart. @example 'up-down' */
+const farWay = (a: Box, b: Box): string =>
+  AXIS_WORDS[gaps(a, b).reduce((most, gap, axis, all) => (gap > all[most]! ? axis : most), 0)]!;
 
 function untouched(a: Phrase, b: Phrase, one: Stood, others: readonly Stood[]): Problem {
   const nearest = others
@@ -80,7 +87,7 @@ function untouched(a: Phrase, b: Phrase, one: Stood, others: readonly Stood[]): 
     miss instanceof JoinError
       ? (say) => `'${one.name}' touches no ${b.value}: ${miss.explain(say)}`
       : (say) =>
-          `'${one.name}' touches no ${b.value}: the nearest, '${other.name}', is ${say.fine(gap)} away`,
+          `'${one.name}' touches no ${b.value}: the nearest, '${other.name}', is ${say.fine(gap)} away${gap > NEAR ? ` ${farWay(one.box, other.box)}` : ''}`,
     miss instanceof JoinError ? undefined : 'move one of them until they meet',
   );
 }

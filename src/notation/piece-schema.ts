@@ -93,7 +93,7 @@ const SHAPES = {
       wide: said('diameter'),
       deep,
       middle: saidOrSeveral('where the first is').optional(),
-      every: said('from one to the next').optional(),
+      every: said('from one to the next; without a count they fill the side').optional(),
       count: said('how many').optional(),
       rows: said('how many rows').optional(),
     },

@@ -183,7 +183,7 @@ test.each<[what: string, from: string, to: string, told: string]>([
     'a joint of boards apart',
     'apron to leg:',
     'leg to leg:',
-    "49:3 'front left leg' touches no leg: the nearest, 'back left leg', is 300 mm away",
+    "49:3 'front left leg' touches no leg: the nearest, 'back left leg', is 300 mm away front-back",
   ],
   [
     'an option nobody knows',

@@ -62,6 +62,20 @@ test('a panel of staves is that many boards, each joined to its neighbour', () =
   ]);
 });
 
+test('holes told only how far apart they are fill their side, in the middle or from where the first is told', () => {
+  const alongside = (more: string): readonly number[] => {
+    const rail = `  rail: { grain: left-right, face: front, front: piece, top: piece, wide: 90, thick: 25, like: piece, holes: { side: front, wide: 10, deep: 15, every: 110${more} } }`;
+    const { boards } = builtPiece(
+      `design: hook-rail\nwood: white oak\npiece: [700, 400, 300]\nboards:\n${rail}\n`,
+    );
+    return boards[0]!.board.holes.map(({ at }) => at.origin[0]).toSorted((a, b) => a - b);
+  };
+  // six of 110 and half a step at each end fit into 700: the ends keep 75
+  expect(alongside('')).toEqual([75, 185, 295, 405, 515, 625]);
+  expect(alongside(', count: 3')).toEqual([240, 350, 460]);
+  expect(alongside(', middle: [100 short of left]')).toEqual([100, 210, 320, 430, 540]);
+});
+
 test('holes for pins stand in rows', () => {
   const side = `  side: { grain: up, face: left, left: piece, thick: 25, like: piece, holes: { side: right, wide: 5, deep: 10, middle: [100 above bottom], rows: 40 short of front and 40 short of back, every: 32, count: 5 } }`;
   const { boards } = builtPiece(

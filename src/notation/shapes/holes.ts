@@ -8,6 +8,7 @@ import {
 } from '../../board/index.js';
 import { frame, type Vec3 } from '../../frame/index.js';
 import { obround } from '../../profile/index.js';
+import { SAME_POINT } from '../../tolerances.js';
 import { Problem, problemWith } from '../problem.js';
 import { keysOf, needed, onlyKeys, partsOf, phraseOf, phrasesOf } from '../said.js';
 import type { Place } from '../told.js';
@@ -109,7 +110,10 @@ function stopsOf(keys: Keys, shaped: Shaped): { start?: number; end?: number } {
   return found;
 }
 
-/** Round holes: one, or rows of them along the board. @throws Problem */
+/** Holes of one row. */
+const MOST_HOLES = 200;
+
+/** Round holes: one, or rows of them along the board; `every` without `count` fills the side, half a step kept at its ends. @throws Problem */
 export function holes(board: Board, keys: Keys, shaped: Shaped, at: Place, id: string): Board {
   onlyKeys(keys, ['side', 'wide', 'deep', 'middle', 'every', 'count', 'rows'], 'holes');
   const form =
@@ -124,8 +128,22 @@ export function holes(board: Board, keys: Keys, shaped: Shaped, at: Place, id: s
   const start = middleOf(keys, shaped, [length / 2, width / 2, thickness / 2], free);
   const every = keys.get('every');
   const step = every ? shaped.reckon.figure(phraseOf(every, 'every'), 'length') : 0;
+  if (every && step <= 0)
+    throw problemWith(phraseOf(every, 'every'), 'it must be more than 0', 'write every: 32');
+  const run = free[0]!;
+  const end = [length, width, thickness][run]!;
+  // a row that is not told where to begin stands in the middle; else it runs away from the nearer end
+  const centred = Math.abs(start[run] - end / 2) < SAME_POINT;
+  const sense = start[run] > end / 2 ? -1 : 1;
+  const room = sense > 0 ? end - start[run] : start[run];
   const countEntry = keys.get('count');
-  const count = countEntry ? wholeOf(phraseOf(countEntry, 'count'), shaped) : 1;
+  const count = countEntry
+    ? wholeOf(phraseOf(countEntry, 'count'), shaped)
+    : step > 0
+      ? Math.max(1, Math.floor((centred ? end : room + step / 2) / step + SAME_POINT))
+      : 1;
+  if (count > MOST_HOLES)
+    throw new Problem(at, 5, `a row of ${count} holes`, `${MOST_HOLES} is the limit: set them further apart`);
   if (count > 1 && step <= 0)
     throw new Problem(at, 5, 'several holes are told and not how far apart', 'write every: 32');
   const rows = keys.get('rows');
@@ -135,16 +153,12 @@ export function holes(board: Board, keys: Keys, shaped: Shaped, at: Place, id: s
   const standing = { ...shaped, placed: { ...shaped.placed, board } };
   const face = faceToward(standing, side);
   const on = faceFrame(board, face)!;
-  const run = free[0]!;
-  // away from the nearer end
-  const ends = [length, width, thickness];
-  const sense = start[run] > ends[run]! / 2 ? -1 : 1;
   const made = across.flatMap((row, r) =>
     Array.from({ length: count }, (_, i): Hole => {
       const p: [number, number, number] = [...start];
       p[side.axis] = side.at;
       if (row) p[row.axis] = row.at;
-      p[run] += sense * i * step;
+      p[run] += sense * (i - (centred ? (count - 1) / 2 : 0)) * step;
       return { id: `${id}-${r * count + i + 1}`, face, at: frame(p, on.z, on.x), diameter, depth };
     }),
   );
@@ -153,6 +167,6 @@ export function holes(board: Board, keys: Keys, shaped: Shaped, at: Place, id: s
 
 const wholeOf = (phrase: Phrase, { reckon }: Shaped): number => {
   const value = reckon.figure(phrase, 'number');
-  if (Number.isInteger(value) && value >= 1 && value <= 200) return value;
-  throw problemWith(phrase, `it comes to ${value}`, 'give a whole number, 1 to 200');
+  if (Number.isInteger(value) && value >= 1 && value <= MOST_HOLES) return value;
+  throw problemWith(phrase, `it comes to ${value}`, `give a whole number, 1 to ${MOST_HOLES}`);
 };
