@@ -155,7 +155,7 @@ test('a board that touches none of those it is joined to is told with the neares
   const boards = `  post: { grain: up, face: left, left: piece, thick: 30, like: piece, mirrored: left-right }
   rail: { grain: left-right, face: front, left: 35 short of piece, right: 60 short of piece, front: piece, thick: 20, top: piece, wide: 60 }`;
   expect(() => builtPiece(file(boards, 'joints:\n  rail to post:'))).toThrow(
-    /line 8, column 3: 'rail' touches no post: the nearest, 'left post', is 5 mm away front-back/,
+    /line 8, column 3: 'rail' touches no post: the nearest, 'left post', is 5 mm away left-right/,
   );
 });
 

@@ -73,7 +73,8 @@ test('holes told only how far apart they are fill their side, in the middle or f
   // six of 110 and half a step at each end fit into 700: the ends keep 75
   expect(alongside('')).toEqual([75, 185, 295, 405, 515, 625]);
   expect(alongside(', count: 3')).toEqual([240, 350, 460]);
-  expect(alongside(', middle: [100 short of left]')).toEqual([100, 210, 320, 430, 540]);
+  // the board is measured from its right end: the first stands 100 from the left
+  expect(alongside(', middle: [100 short of left]')).toEqual([160, 270, 380, 490, 600]);
 });
 
 test('holes for pins stand in rows', () => {
