@@ -105,6 +105,19 @@ test.each([
   expect(ran.err).toMatch(message);
 });
 
+test('two boards joined by two lines are told at the second', async () => {
+  const end = ', grain: left-right, face: up, thick: 30, like: piece }';
+  write(
+    'twice.yaml',
+    `design: twice\nwood: white ash\npiece: [600, 100, 30]\nboards:\n  plank: { left: piece, right: 300 short of piece${end}\n  end plank: { left: 300 short of piece, right: piece${end}\njoints:\n  plank to end plank:\n  end plank to plank:\n`,
+  );
+  const { err, status } = await atDesk(['check', 'twice.yaml'], { cwd });
+  expect(status).toBe(2);
+  expect(err).toMatch(
+    /twice\.yaml, line 9, .* joins end-plank and plank in the same place already: leave one/s,
+  );
+});
+
 test('explain says back each board with its lines and what they come to, and draws it', async () => {
   const { out, status } = await atDesk(['explain', 'garden-shelf.yaml', '--depth', '300'], {
     cwd,
@@ -124,7 +137,7 @@ test('explain says back each board with its lines and what they come to, and dra
   for (const name of ['left side', 'shelf 1', 'rail']) expect(svg).toContain(`>${name}<`);
   const table = await atDesk(['explain', 'side-table'], { cwd, columns: 120 });
   expect(table.out).toMatch(
-    /^ {2}taper: \{ sides: right and back, .* +foot is 25 mm; apron \+ 15 is 105 mm/m,
+    /^ {2}taper: \{ sides: right and back, .* +foot is 26 mm; apron \+ 15 is 105 mm/m,
   );
   // here 'leg' is a place, though a dimension is called so too
   expect(table.out).toMatch(/^ {2}top: leg +580\.0 mm above the floor$/m);

@@ -4,8 +4,10 @@ import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
 import { InputError, TenonwrightError } from '../../src/errors.js';
+import { withMade } from '../../src/files/made/made.js';
 import type { Units } from '../../src/length/index.js';
 import { type Model, optionName, parameterMeta, readParameters } from '../../src/model/index.js';
+import { pieceFrom } from '../../src/notation/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import { type Cure, cureOfRefusal, curesOf, type Question, verdictOf } from '../../src/verdict/index.js';
 import { many, SEED } from '../properties/seed.js';
@@ -127,6 +129,30 @@ function isRefused(model: Model, values: Parameters<Model['build']>[0]): boolean
     throw error;
   }
 }
+
+test('of a piece without dimensions none is said to have been tried', async () => {
+  const board = '{ grain: left-right, face: front, thick: 30, like: piece, front:';
+  const model = pieceFrom(
+    `design: stiff\ntitle: Stiff\nwood: white ash\npiece: [400, 80, 100]\nboards:\n  rail: ${board} piece }\n  post: ${board} 20 short of piece }\n`,
+    'stiff.yaml',
+  );
+  await withMade(
+    {
+      ...about(model, 'mm'),
+      cures: true,
+      values: readParameters(model, {}, 'mm'),
+      format: 'binary',
+      curves: 'arcs',
+      force: false,
+      version: '0.0.0',
+      progress: () => {},
+    },
+    async (made) => {
+      expect(made.findings.map(({ code }) => code)).toContain('pieces-overlap');
+      expect(made.findings.filter(({ cure }) => cure !== undefined)).toEqual([]);
+    },
+  );
+});
 
 test('a sound design needs no cure', async () => {
   const model = MODELS.frame!;

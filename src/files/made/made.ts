@@ -78,6 +78,8 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
     );
     let cured: readonly Finding[] | undefined;
     const findCures = async (): Promise<void> => {
+      // nothing can be said to have been tried where nothing can be changed
+      if (Object.keys(request.model.parameters.shape).length === 0) return;
       const found = await curesOf(request, request.values, findings(), request.given);
       cured = findings().map((finding) => {
         if (!worthCuring(finding)) return finding;
