@@ -1,5 +1,3 @@
-import type { Mortise } from '../board/index.js';
-import { mouthOf } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { angleDeg, directionIn, dot, type Frame, scale, unit, type Vec3 } from '../frame/index.js';
 import { PARALLEL_DEG } from '../tolerances.js';
@@ -87,21 +85,4 @@ export function dropOf({ axis: [dx, dy, dz] }: Lean, length: number, width: numb
   const flat = Math.sqrt(1 - dx * dx);
   const [nx, ny] = [(dx * dz) / flat, dy / flat];
   return (((length - width) / 2) * Math.abs(nx) + (width / 2) * Math.hypot(nx, ny)) / dz;
-}
-
-/** What a leaning axis costs in one board. mm, degrees. */
-export interface AxisConsequence {
-  readonly leanDeg: number;
-  /** The wall on the side the mortise leans to is this much thinner at the bottom than at the mouth. */
-  readonly wallLost: number;
-  /** Depth at the mouth's short point, where the depth stop is zeroed. */
-  readonly shortDepth: number;
-  /** The way a tenon goes in, board frame. */
-  readonly entry: Vec3;
-}
-
-/** What the axis of a mortise costs: nothing when it is square to its face. */
-export function axisConsequence(mortise: Mortise): AxisConsequence {
-  const { leanDeg, sideways, shortDepth } = mouthOf(mortise);
-  return { leanDeg, wallLost: sideways, shortDepth, entry: scale(mortise.at.z, -1) };
 }

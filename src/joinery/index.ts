@@ -1,4 +1,4 @@
-export { type AxisConsequence, type AxisOption, axisConsequence } from './axis.js';
+export type { AxisOption } from './axis.js';
 export * from './contact.js';
 export { type Joinable, tenonShare } from './draft.js';
 export { SWELL_SPARE } from './edge-clearance.js';
