@@ -1,9 +1,11 @@
 export * from './assemble.js';
+export { LEAST_TONGUE } from './by-buttons.js';
 export type { Captive, CaptiveRequest } from './captive.js';
 export * from './design.js';
 export * from './explode.js';
-export { type Fastened, fasten, LEAST_TONGUE } from './fasten.js';
+export { fasten } from './fasten.js';
 export type { Fastening, FastenRequest } from './fastening.js';
+export type { Fastened } from './held-screw.js';
 export * from './leg-between.js';
 export * from './mechanism.js';
 export * from './mirrored.js';

@@ -83,7 +83,7 @@ function moves(
       limit: LEAST_TONGUE,
       unit: 'mm',
       message: `the tongue of button ${id} is still ${left} in its slot when ${held} has moved away; it must keep at least ${least}`,
-      remedy: `make the slot ${deeper} deeper (slotDepth, or the depth of the groove)`,
+      remedy: `make the slot ${deeper} deeper, or the groove that serves as one`,
       basis: COMMON_PRACTICE,
     });
   }
