@@ -131,14 +131,16 @@ function measuredByFacets(
  * which other facets have as well. Left in, the many long facets of that face come into every box along the tenon.
  */
 function notInPlane(facets: Facets, normal: Vec3, offset: number): Facets {
-  const kept: number[] = [];
+  const kept = new Float64Array(facets.length);
+  let used = 0;
+  const [x, y, z] = normal;
+  const off = (k: number) => Math.abs(facets[k]! * x + facets[k + 1]! * y + facets[k + 2]! * z - offset);
   for (let i = 0; i < facets.length; i += 9) {
-    const three = facets.subarray(i, i + 9);
-    const off = (k: number) =>
-      Math.abs(three[k]! * normal[0] + three[k + 1]! * normal[1] + three[k + 2]! * normal[2] - offset);
-    if (Math.max(off(0), off(3), off(6)) > FACET_IN_PLANE) kept.push(...three);
+    if (Math.max(off(i), off(i + 3), off(i + 6)) <= FACET_IN_PLANE) continue;
+    for (let k = 0; k < 9; k += 1) kept[used + k] = facets[i + k]!;
+    used += 9;
   }
-  return Float64Array.from(kept);
+  return kept.subarray(0, used);
 }
 
 /** Clearances of a tenon in its mortises by the kernel's own booleans, mm: the oracle of the fast way. */

@@ -6,6 +6,8 @@ import { triangleGapSq } from './triangle-gap.js';
 export interface FacetTree {
   /** In the order of the leaves. */
   readonly facets: Facets;
+  /** The box round each facet, as `boxes`. */
+  readonly bounds: Float64Array;
   /** Six numbers a box: least x, y, z, most x, y, z. */
   readonly boxes: Float64Array;
   /** Two a box: the first of its two smaller boxes, the other follows it, and 0; or its first facet and their number. */
@@ -50,10 +52,18 @@ export function facetTree(facets: Facets): FacetTree {
   };
   fill(0, 0, count);
   const sorted = new Float64Array(facets.length);
-  order.forEach((from, to) => {
+  const sortedBounds = new Float64Array(bounds.length);
+  for (let to = 0; to < count; to += 1) {
+    const from = order[to]!;
     for (let k = 0; k < 9; k += 1) sorted[9 * to + k] = facets[9 * from + k]!;
-  });
-  return { facets: sorted, boxes: boxes.slice(0, 6 * used), parts: parts.slice(0, 2 * used) };
+    for (let k = 0; k < 6; k += 1) sortedBounds[6 * to + k] = bounds[6 * from + k]!;
+  }
+  return {
+    facets: sorted,
+    bounds: sortedBounds,
+    boxes: boxes.slice(0, 6 * used),
+    parts: parts.slice(0, 2 * used),
+  };
 }
 
 function boxAround(
@@ -64,7 +74,10 @@ function boxAround(
   from: number,
   to: number,
 ): void {
-  boxes.fill(Number.POSITIVE_INFINITY, at, at + 3).fill(Number.NEGATIVE_INFINITY, at + 3, at + 6);
+  for (let j = at; j < at + 3; j += 1) {
+    boxes[j] = Number.POSITIVE_INFINITY;
+    boxes[j + 3] = Number.NEGATIVE_INFINITY;
+  }
   for (let k = from; k < to; k += 1) {
     const one = 6 * order[k]!;
     for (let j = 0; j < 3; j += 1) {
@@ -166,7 +179,7 @@ function leavesGapSq(a: FacetTree, i: number, b: FacetTree, j: number, most: num
   const toB = fromB + b.parts[2 * j + 1]!;
   for (let k = fromA; k < toA; k += 1) {
     for (let m = fromB; m < toB; m += 1) {
-      if (facetBoxGapSq(a.facets, 9 * k, b.facets, 9 * m) >= best * NO_NEARER) continue;
+      if (boxGapSq(a.bounds, 6 * k, b.bounds, 6 * m) >= best * NO_NEARER) continue;
       best = triangleGapSq(a.facets, 9 * k, b.facets, 9 * m, best);
     }
   }
@@ -174,27 +187,10 @@ function leavesGapSq(a: FacetTree, i: number, b: FacetTree, j: number, most: num
 }
 
 function boxGapSq(a: Float64Array, i: number, b: Float64Array, j: number): number {
-  let sum = 0;
-  for (let k = 0; k < 3; k += 1) {
-    const apart = Math.max(a[i + k]! - b[j + 3 + k]!, b[j + k]! - a[i + 3 + k]!);
-    if (apart > 0) sum += apart * apart;
-  }
-  return sum;
-}
-
-function facetBoxGapSq(p: Float64Array, i: number, q: Float64Array, j: number): number {
-  let sum = 0;
-  for (let k = 0; k < 3; k += 1) {
-    const a = p[i + k]!;
-    const b = p[i + 3 + k]!;
-    const c = p[i + 6 + k]!;
-    const d = q[j + k]!;
-    const e = q[j + 3 + k]!;
-    const f = q[j + 6 + k]!;
-    const apart = Math.max(Math.min(a, b, c) - Math.max(d, e, f), Math.min(d, e, f) - Math.max(a, b, c));
-    if (apart > 0) sum += apart * apart;
-  }
-  return sum;
+  const x = Math.max(a[i]! - b[j + 3]!, b[j]! - a[i + 3]!, 0);
+  const y = Math.max(a[i + 1]! - b[j + 4]!, b[j + 1]! - a[i + 4]!, 0);
+  const z = Math.max(a[i + 2]! - b[j + 5]!, b[j + 2]! - a[i + 5]!, 0);
+  return x * x + y * y + z * z;
 }
 
 const extent = (boxes: Float64Array, i: number): number =>
@@ -211,9 +207,11 @@ export function facetsNear(tree: FacetTree, { min, max }: Box): Facets {
     const count = tree.parts[2 * node + 1]!;
     const first = tree.parts[2 * node]!;
     if (count === 0) open.push(first + 1, first);
-    for (let k = first; k < first + count; k += 1) {
-      for (let n = 9 * k; n < 9 * k + 9; n += 1) near.push(tree.facets[n]!);
-    }
+    for (let k = first; k < first + count; k += 1) near.push(k);
   }
-  return Float64Array.from(near);
+  const facets = new Float64Array(9 * near.length);
+  near.forEach((k, i) => {
+    for (let n = 0; n < 9; n += 1) facets[9 * i + n] = tree.facets[9 * k + n]!;
+  });
+  return facets;
 }

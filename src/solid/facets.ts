@@ -33,10 +33,8 @@ export function doubleMesh(body: Body): DoubleMesh {
       corners = new Float64Array(all);
     })
     .delete();
-  const same =
-    numProp === 3 &&
-    corners.length === vertProperties.length &&
-    corners.every((at, i) => Math.fround(at) === vertProperties[i]);
+  let same = numProp === 3 && corners.length === vertProperties.length;
+  for (let i = 0; same && i < corners.length; i += 1) same = Math.fround(corners[i]!) === vertProperties[i];
   if (!same) throw new SolidError('facets-order', 'the kernel hands out the corners of a body in two orders');
   const mesh = { corners, triangles: triVerts };
   meshes.set(body, mesh);
@@ -47,9 +45,10 @@ export function doubleMesh(body: Body): DoubleMesh {
 export function facetsOf(body: Body): Facets {
   const { corners, triangles } = doubleMesh(body);
   const facets = new Float64Array(3 * triangles.length);
-  triangles.forEach((corner, i) => {
-    for (let j = 0; j < 3; j += 1) facets[3 * i + j] = corners[3 * corner + j]!;
-  });
+  for (let i = 0; i < triangles.length; i += 1) {
+    const corner = 3 * triangles[i]!;
+    for (let j = 0; j < 3; j += 1) facets[3 * i + j] = corners[corner + j]!;
+  }
   return facets;
 }
 
@@ -79,8 +78,10 @@ export function facetsIn(facets: Facets, { origin: o, x, y, z }: Frame): Facets 
 export function turnedRound(facets: Facets): Facets {
   const turned = facets.slice();
   for (let i = 0; i < facets.length; i += 9) {
-    turned.set(facets.subarray(i + 6, i + 9), i + 3);
-    turned.set(facets.subarray(i + 3, i + 6), i + 6);
+    for (let k = 3; k < 6; k += 1) {
+      turned[i + k] = facets[i + k + 3]!;
+      turned[i + k + 3] = facets[i + k]!;
+    }
   }
   return turned;
 }
@@ -98,11 +99,12 @@ export function facetsBox(facets: Facets, frame: Frame = WORLD): { readonly min:
     Number.NEGATIVE_INFINITY,
     Number.NEGATIVE_INFINITY,
   ];
-  for (let i = 0; i < seen.length; i += 1) {
-    const at = seen[i]!;
-    const j = (i % 3) as 0 | 1 | 2;
-    if (at < min[j]) min[j] = at;
-    if (at > max[j]) max[j] = at;
+  for (let i = 0; i < seen.length; i += 3) {
+    for (let j: 0 | 1 | 2 = 0; j < 3; j += 1) {
+      const at = seen[i + j]!;
+      if (at < min[j]!) min[j] = at;
+      if (at > max[j]!) max[j] = at;
+    }
   }
   return { min, max };
 }
@@ -111,21 +113,18 @@ export function facetsBox(facets: Facets, frame: Frame = WORLD): { readonly min:
  * Volume between facets and a point, mm³: that of the body when they close it, or when all that is missing lies in planes
  * through the point.
  */
-export function facetsVolume(facets: Facets, from: Vec3 = [0, 0, 0]): number {
+export function facetsVolume(facets: Facets, [x, y, z]: Vec3 = [0, 0, 0]): number {
   let six = 0;
   for (let i = 0; i < facets.length; i += 9) {
-    const at = (k: number) => facets[i + k]! - from[(k % 3) as 0 | 1 | 2];
-    const [ax, ay, az, bx, by, bz, cx, cy, cz] = [
-      at(0),
-      at(1),
-      at(2),
-      at(3),
-      at(4),
-      at(5),
-      at(6),
-      at(7),
-      at(8),
-    ];
+    const ax = facets[i]! - x;
+    const ay = facets[i + 1]! - y;
+    const az = facets[i + 2]! - z;
+    const bx = facets[i + 3]! - x;
+    const by = facets[i + 4]! - y;
+    const bz = facets[i + 5]! - z;
+    const cx = facets[i + 6]! - x;
+    const cy = facets[i + 7]! - y;
+    const cz = facets[i + 8]! - z;
     six += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
   }
   return six / 6;

@@ -16,24 +16,35 @@ const MOST_FACES = 16;
 /** A body never changes. */
 const outsides = new WeakMap<Body, Outside>();
 
+/** A unit normal is told by two of its parts, as whole numbers kept so far apart in one, and by the sign of the third. */
+const rounded = (part: number): number => Math.round(part * 1e6);
+const SPREAD = 2 ** 22;
+
 /** A body's corners and largest faces, in the body's frame. */
 export function outsideOf(body: Body): Outside {
   const known = outsides.get(body);
   if (known) return known;
   const { corners, triangles } = doubleMesh(body);
-  const faces = new Map<string, { readonly normal: readonly number[]; area: number }>();
+  const faces = new Map<number, { readonly normal: readonly number[]; area: number }>();
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
-    const side = (to: number, j: number) => corners[to + j]! - corners[a + j]!;
-    const cross = (j: number, k: number) => side(b, j) * side(c, k) - side(b, k) * side(c, j);
-    const turned = [cross(1, 2), cross(2, 0), cross(0, 1)];
-    const area = Math.hypot(...turned);
+    const [ux, uy, uz] = [
+      corners[b]! - corners[a]!,
+      corners[b + 1]! - corners[a + 1]!,
+      corners[b + 2]! - corners[a + 2]!,
+    ];
+    const [vx, vy, vz] = [
+      corners[c]! - corners[a]!,
+      corners[c + 1]! - corners[a + 1]!,
+      corners[c + 2]! - corners[a + 2]!,
+    ];
+    const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    const area = Math.sqrt(x * x + y * y + z * z);
     if (area === 0) continue;
-    const normal = turned.map((part) => part / area);
-    const key = normal.map((part) => Math.round(part * 1e6)).join(' ');
+    const key = 4 * (SPREAD * rounded(x / area) + rounded(y / area)) + Math.sign(rounded(z / area));
     const face = faces.get(key);
     if (face) face.area += area;
-    else faces.set(key, { normal, area });
+    else faces.set(key, { normal: [x / area, y / area, z / area], area });
   }
   const largest = [...faces.values()].sort((a, b) => b.area - a.area).slice(0, MOST_FACES);
   const made = { corners, normals: Float64Array.from(largest.flatMap(({ normal }) => normal)) };

@@ -36,15 +36,17 @@ export function sweptBound(
     ? pointIn(place, add(at.origin, scale(normal, -SKIN)))
     : [0, 0, -SKIN];
   if (!(nz > 0.1)) return undefined;
-  const topAt = ([x, y]: Vec2): number => pz - ((x - px) * nx + (y - py) * ny) / nz;
-  const tops = outline.map(topAt);
+  const topAt = (x: number, y: number): number => pz - ((x - px) * nx + (y - py) * ny) / nz;
+  const tops = outline.map(([x, y]) => topAt(x, y));
   if (Math.min(...tops) <= -depth || Math.max(...tops) > CUTTER_LEAD) return undefined;
   const sides = outline.map(([x, y], i) => sideOf([x, y], outline[(i + 1) % outline.length]!));
   const corners = facetsIn(cavity.facets, place);
   for (let i = 0; i < corners.length; i += 3) {
-    const [x, y, z] = [corners[i]!, corners[i + 1]!, corners[i + 2]!];
-    if (z < -depth - SWEEP_ROUNDING || (z - topAt([x, y])) * nz > SWEEP_ROUNDING) return undefined;
-    if (sides.some((side) => side.x * x + side.y * y > side.at + SWEEP_ROUNDING)) return undefined;
+    const x = corners[i]!;
+    const y = corners[i + 1]!;
+    const z = corners[i + 2]!;
+    if (z < -depth - SWEEP_ROUNDING || (z - topAt(x, y)) * nz > SWEEP_ROUNDING) return undefined;
+    for (const side of sides) if (side.x * x + side.y * y > side.at + SWEEP_ROUNDING) return undefined;
   }
   const round = sides.reduce((sum, { length }) => sum + length, 0);
   const across = outline.reduce((sum, [x, y], i) => {
@@ -52,7 +54,7 @@ export function sweptBound(
     return sum + (x * y1 - x1 * y) / 2;
   }, 0);
   // the outline is the same turned half round its middle: its height there is its mean height
-  const height = topAt([0, 0]) + depth;
+  const height = topAt(0, 0) + depth;
   const tallest = Math.max(...tops) + depth;
   // corners of a polygon grow by more than its sides, by no more than half as much again at 90° or flatter
   const skin = (1.5 * round * (tallest + 3 * SWEEP_ROUNDING) + across * (1 + 1 / nz)) * 2 * SWEEP_ROUNDING;

@@ -6,6 +6,7 @@ import {
   dot,
   frameOut,
   pointIn,
+  pointOut,
   scale,
   subtract,
   type Vec2,
@@ -36,13 +37,19 @@ interface StandingFace {
   readonly id: FaceId;
   readonly frame: ReturnType<typeof frameOut>;
   readonly region: Region;
+  /** Corners of the region, assembly frame. */
+  readonly loops: readonly (readonly Vec3[])[];
 }
 
 export const standingFaces = (boards: readonly PlacedBoard[]): StandingFaces =>
   new Map(
     boards.map(({ board, place }) => [
       board.id,
-      faces(board).map(({ id, frame, region }) => ({ id, frame: frameOut(place, frame), region })),
+      faces(board).map(({ id, frame, region }) => {
+        const standing = frameOut(place, frame);
+        const loops = region.map((loop) => loop.map(([x, y]) => pointOut(standing, [x, y, 0])));
+        return { id, frame: standing, region, loops };
+      }),
     ]),
   );
 
@@ -77,17 +84,15 @@ export function bearingOn(
 }
 
 /** Whether a point lies in a region: an odd number of its borders lie to the right of it. */
-export const holds = (region: Region, x: number, y: number): boolean =>
-  region
-    .flatMap((loop) =>
-      loop.map(([ax, ay], i) => {
-        const [bx, by] = loop[(i + 1) % loop.length]!;
-        return ay > y !== by > y && ax + ((bx - ax) * (y - ay)) / (by - ay) > x;
-      }),
-    )
-    .filter(Boolean).length %
-    2 ===
-  1;
+export function holds(region: Region, x: number, y: number): boolean {
+  let inside = false;
+  for (const loop of region)
+    loop.forEach(([ax, ay], i) => {
+      const [bx, by] = loop[(i + 1) % loop.length]!;
+      if (ay > y !== by > y && ax + ((bx - ax) * (y - ay)) / (by - ay) > x) inside = !inside;
+    });
+  return inside;
+}
 
 const square = (x: number, y: number, length: number, width: number): Region => [
   [

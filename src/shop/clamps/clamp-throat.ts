@@ -1,4 +1,4 @@
-import { cross, dot, frame, pointIn, pointOut, type Vec2, type Vec3 } from '../../frame/index.js';
+import { cross, dot, frame, pointIn, type Vec2, type Vec3 } from '../../frame/index.js';
 import { distanceToSegment, loopArea, type Region, segment, unite } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { type ClampBearing, holds, type StandingFaces } from './clamp-bearing.js';
@@ -24,16 +24,20 @@ export function throatOf(
   const seen = frame(through, direction, cross(side, direction));
   const [far, near] = ends.map(({ at }) => pointIn(seen, at)[2]);
   const silhouettes = boards.flatMap((id) => {
-    const faces = standing.get(id)!.map((face) => ({
-      faces: dot(face.frame.z, direction) > SAME_POINT,
-      loops: face.region.map((loop) => loop.map(([x, y]) => pointIn(seen, pointOut(face.frame, [x, y, 0])))),
-    }));
-    const along = faces.flatMap(({ loops }) => loops.flat().map(([, , z]) => z));
+    const faces = standing.get(id)!;
+    const along = faces.flatMap(({ loops }) =>
+      loops.flatMap((loop) => loop.map((corner) => dot(corner, seen.z))),
+    );
+    const beyond = dot(through, seen.z);
     // what lies beyond a jaw is not in the bar's way
-    if (Math.min(...along) >= far! - SAME_POINT || Math.max(...along) <= near! + SAME_POINT) return [];
+    if (Math.min(...along) >= far! + beyond - SAME_POINT || Math.max(...along) <= near! + beyond + SAME_POINT)
+      return [];
     return faces
-      .filter((face) => face.faces)
-      .map(({ loops }): Region => loops.map((loop) => loop.map(([x, y]): Vec2 => [x, y])));
+      .filter((face) => dot(face.frame.z, direction) > SAME_POINT)
+      .map(
+        ({ loops }): Region =>
+          loops.map((loop) => loop.map((corner) => pointIn(seen, corner)).map(([x, y]): Vec2 => [x, y])),
+      );
   });
   const round = unite(...silhouettes).filter((loop) => loopArea(loop) > 0 && holds([loop], 0, 0));
   const sides = round.flatMap((loop) =>

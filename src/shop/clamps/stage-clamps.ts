@@ -1,5 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import { add, length, scale, subtract, type Vec3 } from '../../frame/index.js';
+import { onceForEach } from '../../once.js';
 import { type Entry, entriesOf, type GlueStep } from '../glue-up/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 import type { Clamp, ClampEnd } from './clamp.js';
@@ -11,10 +12,14 @@ import { throatOf } from './clamp-throat.js';
 /** A clamp before the clamps at hand are shared out. */
 export type ClampDraft = Omit<Clamp, 'id' | 'stage' | 'verdict' | 'wants'>;
 
+type Tried = Omit<ClampDraft, 'throat'>;
+
 /** How far a design is glued up. */
 export interface GluedSoFar {
   readonly design: Design;
   readonly standing: StandingFaces;
+  /** Clamps that were worked out, by their line and the boards that stand together: stages are tried again and again. */
+  readonly known: Map<string, readonly ClampDraft[]>;
   readonly entries: readonly Entry[];
   /** Joints that are closed. */
   readonly glued: ReadonlySet<string>;
@@ -23,13 +28,16 @@ export interface GluedSoFar {
 }
 
 /** Nothing is glued yet. */
-export const ungluedYet = (design: Design): GluedSoFar => ({
-  design,
-  standing: standingFaces(design.boards),
-  entries: entriesOf(design),
-  glued: new Set(),
-  together: new Map(design.boards.map(({ board: { id } }) => [id, [id]])),
-});
+export const ungluedYet = onceForEach(
+  (design: Design): GluedSoFar => ({
+    design,
+    standing: standingFaces(design.boards),
+    known: new Map(),
+    entries: entriesOf(design),
+    glued: new Set(),
+    together: new Map(design.boards.map(({ board: { id } }) => [id, [id]])),
+  }),
+);
 
 /** The same when some more steps are done. */
 export const gluedAfter = (before: GluedSoFar, steps: readonly GlueStep[]): GluedSoFar => ({
@@ -52,14 +60,18 @@ export interface LineClamped {
 
 /** The clamps of steps that are glued in one go. */
 export function stageClamps(before: GluedSoFar, steps: readonly GlueStep[]): readonly LineClamped[] {
-  const { design, standing, entries } = before;
+  const { design, standing, entries, known } = before;
   const { together } = gluedAfter(before, steps);
   const closed = new Set(steps.flatMap(({ joints }) => joints.map(({ joint }) => joint)));
   const now = entries.filter(({ joint }) => closed.has(joint.id));
-  return clampLines(design, entries, now, before.glued).map((line) => ({
-    line,
-    clamps: clampsOf(standing, line, together.get(line.rail)!),
-  }));
+  return clampLines(design, entries, now, before.glued).map((line) => {
+    const boards = together.get(line.rail)!;
+    const { joints, ...where } = line;
+    const key = JSON.stringify([where, joints.map(({ id }) => id), boards]);
+    const clamps = known.get(key) ?? clampsOf(standing, line, boards);
+    known.set(key, clamps);
+    return { line, clamps };
+  });
 }
 
 /** One or two clamps on a line, moved evenly apart until both jaws bear on flat wood. */
@@ -70,11 +82,11 @@ function clampsOf(
 ): readonly ClampDraft[] {
   const along = line.joints[0]!.seat.x;
   const spread = line.width <= PRACTICE.oneClampUpTo ? [0] : apart(line.width);
-  let best: { set: ClampDraft[]; under: number } | undefined;
+  let best: { set: Tried[]; under: number } | undefined;
   for (const off of spread) {
     const places = off === 0 ? [0] : [-off, off];
     const set = places.flatMap((shift) => {
-      const clamp = clampAt(standing, line, add(line.through, scale(along, shift)), boards);
+      const clamp = clampAt(standing, line, add(line.through, scale(along, shift)));
       return clamp ? [clamp] : [];
     });
     if (set.length < places.length) continue;
@@ -82,7 +94,10 @@ function clampsOf(
     if (!best || under > best.under + 0.001) best = { set, under };
     if (under > 0.95) break;
   }
-  return best?.set ?? [];
+  return (best?.set ?? []).map((clamp) => ({
+    ...clamp,
+    throat: throatOf(standing, boards, clamp.through, clamp.direction, clamp.ends),
+  }));
 }
 
 /** Half distances between two clamps: a quarter of the width first, then farther out, then nearer. */
@@ -100,8 +115,7 @@ function clampAt(
   standing: StandingFaces,
   { rail, joints, direction, bears }: ClampLine,
   through: Vec3,
-  boards: readonly string[],
-): ClampDraft | undefined {
+): Tried | undefined {
   const ends = [direction, scale(direction, -1)].map((outwards, i): ClampEnd | undefined => {
     const bearing = bearingOn(standing, bears[i]!, through, outwards);
     if (!bearing) return undefined;
@@ -123,6 +137,5 @@ function clampAt(
     direction,
     ends: [one, other],
     opening,
-    throat: throatOf(standing, boards, through, direction, [one, other]),
   };
 }
