@@ -2,7 +2,7 @@ import { type Mortise, mouthOf } from '../../board/index.js';
 import { add, directionIn, type Frame, pointIn, scale, type Vec2 } from '../../frame/index.js';
 import { obround, tessellate } from '../../profile/index.js';
 import { type Cavity, facetsIn } from '../../solid/index.js';
-import { CUTTER_LEAD, SKIN, SWEEP_ROUNDING } from '../../tolerances.js';
+import { CUTTER_LEAD, SAME_POINT, SKIN, SWEEP_ROUNDING } from '../../tolerances.js';
 
 /** What a cutter sweeps between its stops, below the plane just under the mouth. */
 export interface Sweep {
@@ -40,13 +40,17 @@ export function sweptBound(
   const tops = outline.map(([x, y]) => topAt(x, y));
   if (Math.min(...tops) <= -depth || Math.max(...tops) > CUTTER_LEAD) return undefined;
   const sides = outline.map(([x, y], i) => sideOf([x, y], outline[(i + 1) % outline.length]!));
+  // it is alike on both sides of both its axes: no side is farther behind a corner than one that looks the corner's way
+  const quarter = sides.filter(({ x, y }) => x > -SAME_POINT && y > -SAME_POINT);
   const corners = facetsIn(cavity.facets, place);
   for (let i = 0; i < corners.length; i += 3) {
     const x = corners[i]!;
     const y = corners[i + 1]!;
     const z = corners[i + 2]!;
     if (z < -depth - SWEEP_ROUNDING || (z - topAt(x, y)) * nz > SWEEP_ROUNDING) return undefined;
-    for (const side of sides) if (side.x * x + side.y * y > side.at + SWEEP_ROUNDING) return undefined;
+    const [ahead, aside] = [Math.abs(x), Math.abs(y)];
+    for (const side of quarter)
+      if (side.x * ahead + side.y * aside > side.at + SWEEP_ROUNDING) return undefined;
   }
   const round = sides.reduce((sum, { length }) => sum + length, 0);
   const across = outline.reduce((sum, [x, y], i) => {
