@@ -5,7 +5,7 @@ import { viewSvg } from '../svg/index.js';
 import { png } from './png.js';
 
 /** Width of a picture for a listing on the web, pixels. */
-const WIDTH = 1600;
+const WIDTH = 1200;
 
 /** The piece put together and drawn apart, as line pictures: SVG, and PNG for a listing. */
 export async function pictureFiles({ solids }: Made, maker: PictureMaker): Promise<readonly OutputFile[]> {

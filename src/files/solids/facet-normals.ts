@@ -1,3 +1,5 @@
+import type { Vec3 } from '../../frame/index.js';
+
 /** Bytes before the first facet of a binary file, of one facet, and where its first corner starts. */
 const [START, FACET, CORNERS] = [84, 50, 12];
 
@@ -11,11 +13,11 @@ const [START, FACET, CORNERS] = [84, 50, 12];
  */
 export function correctNormals(bytes: Uint8Array): void {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const corners = new Float64Array(9);
   for (let at = START; at + FACET <= bytes.length; at += FACET) {
-    const corners = Array.from({ length: 9 }, (_, i) => view.getFloat32(at + CORNERS + 4 * i, true));
-    normalOf(corners).forEach((part, i) => {
-      view.setFloat32(at + 4 * i, part, true);
-    });
+    for (let i = 0; i < 9; i += 1) corners[i] = view.getFloat32(at + CORNERS + 4 * i, true);
+    const normal = normalOf(corners);
+    for (let i = 0; i < 3; i += 1) view.setFloat32(at + 4 * i, normal[i]!, true);
   }
 }
 
@@ -30,14 +32,18 @@ export const withCorrectNormals = (text: string): string =>
   );
 
 /** Unit normal by the right-hand rule; nothing in every direction for corners in one line, as the format allows. */
-function normalOf(corners: readonly number[]): readonly number[] {
-  const [ax, ay, az, bx, by, bz, cx, cy, cz] = corners as Nine;
-  const [ux, uy, uz] = [bx - ax, by - ay, bz - az];
-  const [vx, vy, vz] = [cx - ax, cy - ay, cz - az];
-  const normal = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-  const size = Math.hypot(...normal);
+function normalOf(corners: ArrayLike<number>): Vec3 {
+  const along = (corner: number, axis: number): number => corners[3 * corner + axis]! - corners[axis]!;
+  const [ux, uy, uz, vx, vy, vz] = [
+    along(1, 0),
+    along(1, 1),
+    along(1, 2),
+    along(2, 0),
+    along(2, 1),
+    along(2, 2),
+  ];
+  const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+  const size = Math.hypot(x, y, z);
   // + 0 keeps -0 out of the text
-  return normal.map((part) => (size > 0 ? part / size + 0 : 0));
+  return size > 0 ? [x / size + 0, y / size + 0, z / size + 0] : [0, 0, 0];
 }
-
-type Nine = [number, number, number, number, number, number, number, number, number];
