@@ -55,6 +55,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
     'papers',
   ],
   checks: ['finding', 'bench', 'joints', 'boards', 'shop', 'verdict'],
+  notation: ['text', 'formulas', 'dimensions', 'places', 'shapes', 'boards', 'joints', 'piece'],
   drawing: ['sheet', 'view', 'dimension', 'template', 'board', 'flow', 'printed-template', 'figure', 'plan'],
   files: [
     'folder',

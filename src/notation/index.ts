@@ -1,28 +1,27 @@
-export { designOf, type PieceValues, type StoodPiece, standPiece } from './design-of.js';
-export { type Dimension, dimensionOf } from './dimension.js';
+export { BOARD_KEYS } from './boards/index.js';
+export { dimensionOf, holdMusts, knownFrom } from './dimensions/index.js';
 export {
-  type Formula,
+  angleOf,
   figureOf,
   formulaOf,
+  lengthOf,
   namesOf,
+  numberOf,
+  type Quantity,
   quantityOf,
   type Scope,
   type Wanted,
-} from './formula.js';
-export { HELD_KEYS } from './held.js';
-export { JOINT_KEYS } from './join-options.js';
-export { type Known, knownFrom, type WorkedOut } from './known.js';
-export { holdMusts } from './musts.js';
-export { newPiece } from './new-piece.js';
-export { type Piece, pieceFrom } from './piece-from.js';
-export { pieceSchemaJson, SCHEMA_KEYS } from './piece-schema.js';
-export * from './problem.js';
-export { angleOf, lengthOf, numberOf, type Quantity, yesOf } from './quantity.js';
-export { readPiece } from './read-piece.js';
-export { type Reckoning, reckoning } from './reckoning.js';
-export type { BoardSaidBack, PieceSaidBack, SaidBack } from './said-back.js';
-export { BOARD_KEYS } from './stand-board.js';
-export type { Stood } from './stood.js';
-export * from './told.js';
-export * from './tree.js';
-export { USER_KEYS } from './use.js';
+  yesOf,
+} from './formulas/index.js';
+export { HELD_KEYS, JOINT_KEYS } from './joints/index.js';
+export {
+  type BoardSaidBack,
+  newPiece,
+  type Piece,
+  pieceFrom,
+  pieceSchemaJson,
+  type SaidBack,
+  SCHEMA_KEYS,
+} from './piece/index.js';
+export { USER_KEYS } from './places/index.js';
+export { didYouMeanWord, Problem, Problems, partOf, problemWith, readPiece } from './text/index.js';

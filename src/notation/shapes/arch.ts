@@ -1,7 +1,4 @@
-import { Problem, problemWith } from '../problem.js';
-import { needed, onlyKeys, phraseOf } from '../said.js';
-import type { Place } from '../told.js';
-import type { Keys } from '../tree.js';
+import { type Keys, needed, onlyKeys, type Place, Problem, phraseOf, problemWith } from '../text/index.js';
 import { type Cutting, runToward } from './cutting.js';
 import { ownSide, type Shaped, sideWord } from './own-side.js';
 

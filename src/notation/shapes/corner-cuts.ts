@@ -1,9 +1,16 @@
 import type { Vec3 } from '../../frame/index.js';
-import { Problem, problemWith } from '../problem.js';
-import { needed, onlyKeys, partsOf, phraseOf } from '../said.js';
-import { SIDES } from '../sides.js';
-import type { Place } from '../told.js';
-import type { Keys, Phrase } from '../tree.js';
+import { SIDES } from '../places/index.js';
+import {
+  type Keys,
+  needed,
+  onlyKeys,
+  type Phrase,
+  type Place,
+  Problem,
+  partsOf,
+  phraseOf,
+  problemWith,
+} from '../text/index.js';
 import { type Cutting, cutOff, planeThrough } from './cutting.js';
 import { cornerWords, type OwnSide, ownPlace, ownSide, type Shaped, sideWord } from './own-side.js';
 

@@ -9,10 +9,19 @@ import {
 import { frame, type Vec3 } from '../../frame/index.js';
 import { obround } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
-import { Problem, problemWith } from '../problem.js';
-import { keysOf, needed, onlyKeys, partsOf, phraseOf, phrasesOf } from '../said.js';
-import type { Place } from '../told.js';
-import type { Keys, Phrase } from '../tree.js';
+import {
+  type Keys,
+  keysOf,
+  needed,
+  onlyKeys,
+  type Phrase,
+  type Place,
+  Problem,
+  partsOf,
+  phraseOf,
+  phrasesOf,
+  problemWith,
+} from '../text/index.js';
 import { faceToward, type OwnSide, ownPlace, ownSide, type Shaped, sideWord } from './own-side.js';
 
 /** A hole of any size through the board: as long as it is wide it is round. @throws Problem */

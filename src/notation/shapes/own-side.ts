@@ -1,13 +1,9 @@
 import type { PlacedBoard } from '../../assembly/index.js';
 import { faces } from '../../board/index.js';
 import { dot, type Vec3 } from '../../frame/index.js';
-import { placePhrase } from '../place-phrase.js';
-import { problemWith } from '../problem.js';
-import type { Reckoning } from '../reckoning.js';
-import { partsOf } from '../said.js';
-import { isSide, SIDES, type Side } from '../sides.js';
-import type { Axes } from '../stood.js';
-import type { Phrase } from '../tree.js';
+import type { Reckoning } from '../formulas/index.js';
+import { type Axes, isSide, placePhrase, SIDES, type Side } from '../places/index.js';
+import { type Phrase, partsOf, problemWith } from '../text/index.js';
 
 /** A board being shaped, and which of its directions the words left, front, top … mean. */
 export interface Shaped {

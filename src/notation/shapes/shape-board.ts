@@ -1,11 +1,8 @@
 import type { PlacedBoard } from '../../assembly/index.js';
 import type { Board } from '../../board/index.js';
-import { atLine } from '../at-line.js';
-import type { Reckoning } from '../reckoning.js';
-import { keysOf } from '../said.js';
-import type { Axes } from '../stood.js';
-import type { Place } from '../told.js';
-import type { Keys } from '../tree.js';
+import type { Reckoning } from '../formulas/index.js';
+import type { Axes } from '../places/index.js';
+import { atLine, type Keys, keysOf, type Place } from '../text/index.js';
 import { arch } from './arch.js';
 import { bevel, notch, round, slope } from './corner-cuts.js';
 import { type Cutting, cutBoard, cuttingOf } from './cutting.js';

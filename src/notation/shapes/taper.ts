@@ -1,8 +1,5 @@
 import type { Vec3 } from '../../frame/index.js';
-import { Problem, problemWith } from '../problem.js';
-import { needed, onlyKeys, phraseOf } from '../said.js';
-import type { Place } from '../told.js';
-import type { Keys } from '../tree.js';
+import { type Keys, needed, onlyKeys, type Place, Problem, phraseOf, problemWith } from '../text/index.js';
 import { type Cutting, cutOff, planeThrough } from './cutting.js';
 import { ownPlace, ownSide, type Shaped, sideWord, sideWords } from './own-side.js';
 

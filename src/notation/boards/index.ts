@@ -1,0 +1,1 @@
+export { BOARD_KEYS, standBoard } from './stand-board.js';

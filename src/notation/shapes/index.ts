@@ -1,0 +1,1 @@
+export { SHAPE_KEYS, shapeBoard } from './shape-board.js';
