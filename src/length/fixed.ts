@@ -1,7 +1,8 @@
 /**
  * A number as text with a fixed count of decimals: the one number formatter of every writer.
  *
- * Never `-0`, never an exponent, so the same number is the same bytes everywhere.
+ * Never `-0`, never an exponent, so the same number is the same bytes everywhere. Half of the last decimal is rounded away from
+ * 0, and so is what lies below it by the last bits of a sum: 5.75 and 5.749999999999999 are one size and print alike.
  *
  * @param value finite, any unit
  * @param decimals 0 to 20
@@ -10,7 +11,8 @@
  */
 export function fixed(value: number, decimals: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be printed as a number`);
-  const text = Math.abs(value) < LONGEST ? value.toFixed(decimals) : wholeDigits(value, decimals);
+  const text =
+    Math.abs(value) < LONGEST ? nudged(value, decimals).toFixed(decimals) : wholeDigits(value, decimals);
   return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }
 
@@ -25,6 +27,11 @@ export function trimmed(value: number, decimals: number): string {
   const text = fixed(value, decimals);
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
+
+/** Below what any size is told apart by, far above what sums of sizes are off by; with more decimals it would show itself. */
+const LAST_BITS = 1e-10;
+const nudged = (value: number, decimals: number): number =>
+  decimals < 9 ? value + Math.sign(value) * LAST_BITS : value;
 
 /** From here on `toFixed` writes an exponent; every double this large is whole. */
 const LONGEST = 1e21;

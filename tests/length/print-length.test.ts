@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fixed, parseLength, printFine, printLength, trimmed, type Units } from '../../src/length/index.js';
+import { seed } from '../properties/seed.js';
 
 const size = fc.double({ min: -5000, max: 5000, noNaN: true });
 
@@ -62,6 +63,27 @@ test('a fine length keeps what a rule cannot show, and reads back within its own
       expect(Math.abs(inches - mm)).toBeLessThanOrEqual(0.00005 * 25.4 + 1e-9);
     }),
     { numRuns: 500 },
+  );
+});
+
+test('sizes that differ by the last bits of a sum print alike, half of a decimal away from 0', () => {
+  expect(fixed(5.749999999999999, 1)).toBe('5.8');
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: 20_000 }),
+      fc.integer({ min: 0, max: 4 }),
+      fc.nat(6),
+      (whole, decimals, bits) => {
+        // as a person rounds the decimal: the worst place there is, half way between two
+        const text = fixed((whole + 0.5) / 10 ** decimals, decimals);
+        expect(text).toBe(((whole + 1) / 10 ** decimals).toFixed(decimals));
+        const off = (whole + 0.5) / 10 ** decimals;
+        for (const way of [1, -1])
+          expect(fixed(off * (1 + way * bits * Number.EPSILON), decimals)).toBe(text);
+        expect(fixed(-off, decimals)).toBe(`-${text}`);
+      },
+    ),
+    seed(500),
   );
 });
 
