@@ -142,6 +142,9 @@ export const TELL_REMAINDER = 0.1;
 /** A length this near to a 1/64 line stands on it: the fourth decimal of an inch, halved. */
 export const ON_LINE_INCH = 0.00005;
 
+/** Figures nearer than this are one: noise of arithmetic, in whatever unit. */
+export const NOISE = 1e-9;
+
 /** Lengths nearer than this are one length: noise of arithmetic, mm. */
 export const SAME_LENGTH = 1e-6;
 

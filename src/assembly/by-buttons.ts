@@ -12,6 +12,7 @@ import {
   subtract,
   type Vec3,
 } from '../frame/index.js';
+import { NOISE } from '../tolerances.js';
 import { type ButtonSize, buttonPieces } from './button.js';
 import type { Fastening } from './fastening.js';
 import { type Asked, FASTEN, type Fastened, screwFor, withPilots } from './held-screw.js';
@@ -88,7 +89,7 @@ export const LEAST_TONGUE = 4;
 const BUTTON_WIDTH = 25;
 
 const runsAlong = ({ at }: Groove, place: Frame, run: Vec3): boolean =>
-  Math.abs(dot(directionOut(place, at.x), run)) > 1 - 1e-9;
+  Math.abs(dot(directionOut(place, at.x), run)) > 1 - NOISE;
 
 /** The face beside the seat, square to it, that looks at the middle of the held board; assembly frame. */
 function innerFace({ held, to, touch, run, refuse }: Asked): { id: string; frame: Frame } {
@@ -96,7 +97,7 @@ function innerFace({ held, to, touch, run, refuse }: Asked): { id: string; frame
   const centre = pointOut(held.place, [length / 2, width / 2, thickness / 2]);
   const beside = faces(to.board)
     .map(({ id, frame: on }) => ({ id, frame: frameOut(to.place, on) }))
-    .filter(({ frame: on }) => Math.abs(dot(on.z, touch.plane.z)) < 1e-9 && Math.abs(dot(on.z, run)) < 1e-9)
+    .filter(({ frame: on }) => Math.abs(dot(on.z, touch.plane.z)) < NOISE && Math.abs(dot(on.z, run)) < NOISE)
     .toSorted((p, q) => looks(q.frame) - looks(p.frame));
   function looks(on: Frame): number {
     return dot(on.z, subtract(centre, on.origin));

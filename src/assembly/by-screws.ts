@@ -1,5 +1,6 @@
 import { faces, type Slot } from '../board/index.js';
 import { dot, frame, frameIn, frameOut, subtract } from '../frame/index.js';
+import { NOISE } from '../tolerances.js';
 import type { Fastening } from './fastening.js';
 import { type Asked, FASTEN, type Fastened, screwFor, withPilots } from './held-screw.js';
 import { screwPieces } from './wood-screw.js';
@@ -9,7 +10,7 @@ export function screws(asked: Asked): Fastened {
   const { held, to, request, touch, up, along, made, refuse } = asked;
   const under = faces(to.board)
     .map(({ id, frame: on }) => ({ id, frame: frameOut(to.place, on) }))
-    .find(({ frame: on }) => dot(on.z, up) < -1 + 1e-9);
+    .find(({ frame: on }) => dot(on.z, up) < -1 + NOISE);
   if (!under) return refuse(`${to.board.id} has no face below its seat for a screw's head: use buttons`);
   const through = dot(subtract(touch.plane.origin, under.frame.origin), up);
   if (through > FASTEN.thickest)

@@ -2,6 +2,7 @@ import { type Board, faceFrame, faces, type Hole } from '../board/index.js';
 import type { ErrorText } from '../errors.js';
 import { dot, type Frame, frameIn, pointIn, scale, type Vec3 } from '../frame/index.js';
 import type { Contact } from '../joinery/index.js';
+import { NOISE } from '../tolerances.js';
 import type { Hardware } from './design.js';
 import type { Fastening, FastenRequest } from './fastening.js';
 import type { PlacedBoard } from './placed-board.js';
@@ -94,5 +95,6 @@ export const withPilots = (
 
 /** The face a frame stands on. */
 const faceAt = (board: Board, on: Frame): string =>
-  faces(board).find(({ frame: f }) => dot(f.z, on.z) > 1 - 1e-9 && Math.abs(pointIn(f, on.origin)[2]) < 1e-3)!
-    .id;
+  faces(board).find(
+    ({ frame: f }) => dot(f.z, on.z) > 1 - NOISE && Math.abs(pointIn(f, on.origin)[2]) < 1e-3,
+  )!.id;

@@ -1,5 +1,6 @@
 import { type Pocket, pocketGap, reachAlong } from '../board/index.js';
 import { add, dot, scale, subtract } from '../frame/index.js';
+import { NOISE } from '../tolerances.js';
 import type { Span } from './clear-span.js';
 import type { Give, Laid } from './layout.js';
 import { keptBetween } from './meetings.js';
@@ -125,7 +126,7 @@ export function staggered(one: Laid, other: Laid): readonly [Partial<Give>, Part
 /** 1 when two rows run the same way, -1 the opposite way, 0 when they do not run alike. */
 function sameWay(one: Laid, other: Laid): 1 | 0 | -1 {
   const along = dot(one.draft.seat.x, other.draft.seat.x);
-  return Math.abs(along) < 1 - 1e-9 ? 0 : along > 0 ? 1 : -1;
+  return Math.abs(along) < 1 - NOISE ? 0 : along > 0 ? 1 : -1;
 }
 
 const reach = (pockets: readonly Pocket[], way: Laid['draft']['seat']['x']): Span => {

@@ -3,7 +3,7 @@ import { type ErrorText, JoinError } from '../errors.js';
 import { directionIn, dot, type Frame, scale, type Vec2 } from '../frame/index.js';
 import { USUAL_SEASON } from '../movement/index.js';
 import { convexHull, minimumRectangle, type Region, rectangleAlong } from '../profile/index.js';
-import { PARALLEL_DEG } from '../tolerances.js';
+import { NOISE, PARALLEL_DEG } from '../tolerances.js';
 import { type Lean, leanOf } from './axis.js';
 import { type Contact, planeAlong, regionIn } from './contact.js';
 import { edgeOfTenon, SWELL_SPARE, swelling } from './edge-clearance.js';
@@ -148,7 +148,7 @@ function seatOf(
 
 /** The seat with x to the right, away or up rather than the other way: two hands of a piece read alike. */
 function readable(seat: Frame): Frame {
-  const largest = seat.x.reduce((best, part) => (Math.abs(part) > Math.abs(best) + 1e-9 ? part : best), 0);
+  const largest = seat.x.reduce((best, part) => (Math.abs(part) > Math.abs(best) + NOISE ? part : best), 0);
   return largest < 0 ? { ...seat, x: scale(seat.x, -1), y: scale(seat.y, -1) } : seat;
 }
 

@@ -1,7 +1,7 @@
 import type { Pocket } from '../board/index.js';
 import type { Joinable } from './draft.js';
 import type { GaveWay } from './joint.js';
-import type { Give, Laid, Mitre } from './layout.js';
+import type { Laid, Mitre } from './layout.js';
 import { cutBefore, type InBoard, isJoint, jointsOfBoards, type Meeting, meetingsOf } from './meetings.js';
 import { mitred } from './mitre.js';
 import { bestWay, relaid, type Way } from './ways.js';
@@ -108,12 +108,14 @@ const pushed = (already: number, more: number): number =>
 function mitredAgain(laid: readonly Laid[]): readonly Laid[] {
   const at = new Map(laid.map(({ draft }, index) => [draft.id, index]));
   return laid.map((one) => {
-    const mitres = one.give.mitres.map((mitre, which): Mitre | undefined => {
+    const again = (which: 0 | 1): Mitre | undefined => {
+      const mitre = one.give.mitres[which];
       if (!mitre) return undefined;
       const mate = laid[at.get(mitre.meets)!]!;
       const inMate = mate.give.mitres[0]?.meets === one.draft.id ? 0 : 1;
-      return mitred(one, which as 0 | 1, mate, inMate)?.[0] ?? mitre;
-    }) as unknown as Give['mitres'];
+      return mitred(one, which, mate, inMate)?.[0] ?? mitre;
+    };
+    const mitres = [again(0), again(1)] as const;
     return mitres.some(Boolean) ? (relaid(one, { mitres }) ?? one) : one;
   });
 }

@@ -1,4 +1,5 @@
 import { JoinError } from '../errors.js';
+import { NOISE } from '../tolerances.js';
 import { aside, roomBeside, sharedRoom, staggered } from './apart.js';
 import { shortBy } from './joint.js';
 import { type Give, type Laid, laidOut } from './layout.js';
@@ -164,7 +165,7 @@ function judge(
     const [was, is] = [entryOf(laid[index]!, which), entryOf(now, which)];
     return {
       share: is.cheeks / was.cheeks,
-      sound: is.into >= Math.min(PRACTICE.leastEntryThicknesses * now.draft.thickness, was.into) - 1e-9,
+      sound: is.into >= Math.min(PRACTICE.leastEntryThicknesses * now.draft.thickness, was.into) - NOISE,
     };
   });
   return {

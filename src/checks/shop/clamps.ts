@@ -1,11 +1,12 @@
 import type { Clamp } from '../../shop/index.js';
+import { NOISE } from '../../tolerances.js';
 import type { Bench } from '../bench/index.js';
 import type { Finding } from '../finding/index.js';
 
 /** Steps that clamps are bought in, mm. */
 const STEP = 10;
 
-const upTo = (mm: number): number => Math.ceil(mm / STEP - 1e-9) * STEP;
+const upTo = (mm: number): number => Math.ceil(mm / STEP - NOISE) * STEP;
 
 const CODES = {
   opening: 'clamp-too-short',

@@ -1,6 +1,7 @@
 import { type Design, type Mechanism, type PlacedBoard, type Pose, STILL } from '../../assembly/index.js';
 import { pointOut, type Vec3 } from '../../frame/index.js';
 import { bounds } from '../../profile/index.js';
+import { NOISE } from '../../tolerances.js';
 import { CUTTER_AIR } from '../practice/index.js';
 
 /** One rail of the jig; distances from the cutter's centre to its inner face, mm. */
@@ -73,7 +74,7 @@ export function jigAtHand(design: Design): JigAtHand {
 function railOf(design: Design, mechanism: Mechanism, rail: PlacedBoard, side: 1 | -1): RailAtHand {
   const { id } = rail.board;
   const sameWay = (shift: Vec3 | undefined, pose: Pose) =>
-    shift !== undefined && pose.shift[id]!.every((part, i) => Math.abs(part - shift[i]!) < 1e-9);
+    shift !== undefined && pose.shift[id]!.every((part, i) => Math.abs(part - shift[i]!) < NOISE);
   const pieces = [...design.boards.map(({ board }) => board.id), ...design.hardware.map((piece) => piece.id)];
   const box = boxOf(rail);
   const kept = mechanism.keepApart.find(

@@ -1,6 +1,7 @@
 import type { Design, PlacedBoard } from '../../assembly/index.js';
 import { type FaceId, faces, type Mortise } from '../../board/index.js';
 import { angleDeg, dot, length, pointOut, scale, subtract, type Vec3 } from '../../frame/index.js';
+import { NOISE } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 import { faceWords } from '../words/index.js';
 import type { Entry } from './entry.js';
@@ -108,7 +109,7 @@ function cornersOf({ board, place }: PlacedBoard, joint: string, grain: Vec3) {
   const across = acrossOf(points, grain);
   const span = (direction: Vec3) => {
     const along = points.map((point) => dot(point, direction));
-    return { least: Math.min(...along), size: Math.max(Math.max(...along) - Math.min(...along), 1e-9) };
+    return { least: Math.min(...along), size: Math.max(Math.max(...along) - Math.min(...along), NOISE) };
   };
   const [g, h] = [span(grain), span(across)];
   const share = (point: Vec3, direction: Vec3, of: { least: number; size: number }) =>
@@ -116,7 +117,7 @@ function cornersOf({ board, place }: PlacedBoard, joint: string, grain: Vec3) {
   const extreme = (high: number, far: number): Vec3 =>
     points.reduce((best, point) => {
       const score = (p: Vec3) => high * share(p, grain, g) + far * share(p, across, h);
-      return score(point) > score(best) + 1e-9 ? point : best;
+      return score(point) > score(best) + NOISE ? point : best;
     });
   const corners: FaceCorners = [extreme(-1, -1), extreme(-1, 1), extreme(1, -1), extreme(1, 1)];
   return { id: board.id, name: board.name, face: faceWords(board, face.id as FaceId), corners };

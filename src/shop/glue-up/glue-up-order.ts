@@ -1,5 +1,5 @@
 import { angleDeg, dot, scale, type Vec3 } from '../../frame/index.js';
-import { PARALLEL_DEG } from '../../tolerances.js';
+import { NOISE, PARALLEL_DEG } from '../../tolerances.js';
 import { piecesOf, travellingGroups, travellingSets, travelsAlone } from './blocking-graph.js';
 import type { Entry, Freedom } from './entry.js';
 import { freedomOf } from './glue-up-entry.js';
@@ -282,7 +282,7 @@ function costOf({ direction, holds }: Way, moving: Boards, last: Vec3 | undefine
 /** Costs within rounding of each other are equal. */
 function compared(a: Cost, b: Cost): number {
   for (let i = 0; i < a.length; i += 1) {
-    if (Math.abs(a[i]! - b[i]!) > 1e-9) return a[i]! - b[i]!;
+    if (Math.abs(a[i]! - b[i]!) > NOISE) return a[i]! - b[i]!;
   }
   return 0;
 }

@@ -1,7 +1,7 @@
 import type { Board } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import { bounds, type Profile, polygon, rectangle, type Vertex } from '../../profile/index.js';
-import { SAME_POINT } from '../../tolerances.js';
+import { NOISE, SAME_POINT } from '../../tolerances.js';
 import type { Stage } from './stage.js';
 
 /**
@@ -65,7 +65,7 @@ const withoutRepeats = (loop: readonly Vec2[]): readonly Vec2[] =>
   });
 
 /** An end sawn at this slope or steeper, run along the grain over run across it, is still an end cut: a mitre of 60°. */
-const STEEPEST_END = Math.sqrt(3) + 1e-9;
+const STEEPEST_END = Math.sqrt(3) + NOISE;
 
 /** Straight end-grain runs of the outline with the whole outline on one side: across the grain, or a mitre from edge to edge. */
 function throughEnds(outline: Profile): readonly (readonly [Vertex, Vertex])[] {

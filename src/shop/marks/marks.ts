@@ -1,7 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import { type Board, type FaceId, faceFrame, faces, type Mortise, planeRegion } from '../../board/index.js';
 import { cross, dot, pointOut, unit, type Vec2, type Vec3 } from '../../frame/index.js';
-import { SAME_MARK } from '../../tolerances.js';
+import { NOISE, SAME_MARK } from '../../tolerances.js';
 import { boardMarks, type Hand, handsOf } from '../boards/index.js';
 import type { LineMark } from '../holding/index.js';
 import type { CardCut, MarkedOut, SetupCard } from '../set-up/index.js';
@@ -83,7 +83,7 @@ function sticksOf(board: Board, cards: readonly SetupCard[]): readonly Bare[] {
   const groups: Line[][] = [];
   for (const line of lines) {
     const same = groups.find(
-      ([first]) => first!.from === line.from && Math.abs(dot(first!.along, line.along)) > 1 - 1e-9,
+      ([first]) => first!.from === line.from && Math.abs(dot(first!.along, line.along)) > 1 - NOISE,
     );
     if (same) same.push(line);
     else groups.push([line]);
@@ -152,7 +152,7 @@ function arrisLines(
 /** Long and short point of each angled end, along the grain. */
 function endPoints(board: Board): readonly Line[] {
   return faces(board)
-    .filter(({ grain, frame: { z } }) => grain === 'end' && Math.abs(z[0]) < 1 - 1e-9)
+    .filter(({ grain, frame: { z } }) => grain === 'end' && Math.abs(z[0]) < 1 - NOISE)
     .flatMap((face): Line[] => {
       const xs = face.region.flatMap((loop) => loop.map(([x, y]) => pointOut(face.frame, [x, y, 0])[0]));
       const [least, most] = [Math.min(...xs), Math.max(...xs)];
@@ -176,11 +176,11 @@ function stickOf(board: Board, group: readonly Line[]): Bare {
   const { from, along } = group[0]!;
   const [x, y, z] = along.map(Math.abs) as [number, number, number];
   const direction =
-    x > 1 - 1e-9
+    x > 1 - NOISE
       ? 'along the grain'
-      : y > 1 - 1e-9
+      : y > 1 - NOISE
         ? 'across the grain'
-        : z > 1 - 1e-9
+        : z > 1 - NOISE
           ? 'through the thickness'
           : 'along the centre line';
   const length = sizeAlong(board, group, direction);

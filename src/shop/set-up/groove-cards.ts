@@ -9,7 +9,7 @@ import {
 } from '../../board/index.js';
 import { dot, scale, type Vec3 } from '../../frame/index.js';
 import { trimmed } from '../../length/index.js';
-import { SAME_CUTTER } from '../../tolerances.js';
+import { NOISE, SAME_CUTTER } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { faceWords, inBoth } from '../words/index.js';
 import { feedPressing } from './feed.js';
@@ -185,7 +185,7 @@ function cutOf({ board, groove }: InBoard): GrooveCut {
 
 /** Faces of the blank where a run begins and ends. */
 function endsAlong(run: Vec3): readonly [FaceId, FaceId] {
-  const axis = run.reduce((most, part, i) => (Math.abs(part) > Math.abs(run[most]!) + 1e-9 ? i : most), 0);
+  const axis = run.reduce((most, part, i) => (Math.abs(part) > Math.abs(run[most]!) + NOISE ? i : most), 0);
   const name = ['end', 'edge', 'face'][axis]!;
   const ends = [`reference-${name}`, `opposite-${name}`] as const;
   return run[axis]! > 0 ? ends : [ends[1], ends[0]];

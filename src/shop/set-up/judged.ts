@@ -1,3 +1,4 @@
+import { NOISE } from '../../tolerances.js';
 import { inBothApart } from '../words/index.js';
 import type { Figure } from './setup-card.js';
 
@@ -25,14 +26,14 @@ export function judged(
   const verdict =
     missing.length > 0 || available === undefined
       ? 'not verified'
-      : available >= needed - 1e-9
+      : available >= needed - NOISE
         ? 'passed'
         : 'failed';
   const [needs, has, lacks] = inBothApart(
     ...(available === undefined ? [needed] : [needed, available, Math.abs(needed - available)]),
   );
   const had = available === undefined ? '' : `; has ${has}`;
-  const short = available !== undefined && available < needed - 1e-9 ? `: ${lacks} short` : '';
+  const short = available !== undefined && available < needed - NOISE ? `: ${lacks} short` : '';
   return {
     name,
     needed,

@@ -1,4 +1,5 @@
 import { type Board, type FaceId, faceFrame, looksAlongGrain } from '../../board/index.js';
+import { NOISE } from '../../tolerances.js';
 
 /**
  * What a person calls a face: `reference face`, `angled opposite end (edge-2)`, `bevelled end 'top'`.
@@ -12,6 +13,6 @@ export function faceWords(board: Board, id: FaceId): string {
   const isEnd = looksAlongGrain(z);
   if (board.bevels.some((bevel) => bevel.id === id)) return `bevelled ${isEnd ? 'end' : 'edge'} '${id}'`;
   const side = isEnd ? (z[0] < 0 ? 'reference' : 'opposite') : z[1] < 0 ? 'reference' : 'opposite';
-  const square = Math.max(Math.abs(z[0]), Math.abs(z[1])) > 1 - 1e-9;
+  const square = Math.max(Math.abs(z[0]), Math.abs(z[1])) > 1 - NOISE;
   return `${square ? 'inner' : 'angled'} ${side} ${isEnd ? 'end' : 'edge'} (${id})`;
 }
