@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Design } from '../../src/assembly/index.js';
 import { benchOf, dryRun, heldMortises } from '../../src/checks/index.js';
 import { speaker } from '../../src/length/index.js';
-import { orderOfWork } from '../../src/shop/index.js';
+import { clampPlan, orderOfWork, provedGlueUp, stagedByClamps } from '../../src/shop/index.js';
 import { gate, type Kernel, solidsOf, startKernel } from '../../src/solid/index.js';
 import { COPLANAR, PARALLEL_DEG } from '../../src/tolerances.js';
 import { off } from '../shop/cut-by-cards.js';
@@ -22,7 +22,17 @@ beforeAll(async () => {
 });
 afterAll(() => kernel.dispose());
 
-const met = { designs: 0, refused: 0, mortises: 0, marked: 0, wedged: 0, uncut: 0 };
+const met = {
+  designs: 0,
+  refused: 0,
+  mortises: 0,
+  marked: 0,
+  wedged: 0,
+  uncut: 0,
+  stuck: 0,
+  stages: 0,
+  clamps: 0,
+};
 
 afterAll(() => console.log(`seed ${SEED}: ${JSON.stringify(met)}`));
 
@@ -54,7 +64,20 @@ async function inShop(design: Design): Promise<void> {
   expect(dryRun(bench, held).map(({ code, message }) => `${code}: ${message}`)).toEqual([]);
   const errors = heldMortises(bench, held).filter(({ level }) => level === 'error');
   expect(new Set(errors.map(({ subjects }) => subjects.join(' ')))).toEqual(told);
+  // every joint is closed in one step of the glue-up, or told to be stuck; what is closed is clamped, or told to be held by hand
+  const { glueUp } = provedGlueUp(solids, shop.glue);
+  const up = stagedByClamps(design, glueUp, shop);
+  const closed = up.steps.flatMap(({ joints }) => joints.map(({ joint }) => joint));
+  const stuck = up.conflicts.flatMap(({ joints }) => joints);
+  expect([...closed, ...stuck].toSorted()).toEqual(design.joints.map(({ id }) => id).toSorted());
+  const { clamps, unclamped } = clampPlan(design, up, shop.clamps);
+  expect(
+    new Set([...clamps.flatMap(({ joints }) => joints), ...unclamped.map(({ joint }) => joint)]),
+  ).toEqual(new Set(closed));
   met.designs += 1;
+  met.stuck += stuck.length;
+  met.stages += up.stages.length;
+  met.clamps += clamps.length;
   met.mortises += all.length;
   met.uncut += told.size;
   met.marked += holdings.filter(({ marked }) => marked).length;
