@@ -1,14 +1,16 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
 import { planSheets, strokesOf } from '../../src/drawing/index.js';
 import { fileKinds } from '../../src/files/index.js';
-import { designFiles } from '../../src/files/jobs/index.js';
+import { designFiles, summaryText } from '../../src/files/jobs/index.js';
 import { withMade } from '../../src/files/made/made.js';
 import { planOf } from '../../src/files/plan/plan-files.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { SUPPLIES } from '../../src/node/index.js';
+import { type Ranges, rangePaper } from '../../src/range/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 
 /** What no paper may say, unless it says that it does not. */
@@ -30,7 +32,11 @@ const claims = (text: string): readonly string[] =>
     .split(/[\n|]|(?<=[.;:])\s/)
     .filter((sentence) => CLAIMS.some((claim) => claim.test(sentence)) && !DENIES.test(sentence));
 
-const everyPaper = (model: Model, given: Readonly<Record<string, unknown>>): Promise<string> =>
+const everyPaper = (
+  model: Model,
+  given: Readonly<Record<string, unknown>>,
+  ranges: Ranges | undefined,
+): Promise<string> =>
   withMade(
     {
       model,
@@ -43,6 +49,7 @@ const everyPaper = (model: Model, given: Readonly<Record<string, unknown>>): Pro
       force: true,
       version: '0.0.0',
       progress: () => {},
+      ...(ranges && { ranges }),
     },
     async (made) => {
       const { files } = await designFiles(made, fileKinds(['shop', 'page']), SUPPLIES);
@@ -58,9 +65,15 @@ const everyPaper = (model: Model, given: Readonly<Record<string, unknown>>): Pro
           .filter((one) => one !== 'approved')
           .join(' '),
       );
-      return [...texts, ...sheets].join('\n');
+      const summary = summaryText(made, [], true);
+      const about = ranges && JSON.stringify(rangePaper(ranges, made.say));
+      return [...texts, ...sheets, summary, about].join('\n');
     },
   );
+
+/** The ranges a model is shipped with. */
+const shipped = (name: string): Ranges =>
+  JSON.parse(readFileSync(new URL(`../../shared/ranges/${name}.json`, import.meta.url), 'utf8'));
 
 const MODELS = { stool, frame, jig } as unknown as Readonly<Record<string, Model>>;
 
@@ -69,9 +82,10 @@ test.each<[string, Readonly<Record<string, unknown>>]>([
   ['frame', {}],
   ['jig', {}],
 ])('no paper of a %s reads as an approval', async (name, given) => {
-  const text = await everyPaper(MODELS[name]!, given);
+  const text = await everyPaper(MODELS[name]!, given, shipped(name));
   expect(text.length).toBeGreaterThan(10_000);
   expect(text).toContain('what it bears');
+  expect(text).toContain('Nothing is claimed of sizes that were not tried');
   expect(claims(text)).toEqual([]);
   // what nobody worked out is told, and that a load is tried first
   for (const told of ['Jumping, falls and blows', 'Knots, checks', 'licensed engineer decide'])
