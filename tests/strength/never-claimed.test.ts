@@ -71,9 +71,10 @@ const everyPaper = (
     },
   );
 
-/** The ranges a model is shipped with. */
-const shipped = (name: string): Ranges =>
-  JSON.parse(readFileSync(new URL(`../../shared/ranges/${name}.json`, import.meta.url), 'utf8'));
+/** The ranges the stool is shipped with. */
+const ranges: Ranges = JSON.parse(
+  readFileSync(new URL('../../shared/ranges/stool.json', import.meta.url), 'utf8'),
+);
 
 const MODELS = { stool, frame, jig } as unknown as Readonly<Record<string, Model>>;
 
@@ -82,10 +83,12 @@ test.each<[string, Readonly<Record<string, unknown>>]>([
   ['frame', {}],
   ['jig', {}],
 ])('no paper of a %s reads as an approval', async (name, given) => {
-  const text = await everyPaper(MODELS[name]!, given, shipped(name));
+  const text = await everyPaper(MODELS[name]!, given, name === 'stool' ? ranges : undefined);
   expect(text.length).toBeGreaterThan(10_000);
   expect(text).toContain('what it bears');
-  expect(text).toContain('Nothing is claimed of sizes that were not tried');
+  // on the page, in the plan and in the paper of the ranges
+  const times = text.split('Nothing is claimed of sizes that were not tried').length - 1;
+  expect(times).toBe(name === 'stool' ? 3 : 0);
   expect(claims(text)).toEqual([]);
   // what nobody worked out is told, and that a load is tried first
   for (const told of ['Jumping, falls and blows', 'Knots, checks', 'licensed engineer decide'])
