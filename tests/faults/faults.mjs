@@ -578,6 +578,25 @@ export const FAULTS = [
     [['feet: a corner lost to its last bits', 'Math.round(at / SAME_POINT) * SAME_POINT', 'at']],
   ),
   ...faults(
+    'src/joinery/edge-clearance.ts',
+    ['tests/joinery/edge-clearance.test.ts'],
+    [
+      ['edges: a board that moves as its tenon does forgotten', 'own - Math.min(...moved)', 'own'],
+      ['edges: nothing kept beyond the swelling', 'stepped(share * width + spare)', 'stepped(share * width)'],
+    ],
+  ),
+  ...faults(
+    'src/range/full-answer.ts',
+    ['tests/range/real-checks.test.ts'],
+    [
+      [
+        'ranges: what the data alone say never changes',
+        "return [...new Set([...codes, ...open])].toSorted().join('\\n');",
+        "return '';",
+      ],
+    ],
+  ),
+  ...faults(
     'src/strength/resting.ts',
     ['tests/strength/standing.test.ts'],
     [['mass: the middle of a tetrahedron a third of its corners', 'mx / (4 * six)', 'mx / (3 * six)']],
