@@ -734,6 +734,50 @@ export const FAULTS = [
       ],
     ],
   ),
+  // pieces told in a file
+  ...[
+    [
+      'short of runs away from what is named',
+      'places/place.ts',
+      "relation === 'past' ? sign : -sign",
+      "relation === 'past' ? -sign : sign",
+      'boards',
+    ],
+    [
+      'copies spread as if one gap were missing',
+      'places/evenly.ts',
+      'outer ? count + 1 :',
+      'outer ? count :',
+      'boards',
+    ],
+    [
+      'a taper on both sides takes all of it from each',
+      'shapes/taper.ts',
+      '/ (opposite ? 2 : 1)',
+      '/ (opposite ? 1 : 1)',
+      'like-models',
+    ],
+    [
+      'a row of holes runs out of the board',
+      'shapes/holes.ts',
+      'start[run] > end / 2 ? -1 : 1',
+      'start[run] > end / 2 ? 1 : -1',
+      'not-glued',
+    ],
+    [
+      'who uses a piece is not asked',
+      'places/use.ts',
+      'child: children ? reckon.yes(children)',
+      'child: children ? USUAL_USER.child',
+      'not-glued',
+    ],
+  ].map(([name, file, from, to, test]) => ({
+    name: `notation: ${name}`,
+    file: `src/notation/${file}`,
+    from,
+    to,
+    tests: [`tests/notation/${test}.test.ts`],
+  })),
 ];
 
 function faults(file, tests, rows) {

@@ -62,6 +62,23 @@ test('a panel of staves is that many boards, each joined to its neighbour', () =
   ]);
 });
 
+test('what a board is for, and who uses the piece, stand in its design; a use nobody can stand on is told at its word', () => {
+  const bench = (use: string, more = '') =>
+    `design: shed-bench\nwood: white oak\npiece: [700, 300, 450]\ndimensions:\n  small ones: yes; Whether children use it\nboards:\n  seat: { grain: left-right, face: down, use: ${use}, top: piece, thick: 30, like: piece }\n  side: { grain: up, face: left, left: piece, thick: 25, bottom: floor, top: bottom of seat, like: piece, mirrored: left-right }\n${more}`;
+  const told = builtPiece(bench('table top', 'used by: { heaviest: 95 kg, children: small ones }\n'));
+  expect([told.uses, told.user]).toEqual([[{ board: 'seat', use: 'table-top' }], { kg: 95, child: true }]);
+  expect(builtPiece(bench('seat', 'used by: { children: no }\n')).user).toEqual({ kg: 150, child: false });
+  expect(() => builtPiece(bench('ladder'))).toThrow(/line 7, column 47: 'ladder' cannot stand here/);
+  expect(() =>
+    builtPiece(
+      bench('none').replace(
+        'thick: 25',
+        'thick: 25, use: shelf, slope: { side: top, towards: front, from: 0 below top, to: 200 below top }',
+      ),
+    ),
+  ).toThrow(/line 8, column 63: use shelf of left-side: none of its faces looks up within 20° of level/);
+});
+
 test('holes told only how far apart they are fill their side, in the middle or from where the first is told', () => {
   const alongside = (more: string): readonly number[] => {
     const rail = `  rail: { grain: left-right, face: front, front: piece, top: piece, wide: 90, thick: 25, like: piece, holes: { side: front, wide: 10, deep: 15, every: 110${more} } }`;
