@@ -56,7 +56,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   ],
   checks: ['finding', 'bench', 'joints', 'boards', 'shop', 'verdict'],
   notation: ['text', 'formulas', 'dimensions', 'places', 'shapes', 'boards', 'joints', 'piece'],
-  drawing: ['sheet', 'view', 'dimension', 'template', 'board', 'flow', 'printed-template', 'figure', 'plan'],
+  drawing: ['sheet', 'view', 'flow', 'dimension', 'template', 'board', 'printed-template', 'figure', 'plan'],
   files: [
     'folder',
     'summary',

@@ -1,26 +1,28 @@
 export {
-  boardDrawing,
+  boardFigure,
   type DrawingOptions,
-  drawableOf,
   type MarkedFeature,
   markedFeatures,
+  type ScaledFigure,
 } from './board/index.js';
 export {
-  assemblyDrawing,
+  assemblyFigure,
   explodedView,
   isometricView,
   type JointKind,
-  jointDetail,
+  jointFigure,
   jointKinds,
+  jointTable,
   type ListedPart,
   partsList,
   partsTable,
-  pictureSheets,
+  numberedFigure,
   rangeBars,
   rangeMap,
   seenParts,
 } from './figure/index.js';
 export {
+  numberedDrafts,
   type PlanContent,
   type PlanEntry,
   type PlanParts,

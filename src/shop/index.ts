@@ -148,8 +148,10 @@ export {
   orderPaper,
   type PapersRequest,
   type SetupPaper,
+  type SetupParts,
   type ShopPapers,
   setupPaper,
+  setupParts,
   shopPapers,
 } from './papers/index.js';
 export { GLUE_UP_PRACTICE, HOLD, STOCK_PRACTICE } from './practice/index.js';
@@ -241,6 +243,7 @@ export {
   tenonStrips,
 } from './tenons/index.js';
 export {
+  alikeRows,
   type BarRow,
   type Block,
   type BlockTable,

@@ -3,6 +3,7 @@ import type { Shop } from '../../src/shop/index.js';
 /** A shop that knows everything the stock papers ask; tests take away or change what they are about. */
 export const aShop: Shop = {
   name: 'test shop',
+  units: 'mm',
   router: { base: { shape: 'round', along: 150, across: 150 } },
   cutters: [{ nominal: 8, slotInFace: 8.06, slotInEnd: 8.02 }],
   bushes: [],

@@ -13,6 +13,7 @@ export const jigWith = (raw: Raw = {}): JigAtHand => jigAtHand(jig.build(readPar
 /** A shop that says nothing but the size of the router's base. */
 export const BARE_SHOP: Shop = {
   name: 'bare shop',
+  units: 'mm',
   router: { base: { shape: 'round', along: 150, across: 150 } },
   cutters: [],
   bushes: [],

@@ -1,3 +1,3 @@
-export { boardDrawing, type DrawingOptions, drawableOf } from './board-drawing.js';
 export { type MarkedFeature, markedFeatures } from './board-features.js';
+export { boardFigure, type DrawingOptions, type ScaledFigure } from './board-drawing.js';
 export { featureTable } from './feature-table.js';

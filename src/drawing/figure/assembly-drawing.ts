@@ -1,45 +1,39 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type DrawingOptions, drawableOf } from '../board/index.js';
+import type { DrawingOptions, ScaledFigure } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
-import { type Draft, entitiesBox, letters, pageOf, SCALES, type SheetEntity } from '../sheet/index.js';
+import { entitiesBox, letters, movedEntities, SCALES, type SheetEntity } from '../sheet/index.js';
 import { VIEW_FRAMES, type View, type ViewName, viewBox, viewLines, viewOf } from '../view/index.js';
 import { seenParts } from './picture.js';
 
 const GAP = 10;
 
 /** The design put together: front, side and top with hidden joints dashed, and its overall size. */
-export function assemblyDrawing(solids: Solids, options: DrawingOptions): Draft {
+export function assemblyFigure(
+  solids: Solids,
+  options: DrawingOptions,
+  room: { readonly width: number; readonly height: number },
+): ScaledFigure | undefined {
   const third = options.projection === 'third-angle';
   const parts = seenParts(solids);
   const seen = (name: ViewName) => viewOf(parts, VIEW_FRAMES[name], { hidden: true });
   // in first angle the view from the left stands on the right, and the view from above below
   const sideName = third ? 'right' : 'left';
-  const [front, side, top] = [seen('front'), seen(sideName), seen('top')];
-  for (const { name, factor } of SCALES) {
-    for (const orientation of ['landscape', 'portrait'] as const) {
-      const page = pageOf(options.paper, orientation);
-      const area = drawableOf(page);
-      const draw = (at: Vec2) => laidOut([front, side, top], sideName, factor, at, options);
-      const box = entitiesBox(draw([0, 0]));
-      const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
-      if (width > area.maxX - area.minX || height > area.maxY - area.minY) continue;
-      const at: Vec2 = [
-        (area.minX + area.maxX - box.minX - box.maxX) / 2,
-        (area.minY + area.maxY - box.minY - box.maxY) / 2,
-      ];
-      return {
-        id: 'assembly',
-        title: 'assembly',
-        page,
-        documentType: 'assembly',
-        scale: name,
-        entities: draw(at),
-        cautions: [],
-      };
-    }
+  const views = [seen('front'), seen(sideName), seen('top')] as const;
+  for (const scale of SCALES) {
+    const drawn = laidOut(views, sideName, scale.factor, [0, 0], options);
+    const box = entitiesBox(drawn);
+    const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
+    if (width > room.width || height > room.height) continue;
+    return {
+      kind: 'drawn',
+      scale,
+      width,
+      height,
+      draw: ([x, y]) => movedEntities(drawn, [x - box.minX, y - box.minY]),
+    };
   }
-  throw new RangeError(`${solids.design.name} fits no sheet at the smallest scale`);
+  return undefined;
 }
 
 function laidOut(

@@ -1,19 +1,18 @@
 import type { Vec2 } from '../../frame/index.js';
-import { trimmed } from '../../length/index.js';
-import { type Box, bestPlace, disc, letters, type Room, type Stroke, stroke } from '../sheet/index.js';
+import { type Box, bestPlace, disc, letters, type Room, SMALL, type Stroke, stroke } from '../sheet/index.js';
 
 const RADIUS = 4;
 const TURNS = 24;
 const REACHES: readonly number[] = [9, 13, 18, 24, 31, 39, 48, 58, 70];
 
-/** A number in a ring, led to a dot on the part (ISO 6433); rings stand clear of lines and of each other. */
+/** A mark in a ring, led to a dot on the part (ISO 6433); rings stand clear of lines and of each other. */
 export function balloons(
   room: Room,
-  parts: readonly { readonly number: number; readonly at: Vec2 }[],
+  parts: readonly { readonly mark: string; readonly at: Vec2 }[],
   within: Box,
 ): readonly Stroke[] {
   const rings: Vec2[] = [];
-  return parts.flatMap(({ number, at }): readonly Stroke[] => {
+  return parts.flatMap(({ mark, at }): readonly Stroke[] => {
     const places = REACHES.flatMap((reach) =>
       Array.from({ length: TURNS }, (_, i): Vec2 => {
         const turn = (i * 2 * Math.PI) / TURNS + Math.PI / 2;
@@ -37,11 +36,12 @@ export function balloons(
       best[1] + ((at[1] - best[1]) * RADIUS) / run,
     ];
     room.avoid([at, rim]);
+    const height = mark.length > 2 ? SMALL : 3.5;
     return [
       stroke('dimension', at, rim),
       { ...disc('dimension', at, 0.5), fill: 'ink' },
       { ...disc('hidden', best, RADIUS), line: 'dimension', fill: 'paper' },
-      letters([best[0], best[1] - 1.75], trimmed(number, 0), { height: 3.5, anchor: 'middle', bold: true }),
+      letters([best[0], best[1] - height / 2], mark, { height, anchor: 'middle', bold: true }),
     ];
   });
 }

@@ -4,13 +4,13 @@ import type { DrawnFigure } from '../flow/index.js';
 import { arrowHead, labelAt, letters, roomOf, type SheetEntity, stroke } from '../sheet/index.js';
 import { onSheet, type View, viewBox, viewLines } from '../view/index.js';
 
-const MOST: readonly [width: number, height: number] = [75, 46];
+const MOST: readonly [width: number, height: number] = [36, 30];
 
 /** Length of an arrow at a jaw, mm at full size for each mm of the picture's width. */
 const ARROW = 0.14;
 
 /** Kept round the picture for arrows and names, mm on the sheet. */
-const AROUND = 10;
+const AROUND = 6;
 
 /**
  * A stage as it stands in its clamps: at each jaw an arrow the way it pushes, with the clamp's name at one of them.

@@ -9,7 +9,7 @@ import { seenParts } from './picture.js';
 /** Drawn farther apart than the tenons need, mm, so that they are seen. */
 const MORE = 35;
 
-const MOST: readonly [width: number, height: number] = [75, 52];
+const MOST: readonly [width: number, height: number] = [36, 36];
 
 /** A step of the glue-up as it is about to be made: what is put together so far, the moving group drawn back along its way. */
 export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): DrawnFigure {
@@ -44,7 +44,7 @@ export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): DrawnFig
       return [
         ...viewLines(view, { at, factor }),
         ...(from && to ? [stroke('visible', from, to), arrowHead(to, from, 4)] : []),
-        letters([x, y + height - 3], step.id, { height: 3.5, bold: true }),
+        letters([x, y + height - 3], step.id, { bold: true }),
       ];
     },
   };

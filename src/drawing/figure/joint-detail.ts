@@ -1,35 +1,35 @@
 import type { Mortise } from '../../board/index.js';
-import { type Frame, scale, type Vec2 } from '../../frame/index.js';
+import { cross, scale, type Vec2, type Vec3 } from '../../frame/index.js';
 import { type Joint, shortBy, type Tenon } from '../../joinery/index.js';
 import { printFine, trimmed } from '../../length/index.js';
 import { type Region, regionBounds } from '../../profile/index.js';
+import { boardMarks } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type DrawingOptions, drawableOf } from '../board/index.js';
+import type { DrawingOptions, ScaledFigure } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
 import {
   type Box,
-  DETAIL_SCALES,
-  type Draft,
   dimensionRows,
-  drawnTable,
   entitiesBox,
-  labelAt,
+  bestPlace,
+  path,
+  SMALL,
+  textWidth,
   letters,
-  type Orientation,
-  pageOf,
+  movedEntities,
   roomOf,
+  SCALES,
   type SheetEntity,
   STEP,
   type Stop,
   sayIn,
   stroke,
-  wrappedTable,
 } from '../sheet/index.js';
 import { type Section, sectionEntities, sectionOf, viewPoint } from '../view/index.js';
 
 /** Wood shown round the mortises, mm. */
-const ROUND = 14;
-const ROUND_ACROSS = 24;
+const ROUND = 6;
+const ROUND_ACROSS = 18;
 
 const GAP = 6;
 
@@ -64,53 +64,68 @@ function mortisesOf(solids: Solids, joint: Joint, tenon: Tenon): readonly [a: Mo
 }
 
 /**
- * A joint cut open twice through its first tenon, along the mortise's length and across it, with depths, fit and tenon.
- * The second board of the joint is above.
+ * A joint cut open twice through its first tenon, along the mortise's length and across it, with depths, fit and tenon; the
+ * way up it stands in the piece.
+ *
+ * @param room mm on the sheet
  */
-export function jointDetail(solids: Solids, { joint, alike }: JointKind, options: DrawingOptions): Draft {
+export function jointFigure(
+  solids: Solids,
+  { joint }: JointKind,
+  { units }: DrawingOptions,
+  room: { readonly width: number; readonly height: number },
+): ScaledFigure | undefined {
+  const marks = boardMarks(solids.design.boards.map(({ board }) => board.id));
   const tenon = joint.tenons[0]!;
-  const [a, b] = mortisesOf(solids, joint, tenon);
-  const { x, y, z, origin } = tenon.place;
+  const mortises = mortisesOf(solids, joint, tenon);
+  const [a, b] = mortises;
   const [low, high] = [-Math.max(a.depth, tenon.intoA) - ROUND, Math.max(b.depth, tenon.intoB) + ROUND];
-  const windowOf = (half: number): Box => ({ minX: -half, maxX: half, minY: low, maxY: high });
-  const length: Frame = { origin, x, y: z, z: scale(y, -1) };
-  const across: Frame = { origin, x: y, y: z, z: x };
+  const lie = lieOf(tenon);
   const sections = [
-    sectionOf(solids, length, windowOf(Math.max(a.length, b.length) / 2 + ROUND)),
-    sectionOf(solids, across, windowOf(ROUND_ACROSS)),
+    lie.cut(solids, tenon.place.x, Math.max(a.length, b.length) / 2 + ROUND, [low, high]),
+    lie.cut(solids, tenon.place.y, ROUND_ACROSS, [low, high]),
   ] as const;
-  const said = fitTable(joint, alike, tenon, [a, b], options);
-  const draw = (factor: number, at: Vec2, stacked: boolean) =>
-    laidOut(sections, tenon, [a, b], factor, at, stacked, options);
-  for (const { name, factor } of DETAIL_SCALES) {
-    for (const orientation of ['landscape', 'portrait'] as const satisfies readonly Orientation[]) {
-      const page = pageOf(options.paper, orientation);
-      const area = drawableOf(page);
-      const stacked = orientation === 'portrait';
-      const box = entitiesBox(draw(factor, [0, 0], stacked));
-      const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
-      const [roomX, roomY] = [area.maxX - area.minX, area.maxY - area.minY];
-      // names of many joints run on in rows of their own
-      const { rows, widths } = wrappedTable(said, roomX);
-      const table = rows.reduce((sum, row) => sum + row.height, 0);
-      const tableWidth = widths.reduce((sum, one) => sum + one, 0);
-      if (width > roomX || height + GAP + table > roomY) continue;
-      const at: Vec2 = [area.minX + (roomX - width) / 2 - box.minX, area.maxY - box.maxY];
-      return {
-        id: `joint-${joint.id.replaceAll('/', '-')}`,
-        title: `joint ${joint.id}`,
-        page,
-        documentType: 'joint detail',
-        scale: name,
-        entities: [
-          ...draw(factor, at, stacked),
-          drawnTable([area.minX + (roomX - tableWidth) / 2, area.maxY - height - GAP], rows, widths),
-        ],
-        cautions: ['Fit a test joint in scrap of the same thickness before cutting the boards.'],
-      };
-    }
+  for (const scale of SCALES) {
+    const draw = (at: Vec2) => laidOut(sections, tenon, mortises, scale.factor, at, lie, { units, marks });
+    const drawn = draw([0, 0]);
+    const box = entitiesBox(drawn);
+    const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
+    if (width > room.width || height > room.height) continue;
+    return {
+      kind: 'drawn',
+      scale,
+      width,
+      height,
+      draw: ([x, y]) => movedEntities(drawn, [x - box.minX, y - box.minY]),
+    };
   }
-  throw new RangeError(`joint ${joint.id} fits no sheet at the smallest scale`);
+  return undefined;
+}
+
+/** How a joint lies on the sheet: its depth upright or level, as it stands in the piece. */
+interface Lie {
+  readonly upright: boolean;
+  /** Of the depth on the sheet: 1 where the second board lies above, or to the right. */
+  readonly sense: 1 | -1;
+  readonly cut: (solids: Solids, along: Vec3, half: number, depth: readonly [number, number]) => Section;
+}
+
+function lieOf({ place: { origin, z } }: Tenon): Lie {
+  const upright = Math.abs(z[2]) > Math.SQRT1_2;
+  const sense = (upright ? z[2] : z[0]) < -1e-9 ? -1 : 1;
+  const deep = scale(z, sense);
+  return {
+    upright,
+    sense,
+    cut: (solids, along, half, [low, high]) => {
+      const [least, most] = sense > 0 ? [low, high] : [-high, -low];
+      const [x, y] = upright ? [along, deep] : [deep, along[2] < 0 ? scale(along, -1) : along];
+      const window: Box = upright
+        ? { minX: -half, maxX: half, minY: least, maxY: most }
+        : { minX: least, maxX: most, minY: -half, maxY: half };
+      return sectionOf(solids, { origin, x, y, z: cross(x, y) }, window);
+    },
+  };
 }
 
 function laidOut(
@@ -119,45 +134,43 @@ function laidOut(
   [a, b]: readonly [Mortise, Mortise],
   factor: number,
   at: Vec2,
-  stacked: boolean,
-  options: DrawingOptions,
+  { upright, sense }: Lie,
+  options: Pick<DrawingOptions, 'units'> & Marked,
 ): readonly SheetEntity[] {
+  const deep = (...stops: readonly (readonly [number, string])[]) =>
+    stops.map(([value, what]) => [sense * value, what] as const);
+  const wide = (size: number, what: string) =>
+    [
+      [-size / 2, what],
+      [size / 2, `other ${what}`],
+    ] as const;
+  const [deepSide, otherSide, mortiseSide, tenonSide]: readonly Side[] = upright
+    ? ['left', 'right', 'above', 'below']
+    : ['above', 'below', 'left', 'right'];
   const first = withDimensions(length, at, factor, options, 'section along the mortises', {
-    left: [
+    [deepSide!]: deep(
       [-a.depth, `bottom of the mortise in ${a.face}`],
       [-tenon.intoA, 'end of the tenon'],
       [0, 'seat'],
       [tenon.intoB, 'other end of the tenon'],
       [b.depth, `bottom of the mortise in ${b.face}`],
-    ],
-    right: [
-      [-tenon.intoA, 'end of the tenon'],
-      [tenon.intoB, 'other end of the tenon'],
-    ],
-    above: [
-      [-b.length / 2, 'end of the mortise'],
-      [b.length / 2, 'other end of the mortise'],
-    ],
-    below: [
-      [-tenon.width / 2, 'edge of the tenon'],
-      [tenon.width / 2, 'other edge of the tenon'],
-    ],
+    ),
+    [otherSide!]: deep([-tenon.intoA, 'end of the tenon'], [tenon.intoB, 'other end of the tenon']),
+    [mortiseSide!]: wide(b.length, 'end of the mortise'),
+    [tenonSide!]: wide(tenon.width, 'edge of the tenon'),
   });
   const second = (place: Vec2) =>
     withDimensions(across, place, factor, options, 'section across', {
-      above: [
-        [-b.width / 2, 'cheek of the mortise'],
-        [b.width / 2, 'other cheek of the mortise'],
-      ],
-      below: [
-        [-tenon.thickness / 2, 'face of the tenon'],
-        [tenon.thickness / 2, 'other face of the tenon'],
-      ],
+      [mortiseSide!]: wide(b.width, 'cheek of the mortise'),
+      [tenonSide!]: wide(tenon.thickness, 'face of the tenon'),
     });
   const box = entitiesBox(first);
   const own = entitiesBox(second([0, 0]));
-  const place: Vec2 = stacked ? [at[0], box.minY - GAP - own.maxY] : [box.maxX + GAP - own.minX, at[1]];
-  return [...first, ...second(place)];
+  return [...first, ...second([box.maxX + GAP - own.minX, at[1]])];
+}
+
+interface Marked {
+  readonly marks: ReadonlyMap<string, string>;
 }
 
 type Chains = Partial<Record<Side, readonly (readonly [value: number, what: string])[]>>;
@@ -167,7 +180,7 @@ function withDimensions(
   section: Section,
   at: Vec2,
   factor: number,
-  { units }: DrawingOptions,
+  { units, marks }: Pick<DrawingOptions, 'units'> & Marked,
   caption: string,
   chains: Chains,
 ): readonly SheetEntity[] {
@@ -189,50 +202,72 @@ function withDimensions(
     stroke('centre', corner(0, window.minY), corner(0, window.maxY)),
     ...rows,
   ];
-  const names = boardNames(section, [minX, maxX], corner, drawn);
-  drawn.push(...names);
+  drawn.push(...boardMarksOn(section, marks, ([x, y]) => corner(x, y), drawn));
   const top = entitiesBox(drawn).maxY;
   return [...drawn, letters([(minX + maxX) / 2, top + 2], caption, { anchor: 'middle', bold: true })];
 }
 
-/** The id of each board of a section, led into its wood from the left or right. */
-function boardNames(
-  { surfaces, window }: Section,
-  [minX, maxX]: readonly [number, number],
-  corner: (x: number, y: number) => Vec2,
+/** The mark of each board of a section in its wood, on a ground of its own, where no line of another runs. */
+function boardMarksOn(
+  { surfaces }: Section,
+  marks: ReadonlyMap<string, string>,
+  place: (p: Vec2) => Vec2,
   drawn: readonly SheetEntity[],
 ): readonly SheetEntity[] {
-  const room = roomOf(drawn);
-  const within: Box = { ...entitiesBox(drawn), minX: minX - 45, maxX: maxX + 45 };
+  const room = roomOf(drawn.filter(({ kind }) => kind !== 'hatch'));
   return surfaces
     .filter((surface) => surface.kind === 'board')
     .flatMap(({ part, region }) => {
-      const box = regionBounds(region);
-      const y = Math.abs(box.minY) > Math.abs(box.maxY) ? box.minY * 0.75 : box.maxY * 0.75;
-      const inside = lineThrough(region, y);
-      if (inside === undefined || window.maxY <= y) return [];
-      return labelAt(room, corner(inside - 3, y), part, 3, { leader: 'always', within });
+      const words = marks.get(part) ?? part;
+      const [w, h] = [textWidth(words, SMALL, true) / 2 + 0.6, SMALL / 2 + 0.9];
+      const boxAt = ([x, y]: Vec2): Box => ({ minX: x - w, maxX: x + w, minY: y - h, maxY: y + h });
+      const { minX, maxX, minY, maxY } = regionBounds(region);
+      const spots = SHARES.flatMap((u) =>
+        SHARES.map((v): Vec2 => [minX + u * (maxX - minX), minY + v * (maxY - minY)]),
+      );
+      const best = bestPlace(room, spots.filter((p) => inRegion(region, p)).map(place), boxAt);
+      if (!best) return [];
+      const box = boxAt(best);
+      room.claim(box);
+      const ground = path(
+        'table',
+        [
+          [box.minX, box.minY],
+          [box.maxX, box.minY],
+          [box.maxX, box.maxY],
+          [box.minX, box.maxY],
+        ],
+        true,
+      );
+      return [
+        { ...ground, fill: 'paper' as const },
+        letters([best[0], best[1] - SMALL / 2], words, { anchor: 'middle', bold: true }),
+      ];
     });
 }
 
-/** The right end of a region at a height; undefined where there is nothing. */
-function lineThrough(region: Region, y: number): number | undefined {
-  const crossings = region.flatMap((loop) =>
-    loop.flatMap((p, i) => {
-      const q = loop[(i + 1) % loop.length]!;
-      return p[1] > y === q[1] > y ? [] : [p[0] + ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1])];
-    }),
-  );
-  return crossings.length === 0 ? undefined : Math.max(...crossings);
-}
+const SHARES: readonly number[] = [0.5, 0.3, 0.7, 0.12, 0.88, 0.2, 0.8, 0.06, 0.94];
 
-function fitTable(
-  joint: Joint,
-  alike: readonly Joint[],
-  tenon: Tenon,
-  [a, b]: readonly [Mortise, Mortise],
+/** Whether a point lies in a region: even-odd. */
+const inRegion = (region: Region, [x, y]: Vec2): boolean =>
+  region.reduce(
+    (inside, loop) =>
+      loop.reduce((odd, p, i) => {
+        const q = loop[(i + 1) % loop.length]!;
+        const crosses = p[1] > y !== q[1] > y && x < p[0] + ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1]);
+        return crosses ? !odd : odd;
+      }, inside),
+    false,
+  );
+
+/** Sizes of a joint's mortises and tenons and their fit, as rows of words. */
+export function jointTable(
+  solids: Solids,
+  { joint, alike }: JointKind,
   { units }: DrawingOptions,
 ): readonly (readonly string[])[] {
+  const tenon = joint.tenons[0]!;
+  const [a, b] = mortisesOf(solids, joint, tenon);
   const say = (mm: number) =>
     dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
   const fine = (mm: number) => printFine(mm, { units: units === 'in' ? 'in' : 'mm' });

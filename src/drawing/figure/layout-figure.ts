@@ -15,7 +15,7 @@ import {
   textWidth,
 } from '../sheet/index.js';
 
-const MOST: readonly [width: number, height: number] = [240, 66];
+const MOST: readonly [width: number, height: number] = [180, 26];
 
 /** A sheet or board of stock with the parts laid on it, offcuts hatched, cuts numbered in their order. */
 export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout: StockLayout): DrawnFigure {
@@ -23,9 +23,9 @@ export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout:
   return {
     kind: 'drawn',
     width: stock.length * factor,
-    height: stock.width * factor + 14,
+    height: stock.width * factor + 11,
     draw: (at): readonly SheetEntity[] => {
-      const p = (x: number, y: number): Vec2 => [at[0] + x * factor, at[1] + 7 + y * factor];
+      const p = (x: number, y: number): Vec2 => [at[0] + x * factor, at[1] + 5.5 + y * factor];
       const corners = ({ x, y, length, width }: Rect): readonly Vec2[] => [
         p(x, y),
         p(x + length, y),

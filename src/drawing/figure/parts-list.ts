@@ -1,11 +1,13 @@
 import { trimmed } from '../../length/index.js';
+import { boardMarks } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
 import { type DrawingUnits, dimensionRows, STEP } from '../sheet/index.js';
 
-/** A numbered entry of the parts table. */
+/** An entry of the parts table. */
 export interface ListedPart {
-  readonly number: number;
-  /** Ids of the bodies it stands for; boards have a number each, like tenons and like hardware share one. */
+  /** Boards carry the marks that are written on them; tenons and hardware are numbered. */
+  readonly marks: readonly string[];
+  /** Ids of the bodies it stands for, one for each mark; all of them share the one mark of tenons and hardware. */
   readonly ids: readonly string[];
   readonly name: string;
   /** Thickness × width × length, in this order; empty for hardware, whose name says its size. */
@@ -13,7 +15,7 @@ export interface ListedPart {
   readonly material: string;
 }
 
-/** The parts of a design in numbered order: boards, tenons, hardware. */
+/** The parts of a design: boards, tenons, hardware; equal ones in one row. */
 export function partsList(solids: Solids, units: DrawingUnits): readonly ListedPart[] {
   const say = (sizes: readonly number[]) =>
     sizes
@@ -21,48 +23,59 @@ export function partsList(solids: Solids, units: DrawingUnits): readonly ListedP
         dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' '),
       )
       .join(' × ');
-  const boards = [...solids.boards.values()].map(({ id, board }) => ({
+  const marks = boardMarks(solids.design.boards.map(({ board }) => board.id));
+  const boards = alike(
+    [...solids.boards.values()].map(({ id, board }) => ({
+      marks: [marks.get(id)!],
+      ids: [id],
+      name: board.name,
+      size: say([board.blank.thickness, board.blank.width, board.blank.length]),
+      material: board.material,
+    })),
+    ({ size, material }) => `${size}|${material}`,
+  );
+  const tenons = [...solids.tenons.values()].map(({ id, tenon }) => ({
+    marks: [],
     ids: [id],
-    name: board.name,
-    size: say([board.blank.thickness, board.blank.width, board.blank.length]),
-    material: board.material,
+    name: tenon.mitreA || tenon.mitreB ? 'loose tenon, end mitred' : 'loose tenon',
+    size: say([tenon.thickness, tenon.width, tenon.length]),
+    material: '',
   }));
-  const tenons = alike(
-    [...solids.tenons.values()].map(({ id, tenon }) => ({
-      ids: [id],
-      name: tenon.mitreA || tenon.mitreB ? 'loose tenon, end mitred' : 'loose tenon',
-      size: say([tenon.thickness, tenon.width, tenon.length]),
-      material: '',
-    })),
-  );
-  const hardware = alike(
-    [...solids.hardware.values()].map(({ id, hardware: { name } }) => ({
-      ids: [id],
-      name,
-      size: '',
-      material: '',
-    })),
-  );
-  return [...boards, ...tenons, ...hardware].map((part, i) => ({ number: i + 1, ...part }));
+  const hardware = [...solids.hardware.values()].map(({ id, hardware: { name } }) => ({
+    marks: [],
+    ids: [id],
+    name,
+    size: '',
+    material: '',
+  }));
+  const bought = alike([...tenons, ...hardware], ({ name, size }) => `${name}|${size}`);
+  return [...boards, ...bought.map((part, i) => ({ ...part, marks: [trimmed(i + 1, 0)] }))];
 }
 
-type Unnumbered = Omit<ListedPart, 'number'>;
-
-function alike(parts: readonly Unnumbered[]): readonly Unnumbered[] {
-  const kinds = new Map<string, Unnumbered>();
+function alike(parts: readonly ListedPart[], keyOf: (part: ListedPart) => string): readonly ListedPart[] {
+  const kinds = new Map<string, ListedPart>();
   for (const part of parts) {
-    const key = `${part.name}|${part.size}`;
-    const known = kinds.get(key);
-    kinds.set(key, known ? { ...known, ids: [...known.ids, ...part.ids] } : part);
+    const known = kinds.get(keyOf(part));
+    kinds.set(
+      keyOf(part),
+      known
+        ? {
+            ...known,
+            marks: [...known.marks, ...part.marks],
+            ids: [...known.ids, ...part.ids],
+            name: known.name.split(', ').includes(part.name) ? known.name : `${known.name}, ${part.name}`,
+          }
+        : part,
+    );
   }
   return [...kinds.values()];
 }
 
 /** The list as rows of words. */
 export const partsTable = (parts: readonly ListedPart[]): readonly (readonly string[])[] => [
-  ['no.', 'part', 'pieces', 'thick × wide × long', 'material'],
-  ...parts.map(({ number, name, ids, size, material }) => [
-    trimmed(number, 0),
+  ['mark', 'part', 'pieces', 'thick × wide × long', 'material'],
+  ...parts.map(({ marks, name, ids, size, material }) => [
+    marks.join(', '),
     name,
     trimmed(ids.length, 0),
     size,

@@ -2,17 +2,8 @@ import { exploded } from '../../assembly/index.js';
 import { add, type Frame, type Vec2 } from '../../frame/index.js';
 import { onceForEach } from '../../once.js';
 import { allSolids, featureEdges, type Solids } from '../../solid/index.js';
-import { type DrawingOptions, drawableOf } from '../board/index.js';
-import {
-  type Box,
-  columnWidths,
-  type Draft,
-  pageOf,
-  ROW_HEIGHT,
-  roomOf,
-  type SheetEntity,
-  tableAt,
-} from '../sheet/index.js';
+import type { DrawnFigure } from '../flow/index.js';
+import { roomOf } from '../sheet/index.js';
 import {
   lookingFrom,
   type SeenPart,
@@ -26,7 +17,7 @@ import {
   type Wire,
 } from '../view/index.js';
 import { balloons } from './balloons.js';
-import { partsList, partsTable } from './parts-list.js';
+import { partsList } from './parts-list.js';
 
 /** Every part of a design as it is seen, apart when `shifts` move it. */
 export const seenParts = (
@@ -64,53 +55,43 @@ export const explodedView = onceForEach((solids: Solids): View => {
   });
 });
 
-/** Two sheets: the design put together, and drawn apart; both numbered, with the parts table. */
-export function pictureSheets(solids: Solids, options: DrawingOptions): readonly Draft[] {
-  return [
-    pictureSheet(solids, options, 'picture', 'isometric view', putTogether(solids)),
-    explodedSheet(solids, options),
-  ];
-}
+/** Air round a picture for its numbers, mm. */
+const AROUND = 12;
 
-/** The second of them alone. */
-export const explodedSheet = (solids: Solids, options: DrawingOptions): Draft =>
-  pictureSheet(solids, options, 'exploded', 'exploded view', drawnApart(solids));
-
-function pictureSheet(
+/** The piece put together or drawn apart, every part led to by its mark in the parts list. */
+export function numberedFigure(
   solids: Solids,
-  options: DrawingOptions,
-  id: string,
-  title: string,
-  { view, spots }: Telling,
-): Draft {
-  const list = partsList(solids, options.units);
-  const rows = partsTable(list);
+  way: 'put together' | 'drawn apart',
+  room: { readonly width: number; readonly height: number },
+): DrawnFigure {
+  const { view, spots } = way === 'put together' ? putTogether(solids) : drawnApart(solids);
   const box = viewBox(view);
-  const best = (['landscape', 'portrait'] as const)
-    .map((orientation) => {
-      const page = pageOf(options.paper, orientation);
-      return { page, ...roomFor(box, drawableOf(page), rows) };
-    })
-    .reduce((one, other) => (other.factor > one.factor ? other : one));
-  const { page, area, factor, table } = best;
-  const at: Vec2 = [
-    (area.minX + area.maxX - factor * (box.minX + box.maxX)) / 2,
-    (area.minY + area.maxY - factor * (box.minY + box.maxY)) / 2,
-  ];
-  const entities: SheetEntity[] = [...viewLines(view, { at, factor }), tableAt(table, rows)];
-  const numbered = list.flatMap(({ number, ids }) => {
-    const spot = ids.map((one) => spots.get(one)).find((one) => one !== undefined);
-    return spot === undefined ? [] : [{ number, at: viewPoint({ at, factor }, spot) }];
-  });
-  const rings = balloons(roomOf(entities), numbered, area);
+  const factor = Math.min(
+    (room.width - 2 * AROUND) / (box.maxX - box.minX),
+    (room.height - 2 * AROUND) / (box.maxY - box.minY),
+  );
+  const height = factor * (box.maxY - box.minY) + 2 * AROUND;
   return {
-    id,
-    title,
-    page,
-    documentType: 'picture',
-    scale: undefined,
-    entities: [...entities, ...rings],
-    cautions: ['For reference only: sizes are on the board drawings.'],
+    kind: 'drawn',
+    width: room.width,
+    height,
+    draw: ([left, low]) => {
+      const at: Vec2 = [
+        left + (room.width - factor * (box.minX + box.maxX)) / 2,
+        low + AROUND - factor * box.minY,
+      ];
+      const lines = viewLines(view, { at, factor });
+      const led = partsList(solids, 'mm').flatMap(({ marks, ids }) =>
+        // one ring for all that share a mark, on the first of them that is seen
+        marks.flatMap((mark, i) => {
+          const own = marks.length === ids.length && marks.length > 1 ? [ids[i]!] : ids;
+          const spot = own.map((one) => spots.get(one)).find((one) => one !== undefined);
+          return spot === undefined ? [] : [{ mark, at: viewPoint({ at, factor }, spot) }];
+        }),
+      );
+      const within = { minX: left, maxX: left + room.width, minY: low, maxY: low + height };
+      return [...lines, ...balloons(roomOf(lines), led, within)];
+    },
   };
 }
 
@@ -151,28 +132,3 @@ const drawnApart = onceForEach((solids: Solids): Telling => {
   }
   return best!;
 });
-
-/** Air round a picture for its numbers, mm. */
-const AROUND = 12;
-
-/** The area beside or above the table that shows a picture largest. */
-function roomFor(
-  box: Box,
-  area: Box,
-  rows: readonly (readonly string[])[],
-): { readonly area: Box; readonly factor: number; readonly table: Vec2 } {
-  const width = columnWidths(rows).reduce((sum, one) => sum + one, 0);
-  const height = rows.length * ROW_HEIGHT;
-  const above: Box = { ...area, minY: area.minY + height + 2 };
-  const beside: Box = { ...area, maxX: area.maxX - width - 2 };
-  const fits = width <= area.maxX - area.minX && height <= area.maxY - area.minY;
-  const factorIn = (room: Box) =>
-    Math.min(
-      fits ? Number.POSITIVE_INFINITY : 0,
-      (room.maxX - room.minX - 2 * AROUND) / (box.maxX - box.minX),
-      (room.maxY - room.minY - 2 * AROUND) / (box.maxY - box.minY),
-    );
-  return factorIn(above) >= factorIn(beside)
-    ? { area: above, factor: factorIn(above), table: [area.maxX - width, area.minY + height] }
-    : { area: beside, factor: factorIn(beside), table: [area.maxX - width, area.minY + height] };
-}

@@ -12,5 +12,12 @@ export interface DrawnFigure {
   readonly draw: (at: Vec2) => readonly SheetEntity[];
 }
 
+/** Blocks that stand together on one page, and may be set smaller to do so. */
+export interface Whole {
+  readonly kind: 'whole';
+  /** @returns the blocks no higher than a height, mm; undefined when they would have to be too small */
+  readonly fit: (height: number) => readonly FlowBlock[] | undefined;
+}
+
 /** What pages are filled with: the blocks of a paper, each place of a figure taken by its drawing. */
-export type FlowBlock = Exclude<Block, { readonly kind: 'figure' | 'bars' }> | DrawnFigure;
+export type FlowBlock = Exclude<Block, { readonly kind: 'figure' | 'bars' }> | DrawnFigure | Whole;

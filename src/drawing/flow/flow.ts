@@ -1,5 +1,5 @@
 import type { Box, SheetEntity } from '../sheet/index.js';
-import type { FlowBlock } from './drawn-figure.js';
+import type { FlowBlock, Whole } from './drawn-figure.js';
 import { Filling } from './filling.js';
 import { setTable } from './set-table.js';
 import { BELOW, bullet, LEADING, setHeading, setItems, setText, warning } from './set-text.js';
@@ -7,6 +7,8 @@ import { BELOW, bullet, LEADING, setHeading, setItems, setText, warning } from '
 /** Text, tables and figures set down on pages. */
 export interface Flowed {
   readonly pages: readonly (readonly SheetEntity[])[];
+  /** How much of each page is taken, from 0 to 1. */
+  readonly shares: readonly number[];
   /** Headings with the page they stand on, counted from 0. */
   readonly headings: readonly { readonly text: string; readonly level: 1 | 2; readonly page: number }[];
 }
@@ -14,14 +16,38 @@ export interface Flowed {
 /** A heading is not left alone at the foot of a page: this much must follow it, mm. */
 const AFTER_HEADING = 18;
 
+/** A page is not left with less than this on it for the sake of what should stand together. */
+const HALF = 0.52;
+
 /** Fills pages with blocks, top to bottom; a table runs on with its head repeated, everything else stays whole. */
 export function flow(blocks: readonly FlowBlock[], area: Box): Flowed {
   const on = new Filling(area);
   const headings: Flowed['headings'][number][] = [];
+  setBlocks(on, blocks, headings);
+  const { pages, shares, share } = on;
+  return on.isFresh && pages.length > 1
+    ? { pages: pages.slice(0, -1), shares, headings }
+    : { pages: pages.filter((page) => page.length > 0), shares: [...shares, share], headings };
+}
+
+/** How high blocks stand, one below the other, in a room of a width, mm. */
+export function heightOf(blocks: readonly FlowBlock[], width: number): number {
+  const on = new Filling({ minX: 0, maxX: width, minY: -1e6, maxY: 0 });
+  setBlocks(on, blocks, []);
+  return -on.y;
+}
+
+/** Blocks that are kept on one page where they fit one. */
+export const together = (blocks: readonly FlowBlock[], width: number): Whole => ({
+  kind: 'whole',
+  fit: (height) => (heightOf(blocks, width) <= height ? blocks : undefined),
+});
+
+function setBlocks(on: Filling, blocks: readonly FlowBlock[], headings: Flowed['headings'][number][]): void {
   blocks.forEach((block, i) => {
     switch (block.kind) {
       case 'new page':
-        on.turn();
+        if (on.share > HALF) on.turn();
         return;
       case 'heading':
         setHeading(on, block.text, block.level, figureAfter(blocks, i) ?? AFTER_HEADING);
@@ -48,11 +74,29 @@ export function flow(blocks: readonly FlowBlock[], area: Box): Flowed {
       case 'table':
         setTable(on, [block.head, ...block.rows]);
         return;
+      case 'whole':
+        setWhole(on, block, headings);
+        return;
       default:
         block satisfies never;
     }
   });
-  return { pages: on.pages.filter((page) => page.length > 0), headings };
+}
+
+function setWhole(on: Filling, { fit }: Whole, headings: Flowed['headings'][number][]): void {
+  let made = fit(on.below - 1);
+  if (!made) {
+    // what fits no page at all runs on
+    const most = 1e4;
+    if (on.isFresh) made = fit(most);
+    else {
+      const fresh = new Filling(on.area);
+      made = fit(fresh.below);
+      if (made && on.share > HALF) on.turn();
+      made ??= fit(most);
+    }
+  }
+  setBlocks(on, made ?? [], headings);
 }
 
 /** Height of the figure after a block, with the line of words between them; undefined when none follows. */

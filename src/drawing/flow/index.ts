@@ -1,3 +1,4 @@
-export type { DrawnFigure, FlowBlock } from './drawn-figure.js';
+export { besideTable, withCaption } from './composed.js';
+export type { DrawnFigure, FlowBlock, Whole } from './drawn-figure.js';
 export { figureRows } from './figure-row.js';
-export { type Flowed, flow } from './flow.js';
+export { type Flowed, flow, heightOf, together } from './flow.js';

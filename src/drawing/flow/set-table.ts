@@ -2,30 +2,31 @@ import { drawnTable, type WrappedRow, wrappedTable } from '../sheet/index.js';
 import type { Filling } from './filling.js';
 import { BELOW } from './set-text.js';
 
-/** A table, its head repeated on every page it runs on to. */
+/** A table, its head repeated on every page it runs on to; no page begins or ends with one row of it alone. */
 export function setTable(on: Filling, cells: Parameters<typeof wrappedTable>[0]): void {
   const { widths, rows } = wrappedTable(cells, on.room);
   const head = rows[0]!;
   let left = rows.slice(1);
   do {
     let count = fitting(on, head, left);
-    if (count === 0 && left.length > 0) {
+    if (left.length - count === 1) count -= 1;
+    if (count < Math.min(2, left.length)) {
       if (!on.isFresh) {
         on.turn();
         continue;
       }
       // a row higher than a page has to go somewhere
-      count = 1;
+      count = Math.max(count, 1);
     }
     const part = [head, ...left.slice(0, count)];
     on.put(drawnTable([on.left, on.y], part, widths));
-    on.y -= heightOf(part) + BELOW + 1;
+    on.y -= tall(part) + BELOW + 1;
     left = left.slice(count);
     if (left.length > 0) on.turn();
   } while (left.length > 0);
 }
 
-const heightOf = (rows: readonly WrappedRow[]): number => rows.reduce((sum, { height }) => sum + height, 0);
+const tall = (rows: readonly WrappedRow[]): number => rows.reduce((sum, { height }) => sum + height, 0);
 
 /** How many rows the page still holds below a head. */
 function fitting(on: Filling, head: WrappedRow, rows: readonly WrappedRow[]): number {

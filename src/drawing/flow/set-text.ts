@@ -1,11 +1,11 @@
 import type { Vec2 } from '../../frame/index.js';
 import { type Words, wordsOf } from '../../shop/index.js';
-import { disc, letters, path, SMALL, type Stroke, type TextHeight, wrappedText } from '../sheet/index.js';
+import { BODY, disc, letters, path, type Stroke, type TextHeight, wrappedText } from '../sheet/index.js';
 import type { Filling } from './filling.js';
 
 /** From row to row of a text, and below a block, mm. */
-export const LEADING = 4.3;
-export const BELOW = 2.6;
+export const LEADING = 3.5;
+export const BELOW = 2.2;
 
 const HEADING: Readonly<
   Record<1 | 2, { readonly height: TextHeight; readonly above: number; readonly below: number }>
@@ -31,10 +31,10 @@ export function setHeading(on: Filling, text: string, level: 1 | 2, follows: num
 /** Rows of a text, on the next page where this one is full. */
 export function setText(on: Filling, text: Words, indent = 0): void {
   const bold = typeof text !== 'string';
-  for (const line of wrappedText(wordsOf(text), on.room - indent, SMALL, bold)) {
+  for (const line of wrappedText(wordsOf(text), on.room - indent, BODY, bold)) {
     if (!on.holds(LEADING)) on.turn();
     on.y -= LEADING;
-    on.put(letters([on.left + indent, on.y + LEADING - SMALL - 0.5], line, bold ? { bold } : {}));
+    on.put(letters([on.left + indent, on.y + LEADING - BODY - 0.5], line, { height: BODY, ...(bold ? { bold } : {}) }));
   }
   on.y -= BELOW - 1;
 }
@@ -43,7 +43,7 @@ export function setText(on: Filling, text: Words, indent = 0): void {
 export function setItems(on: Filling, items: readonly Words[], sign: (at: Vec2) => Stroke): void {
   for (const text of items) {
     if (!on.holds(LEADING)) on.turn();
-    on.put(sign([on.left + 1.5, on.y - SMALL + 0.8]));
+    on.put(sign([on.left + 1.5, on.y - BODY + 0.8]));
     setText(on, text, INDENT);
   }
 }

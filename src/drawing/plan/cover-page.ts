@@ -1,9 +1,11 @@
 import type { Vec2 } from '../../frame/index.js';
+import type { ShopPapers } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { drawableOf } from '../board/index.js';
 import {
   type Draft,
   type DrawingUnits,
+  drawableOf,
+  drawnTable,
   fittedText,
   letters,
   type Paper,
@@ -11,13 +13,16 @@ import {
   type SheetEntity,
   SMALL,
   sizeWords,
+  wrappedTable,
   wrappedText,
 } from '../sheet/index.js';
 import { type View, viewBox, viewLines } from '../view/index.js';
+import { jobWords } from './job-words.js';
 
 /** What the cover tells. */
 export interface CoverParts {
   readonly solids: Solids;
+  readonly papers: ShopPapers;
   /** Isometric, as it is seen put together. */
   readonly picture: View;
   /** mm: width (x), depth (y), height (z). */
@@ -25,69 +30,61 @@ export interface CoverParts {
   /** One sentence: what it makes. */
   readonly summary: string;
   readonly units: DrawingUnits;
-  /** Sections with the page each begins on. */
-  readonly contents: readonly { readonly title: string; readonly page: number }[];
+  /** Sections with the pages they fill, and where they are taken. */
+  readonly contents: readonly { readonly title: string; readonly pages: string; readonly place: string }[];
 }
 
-/** Height of the picture's room, mm. */
-const PICTURE = 92;
+const LEADING = 4.4;
 
-/** The first page: picture, overall size, what it is for, contents, and the caution. */
+/** The first page: picture, size, what the job asks, which paper to take where, and the caution. */
 export function coverPage(parts: CoverParts, paper: Paper): Draft {
   const page = pageOf(paper, 'portrait');
   const area = drawableOf(page);
   const { design } = parts.solids;
-  const middle = (area.minX + area.maxX) / 2;
   const room = area.maxX - area.minX;
   // bold letters are wider than the plain ones a fit is reckoned with
   const title = fittedText(design.title, (room - 8) / 1.27, [10, 7, 5, 3.5]);
   const entities: SheetEntity[] = [
-    letters([area.minX + 4, area.maxY - 13], title.text, { height: title.height, bold: true }),
+    letters([area.minX, area.maxY - 11], title.text, { height: title.height, bold: true }),
   ];
-  let y = area.maxY - 22;
-  const write = (text: string, bold = false): void => {
-    for (const row of wrappedText(text, room - 8, SMALL, bold)) {
-      entities.push(letters([area.minX + 4, y], row, bold ? { bold } : {}));
-      y -= 4.4;
-    }
-  };
-  write(parts.summary);
-  y -= 1.5;
-  const [width, depth, height] = parts.size;
-  write(
-    `Overall: ${sizeWords(width, parts.units)} wide, ${sizeWords(depth, parts.units)} deep, ${sizeWords(height, parts.units)} high.`,
-    true,
-  );
-  y -= 2;
-  const box = viewBox(parts.picture);
-  const factor = Math.min((room - 30) / (box.maxX - box.minX), PICTURE / (box.maxY - box.minY));
-  const at: Vec2 = [middle - (factor * (box.minX + box.maxX)) / 2, y - factor * box.maxY];
-  entities.push(...viewLines(parts.picture, { at, factor }));
-  y -= factor * (box.maxY - box.minY) + 9;
-  const columns = 2;
-  const perColumn = Math.ceil(parts.contents.length / columns);
-  const columnWidth = (room - 8) / columns;
-  entities.push(letters([area.minX + 4, y], 'Contents', { height: 3.5, bold: true }));
-  y -= 6;
-  parts.contents.forEach(({ title, page: number }, i) => {
-    const x = area.minX + 4 + Math.floor(i / perColumn) * columnWidth;
-    const row = y - (i % perColumn) * 4.6;
-    entities.push(letters([x, row], title));
-    entities.push(letters([x + columnWidth - 8, row], String(number), { anchor: 'end' }));
+  const [width, depth, height] = parts.size.map((mm) => sizeWords(mm, parts.units));
+  const head = wrappedText(`${parts.summary} ${width} wide, ${depth} deep, ${height} high.`, room, SMALL);
+  head.forEach((row, i) => {
+    entities.push(letters([area.minX, area.maxY - 18 - i * LEADING], row));
   });
-  y -= perColumn * 4.6 + 4;
-  entities.push(letters([area.minX + 4, y], 'Before you build', { height: 3.5, bold: true }));
-  y -= 6;
-  for (const note of [...design.notes, ...CAUTIONS]) write(note);
-  return {
-    id: 'cover',
-    title: 'cover',
-    page,
-    documentType: 'plan set',
-    scale: undefined,
-    entities,
-    cautions: [],
+  const top = area.maxY - 18 - head.length * LEADING;
+
+  // from the foot upwards: the cautions, the contents, the job; the picture takes what is left
+  let y = area.minY;
+  const before = [...design.notes, ...CAUTIONS].flatMap((note) => wrappedText(note, room, SMALL)).toReversed();
+  for (const row of before) {
+    entities.push(letters([area.minX, y], row));
+    y += LEADING;
+  }
+  const table = (head: string, rows: readonly (readonly string[])[]) => {
+    const wrapped = wrappedTable(rows, room);
+    const tall = wrapped.rows.reduce((sum, row) => sum + row.height, 0);
+    y += tall + 1;
+    entities.push(drawnTable([area.minX, y], wrapped.rows, wrapped.widths));
+    y += 2;
+    entities.push(letters([area.minX, y], head, { height: 3.5, bold: true }));
+    y += 8;
   };
+  table(`Which paper to take where (this file is for ${paper})`, [
+    ['pages', 'what', 'take it'],
+    ...parts.contents.map(({ title, pages, place }) => [pages, title, place]),
+  ]);
+  table('The job', [['', ''], ...jobWords(parts.papers, parts.units)].slice(1) as string[][]);
+
+  const box = viewBox(parts.picture);
+  const [low, high] = [y, top - 2];
+  const factor = Math.min((room - 10) / (box.maxX - box.minX), (high - low) / (box.maxY - box.minY));
+  const at: Vec2 = [
+    (area.minX + area.maxX - factor * (box.minX + box.maxX)) / 2,
+    (low + high - factor * (box.minY + box.maxY)) / 2,
+  ];
+  entities.push(...viewLines(parts.picture, { at, factor }));
+  return { id: 'cover', title: 'cover', page, entities };
 }
 
 /** Said on every plan. */

@@ -1,4 +1,4 @@
 export { type PlanEntry, type PlanSet, planSheets, planTemplates } from './plan.js';
-export { type PlanContent, planContent } from './plan-content.js';
+export { numberedDrafts, type PlanContent, planContent } from './plan-content.js';
 export type { PlanParts } from './plan-parts.js';
 export { templatesOf } from './plan-templates.js';

@@ -2,126 +2,131 @@ import { fixed, trimmed } from '../../length/index.js';
 import {
   type Block,
   type CutRow,
-  cutWords,
+  figure,
   heading,
+  list,
   paragraph,
   type ShopPapers,
+  type StockLayout,
   strong,
   table,
 } from '../../shop/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
+import type { PlanParts } from './plan-parts.js';
 
-const KINDS: Readonly<Record<CutRow['kind'], string>> = {
-  board: 'Boards',
-  aid: 'Aids to hold, guide and clamp',
-  template: 'Templates',
-  'test blank': 'Test blanks',
-  'tenon strip': 'Strips for the tenons',
-};
-
-/** Cut list rough and finished, what to buy, hardware. */
+/** What to cut, what to buy, and how the stock is laid out. */
 export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonly Block[] {
   const say = sayIn(units);
-  const { cutList, bills, toBuy, hardware } = papers;
-  const kinds = [...new Set(cutList.map(({ kind }) => kind))];
+  const { cutList, bills, toBuy, hardware, layouts, aids } = papers;
+  // what each is for stands on its card
+  const names = new Map(aids.map(({ board }) => [board.id, board.name]));
+  const rough = cutList.some((row) => row.rough !== undefined);
   return [
-    heading('Materials', 1),
+    heading('Wood: what to cut and what to buy', 1),
     paragraph(
-      'Thickness × width × length, length along the grain. Saw to the rough size, mill to the finished one. Fit each piece to those already made where it says so.',
+      `Thickness × width × length${units === 'in' ? '' : ' in mm'}, length along the grain. Saw to the rough size, mill to the finished one; scrap is any sound wood, plywood or fibreboard.`,
     ),
-    ...kinds.flatMap((kind) => [
-      heading(KINDS[kind]),
-      cutTable(
-        cutList.filter((row) => row.kind === kind),
-        units,
+    table(
+      ['mark', 'count', 'what', 'wood', 'finished', ...(rough ? ['rough'] : []), 'note'],
+      cutList.map((row) => [
+        row.marks.join(' '),
+        trimmed(row.count, 0),
+        names.get(row.boards[0] ?? '') ?? row.name,
+        row.scrap ? 'scrap' : row.material,
+        bare(row.finished, units),
+        ...(rough ? [roughWords(row, units)] : []),
+        [
+          row.cut.when === 'cut now' ? '' : `fit, step ${row.cut.afterStep}`,
+          row.mirrorOf ? `mirror image of ${row.mirrorOf}` : row.handed ? 'handed' : '',
+        ]
+          .filter((one) => one !== '')
+          .join('; '),
+      ]),
+    ),
+    ...(toBuy.length > 0
+      ? [
+          table(
+            ['wood', 'at least thick', 'widest piece', 'longest piece', 'pieces', 'with waste, board feet'],
+            toBuy.map((one) => [
+              one.material,
+              say(one.thickness),
+              say(one.widest),
+              say(one.longest),
+              trimmed(one.count, 0),
+              fixed(one.boardFeet, 2),
+            ]),
+          ),
+        ]
+      : []),
+    list([
+      ...bills.map(
+        ({ material, total }) =>
+          `To buy, ${material}: ${fixed(total.boardFeet, 2)} board feet, ${fixed(total.volumeMm3 * 1e-9, 5)} m³, waste and all.`,
       ),
+      ...bills
+        .filter(({ verdict }) => verdict !== 'passed')
+        .map(({ material }) => `${material}: not verified, for the shop file gives no rough allowance.`),
+      ...(hardware.length === 0
+        ? []
+        : [`Hardware: ${hardware.map(({ count, name }) => `${trimmed(count, 0)} ${name}`).join(', ')}.`]),
+    ]),
+    ...layouts.flatMap((layout, i) =>
+      crosscutsOnly(layout)
+        ? []
+        : [
+            heading(`Layout: ${layout.title}`),
+            ...layout.plan.pieces.map((_, piece) => figure({ of: 'layout', layout: i, piece })),
+          ],
+    ),
+  ];
+}
+
+/** The page says the unit once. */
+const bare = (size: CutRow['finished'], units: DrawingUnits): string =>
+  blankWords(size, units).replace(' mm', '');
+
+const roughWords = ({ rough, finished, scrap }: CutRow, units: DrawingUnits): string => {
+  if (!rough) return 'not verified';
+  const words = bare(rough.size, units);
+  return scrap && words === bare(finished, units) ? 'as finished' : words;
+};
+
+/** For the saw: every cut of every piece of stock in its order, and the wood reckoned item by item. */
+export function sawBlocks({ layouts, bills }: ShopPapers, rows: PlanParts['layoutRows']): readonly Block[] {
+  return [
+    ...layouts.flatMap((layout, i) => [
+      heading(`Cuts in order: ${layout.title}`),
+      table(
+        ['stock', 'pieces', 'cuts in order'],
+        layout.plan.pieces.map(({ stock, parts }, k) => [
+          stock.name,
+          parts.map(({ id }) => id).join(', '),
+          (rows[i]?.[k] ?? []).join('; '),
+        ]),
+      ),
+      ...(layout.notes.length > 0 ? [list(layout.notes)] : []),
     ]),
     ...(bills.length > 0
       ? [
           heading('Solid wood to buy, item by item'),
           table(
             ['wood', 'item', 'm³', 'board feet'],
-            [
-              ...bills.flatMap(({ material, items, total, verdict }) => [
-                ...items.map((item) => [
-                  material,
-                  item.what,
-                  fixed(item.volumeMm3 * 1e-9, 5),
-                  fixed(item.boardFeet, 2),
-                ]),
-                [
-                  strong(material),
-                  strong(
-                    `${total.what}${verdict === 'passed' ? '' : ' (not verified: the shop file gives no rough allowance)'}`,
-                  ),
-                  strong(fixed(total.volumeMm3 * 1e-9, 5)),
-                  strong(fixed(total.boardFeet, 2)),
-                ],
-              ]),
-            ],
+            bills.flatMap(({ material, items, total }) =>
+              [...items, total].map((item) => {
+                const words = [material, item.what, fixed(item.volumeMm3 * 1e-9, 5), fixed(item.boardFeet, 2)];
+                return item === total ? words.map(strong) : words;
+              }),
+            ),
           ),
         ]
       : []),
-    ...(toBuy.length > 0
-      ? [
-          table(
-            ['wood', 'at least thick', 'widest piece', 'longest piece', 'pieces', 'with waste, board feet'],
-            [
-              ...toBuy.map((one) => [
-                one.material,
-                say(one.thickness),
-                say(one.widest),
-                say(one.longest),
-                trimmed(one.count, 0),
-                fixed(one.boardFeet, 2),
-              ]),
-            ],
-          ),
-        ]
-      : []),
-    heading('Hardware to buy'),
-    ...(hardware.length > 0
-      ? [table(['count', 'what'], [...hardware.map(({ count, name }) => [trimmed(count, 0), name])])]
-      : [paragraph('None.')]),
   ];
 }
 
-function cutTable(rows: readonly CutRow[], units: DrawingUnits): Block {
-  const say = sayIn(units);
-  const angled = rows.some(({ ends }) => ends !== undefined && ends.ends !== 'square');
-  const rough = rows.some((row) => row.rough !== undefined);
-  const board = rows[0]?.kind === 'board';
-  return table(
-    [
-      'mark',
-      'count',
-      'name',
-      'material',
-      'finished',
-      ...(rough ? ['rough'] : []),
-      ...(angled ? ['ends', 'long / short point, centre line'] : []),
-      ...(board ? ['cut', 'hand'] : []),
-    ],
-    [
-      ...rows.map((row) => [
-        row.marks.join(' '),
-        trimmed(row.count, 0),
-        row.name,
-        row.material,
-        blankWords(row.finished, units),
-        ...(rough ? [row.rough ? blankWords(row.rough.size, units) : 'not verified'] : []),
-        ...(angled
-          ? row.ends && row.ends.ends !== 'square'
-            ? [
-                `${row.ends.ends}, ${row.ends.anglesDeg.map((deg) => `${trimmed(deg, 2)}°`).join(' and ')}; set the stop to: ${row.ends.stopTo}`,
-                `${say(row.ends.longPoint)} / ${say(row.ends.shortPoint)}, ${say(row.ends.centreLine)}`,
-              ]
-            : ['square', '']
-          : []),
-        ...(board
-          ? [cutWords(row.cut), row.mirrorOf ? `mirror image of ${row.mirrorOf}` : row.handed ? 'handed' : '']
-          : []),
-      ]),
-    ],
+/** Lengths that are only cut off one after the other need no drawing. */
+const crosscutsOnly = ({ plan }: StockLayout): boolean =>
+  plan.pieces.every(
+    ({ stock, parts, cuts }) =>
+      cuts.every(({ direction }) => direction === 'crosscut') &&
+      parts.every(({ width }) => width === stock.width),
   );
-}

@@ -1,20 +1,29 @@
-import { type Block, bearingPaper, glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
+import {
+  type Block,
+  bearingPaper,
+  glueUpPaper,
+  heading,
+  orderPaper,
+  paragraph,
+  setupParts,
+} from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { drawableOf } from '../board/index.js';
-import { assemblyDrawing, explodedSheet, isometricView, jointDetail, jointKinds } from '../figure/index.js';
+import { isometricView } from '../figure/index.js';
+import { besideTable, type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
-import { type Orientation, pageOf } from '../sheet/index.js';
+import type { Draft, DrawingUnits } from '../sheet/index.js';
 import type { View } from '../view/index.js';
-import { checkBlocks } from './check-blocks.js';
+import { aidFigures, assemblyBlocks, boardBlocks, jointBlocks, pieceBlocks, shapedAids } from './drawing-blocks.js';
 import { finishBlocks } from './finish-blocks.js';
-import { materialBlocks } from './material-blocks.js';
-import { boardGroups, shapedAids } from './plan-boards.js';
-import { layoutBlocks, withFigures } from './plan-figures.js';
+import { materialBlocks, sawBlocks } from './material-blocks.js';
+import { withFigures } from './plan-figures.js';
 import type { PlanParts } from './plan-parts.js';
-import { drawings, type Section, textPages, when } from './plan-section.js';
+import { ROOM, type Section, section } from './plan-section.js';
 import { templatesOf } from './plan-templates.js';
+import { printTest } from './print-test.js';
 import { rangeBlocks } from './range-blocks.js';
-import { tenonBlocks } from './tenon-blocks.js';
+import { bearingBlocks, resultBlocks } from './result-blocks.js';
+import { stripBlocks, tenonBlocks } from './tenon-blocks.js';
 import { toolBlocks } from './tool-blocks.js';
 
 /** A plan before it is set on a paper: whatever takes time is done once for all papers. */
@@ -22,78 +31,92 @@ export interface PlanContent {
   readonly parts: PlanParts;
   readonly picture: View;
   readonly size: readonly [number, number, number];
+  /** In the order of the work. */
   readonly sections: readonly Section[];
+  /** What is printed on request: everything in full, the templates last. */
+  readonly appendix: readonly Section[];
   readonly templates: readonly TiledTemplate[];
 }
 
 /** All pages of a plan but those that name the paper, laid out on A4; {@link planSheets} sets them on any paper. */
 export function planContent(parts: PlanParts): PlanContent {
   const { solids, papers, units, projection } = parts;
-  const options = { paper: 'A4' as const, units, projection };
-  const cutter = solids.design.cutter;
-  const paper = { ...papers, design: solids.design };
+  const { design } = solids;
+  const options = { units, projection };
+  const paper = { ...papers, design };
   const picture = isometricView(solids);
-  const boards = boardGroups([...solids.boards.values()], options);
-  const aids = shapedAids(solids, papers.aids);
-  const joints = jointKinds(solids).map((kind) => {
-    const draft = jointDetail(solids, kind, options);
-    return { title: draft.title, drafts: [draft] };
-  });
+  const drawn = (blocks: readonly Block[]) => withFigures(blocks, parts, picture, ROOM.width);
   const templates = templatesOf({
-    boards: solids.design.boards.map(({ board }) => board),
-    cutter,
+    boards: design.boards.map(({ board }) => board),
+    cutter: design.cutter,
     units,
     ...(parts.bush === undefined ? {} : { bush: parts.bush }),
   });
-  const section = (title: string, id: string, orientation: Orientation, blocks: readonly Block[]) => {
-    const { minX, maxX } = drawableOf(pageOf('A4', orientation));
-    return textPages(title, id, orientation, withFigures(blocks, parts, picture, maxX - minX));
-  };
+  const setUp = setupParts(paper);
+  const bearing = bearingPaper(paper);
+  const aids = shapedAids(solids, papers.aids);
+  const sections: readonly (Section | false)[] = [
+    section('The piece', 'piece', 'first of all', [
+      ...pieceBlocks(solids, units, 'drawn apart'),
+      ...assemblyBlocks(solids, options),
+    ]),
+    section('Wood', 'wood', 'at the timber yard, at the saw', drawn(materialBlocks(papers, units))),
+    section('Tools and print test', 'tools', 'before you begin', [
+      ...drawn(toolBlocks(solids, papers, units)),
+      together(
+        [
+          heading('Print test'),
+          printTest(ROOM.width, parts.printScale),
+        ],
+        ROOM.width,
+      ),
+    ]),
+    section('Boards', 'boards', 'at the bench', [
+      heading('Boards', 1),
+      ...boardBlocks([...solids.boards.values()], options, papers),
+      ...(aids.length > 0
+        ? [heading('Pieces to hold the work', 1), ...aidFigures(aids, options)]
+        : []),
+    ]),
+    design.joints.length > 0 &&
+      section('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),
+    papers.cards.length + papers.grooves.length > 0 &&
+      section('Set-up cards', 'set-up', 'at the router', [
+        ...drawn(setUp.before),
+        ...setUp.cards.map((card): FlowBlock => together(besideTable(drawn(card), ROOM.width), ROOM.width)),
+      ]),
+    section('Order of work', 'order', 'always', drawn(orderPaper(paper))),
+    section(design.joints.length > 0 ? 'Tenons, glue-up and finish' : 'Finish', 'glue-up', 'at the clamps', [
+      ...(papers.tenons.length > 0 ? drawn(tenonBlocks(papers, units)) : []),
+      ...(design.joints.length > 0 ? drawn(glueUpPaper(paper)) : []),
+      ...finishBlocks(solids),
+      ...drawn(bearingBlocks(papers, bearing)),
+      ...resultBlocks(parts.findings, parts.checks),
+    ] as readonly FlowBlock[]),
+  ];
   return {
     parts,
     picture,
     size: overall(solids),
     templates,
-    sections: [
-      section('Tools, cutters and router', 'tools', 'portrait', toolBlocks(solids, papers, units)),
-      section('Materials', 'materials', 'landscape', [
-        ...materialBlocks(papers, units),
-        ...layoutBlocks(papers, parts.layoutRows),
+    sections: sections.filter((one) => one !== false),
+    appendix: [
+      section('Appendix: the figures in full', 'appendix', 'on request', [
+        heading('Appendix', 1),
+        ...drawn(sawBlocks(papers, parts.layoutRows)),
+        ...(papers.strips.length > 0 ? drawn(stripBlocks(papers, units)) : []),
+        ...drawn(setUp.behind),
+        heading('Checks on the solids'),
+        paragraph(`${parts.checks.join(', ')}.`),
+        ...drawn(bearing),
+        ...(parts.ranges === undefined ? [] : rangeBlocks(parts.ranges, units)),
       ]),
-      drawings('Assembly and exploded view', [
-        { title: 'assembly', drafts: [assemblyDrawing(solids, options)] },
-        { title: 'exploded view', drafts: [explodedSheet(solids, options)] },
-      ]),
-      drawings('Boards', boards),
-      ...when(aids.length > 0, () => drawings('Pieces to hold the work', boardGroups(aids, options))),
-      ...(joints.length > 0 ? [drawings('Joints', joints)] : []),
-      ...when(papers.cards.length > 0, () =>
-        section('Set-up cards', 'set-up', 'portrait', setupPaper(paper)),
-      ),
-      section('Order of work', 'order', 'landscape', orderPaper(paper)),
-      ...when(papers.tenons.length > 0, () =>
-        section('Tenons', 'tenons', 'landscape', tenonBlocks(papers, units)),
-      ),
-      ...when(solids.design.joints.length > 0, () =>
-        section('Glue-up', 'glue-up', 'landscape', glueUpPaper(paper)),
-      ),
-      ...when(parts.ranges !== undefined, () =>
-        textPages('Dimensions you may change', 'ranges', 'portrait', rangeBlocks(parts.ranges!, units)),
-      ),
-      section('What it bears', 'bears', 'portrait', bearingPaper(paper)),
-      section('Finishing', 'finishing', 'portrait', finishBlocks(solids)),
-      section(
-        'Results of the checks',
-        'checks',
-        'landscape',
-        checkBlocks(parts.findings, parts.checks, papers),
-      ),
       ...templates.map((tiled) => ({
-        ...textPages(
+        ...section(
           `Template: ${tiled.artwork.board.name}`,
           `about-template-${tiled.artwork.board.id}`,
-          'portrait',
-          templateHead(tiled, units, cutter, parts.bush),
+          'at the saw',
+          templateHead(tiled, units, design.cutter, parts.bush),
         ),
         parts: [],
         template: tiled,
@@ -111,3 +134,7 @@ function overall(solids: Solids): readonly [number, number, number] {
     Math.max(...boxes.map(({ max }) => max[axis])) - Math.min(...boxes.map(({ min }) => min[axis]));
   return [size(0), size(1), size(2)];
 }
+
+/** The piece put together with its list of parts, without anything else: how a design was understood. */
+export const numberedDrafts = (solids: Solids, units: DrawingUnits): readonly Draft[] =>
+  section('picture', 'picture', '', pieceBlocks(solids, units, 'put together')).drafts;

@@ -1,14 +1,4 @@
-import {
-  type Block,
-  type FigureKey,
-  figure,
-  heading,
-  list,
-  paragraph,
-  type ShopPapers,
-  type StockLayout,
-  table,
-} from '../../shop/index.js';
+import type { Block, FigureKey } from '../../shop/index.js';
 import {
   barFigure,
   cardFigure,
@@ -17,6 +7,7 @@ import {
   glueFigure,
   layoutFigure,
   markingFigure,
+  workFigure,
 } from '../figure/index.js';
 import { type DrawnFigure, type FlowBlock, figureRows } from '../flow/index.js';
 import type { View } from '../view/index.js';
@@ -71,6 +62,8 @@ function drawn(key: FigureKey, { papers, solids, units }: PlanParts, picture: Vi
       );
       return there(markingFigure(card, boards, key, units), key);
     }
+    case 'work step':
+      return workFigure(solids, papers, key);
     case 'glue-up step':
       return glueFigure(
         solids,
@@ -96,55 +89,4 @@ function drawn(key: FigureKey, { papers, solids, units }: PlanParts, picture: Vi
 function there<T>(thing: T | undefined, key: FigureKey): T {
   if (thing === undefined) throw new RangeError(`a paper has a figure of nothing: ${JSON.stringify(key)}`);
   return thing;
-}
-
-/** Every sheet and board of stock with its parts, then its cuts in order. */
-export function layoutBlocks(
-  { layouts }: Pick<ShopPapers, 'layouts'>,
-  rows: PlanParts['layoutRows'],
-): readonly Block[] {
-  return layouts.flatMap((layout, i) => [
-    heading(`Layout: ${layout.title}`),
-    ...(crosscutsOnly(layout) ? [crosscutTable(layout, rows[i] ?? [])] : []),
-    ...(crosscutsOnly(layout) ? [] : layout.plan.pieces).flatMap((_, k): readonly Block[] => [
-      ...(layout.plan.pieces.length > 1
-        ? [paragraph(`Piece ${k + 1} of ${layout.plan.pieces.length}.`)]
-        : []),
-      figure({ of: 'layout', layout: i, piece: k }),
-      ...inTwoColumns(rows[i]?.[k] ?? []),
-    ]),
-    ...(layout.notes.length > 0 ? [list(layout.notes)] : []),
-  ]);
-}
-
-/** Lengths that are only cut off one after the other need no drawing. */
-const crosscutsOnly = ({ plan }: StockLayout): boolean =>
-  plan.pieces.length > 0 &&
-  plan.pieces.every(({ stock, parts, cuts }) =>
-    [
-      ...cuts.map(({ direction }) => direction === 'crosscut'),
-      ...parts.map(({ width }) => width === stock.width),
-    ].every(Boolean),
-  );
-
-const crosscutTable = ({ plan }: StockLayout, rows: readonly (readonly string[])[]): Block =>
-  table(
-    ['length', 'pieces', 'cuts in order'],
-    plan.pieces.map(({ stock, parts }, i) => [
-      stock.name,
-      parts.map(({ id }) => id).join(', '),
-      (rows[i] ?? []).join('; '),
-    ]),
-  );
-
-/** Cuts in their order, down the left column and then the right. */
-function inTwoColumns(rows: readonly string[]): readonly Block[] {
-  if (rows.length === 0) return [];
-  const half = Math.ceil(rows.length / 2);
-  return [
-    table(
-      ['cuts in order', ''],
-      rows.slice(0, half).map((row, i) => [row, rows[half + i] ?? '']),
-    ),
-  ];
 }

@@ -3,7 +3,6 @@ import {
   type Draft,
   finishSheets,
   movedEntities,
-  type Orientation,
   type Paper,
   pageOf,
   type Sheet,
@@ -12,7 +11,6 @@ import {
 import { coverPage } from './cover-page.js';
 import type { PlanContent } from './plan-content.js';
 import type { PlanParts } from './plan-parts.js';
-import { scalePage } from './scale-page.js';
 
 /** A place in a plan: its sheet, counted from 0, and the places below it. */
 export interface PlanEntry {
@@ -30,31 +28,31 @@ export interface PlanSet {
   readonly entries: readonly PlanEntry[];
 }
 
-/** The plan on a paper: cover and print test first, then every section; numbered, framed, with its outline. */
+/** The plan on a paper: the cover first, then every section in the order of the work, the appendix last; numbered, with its outline. */
 export function planSheets(content: PlanContent, paper: Paper): PlanSet {
-  const { parts, sections } = content;
-  const { design } = parts.solids;
+  const { parts } = content;
+  const sections = [...content.sections, ...content.appendix];
   const counts = sections.map(({ drafts, template }) => drafts.length + printed(template));
-  const starts = counts.map((_, i) => 2 + counts.slice(0, i).reduce((sum, one) => sum + one, 0));
-  const total = 2 + counts.reduce((sum, one) => sum + one, 0);
+  const starts = counts.map((_, i) => 1 + counts.slice(0, i).reduce((sum, one) => sum + one, 0));
+  const total = 1 + counts.reduce((sum, one) => sum + one, 0);
   const set: SheetSet = { ...commonTo(parts), total };
-  const listed = [
-    { title: 'Print test', page: 2 },
-    ...sections.map(({ title }, i) => ({ title, page: starts[i]! + 1 })),
-  ];
   const cover = coverPage(
     {
       solids: parts.solids,
+      papers: parts.papers,
       picture: content.picture,
       size: content.size,
       summary: parts.summary,
       units: parts.units,
-      contents: listed,
+      contents: sections.map(({ title, place }, i) => {
+        const [first, last] = [starts[i]! + 1, starts[i]! + counts[i]!];
+        return { title, place, pages: first === last ? String(first) : `${first} to ${last}` };
+      }),
     },
     paper,
   );
   const sheets = [
-    ...finishSheets([cover, scalePage(paper, parts.printScale)], set),
+    ...finishSheets([cover], set),
     ...sections.flatMap((section, i) => {
       const before = starts[i]!;
       const drafts = section.drafts.map((draft) => onPaper(draft, paper));
@@ -74,11 +72,10 @@ export function planSheets(content: PlanContent, paper: Paper): PlanSet {
   ];
   return {
     paper,
-    title: `${design.title}, plan for ${paper}`,
+    title: `${parts.solids.design.title}, plan for ${paper}`,
     sheets,
     entries: [
       { title: 'Cover', sheet: 0 },
-      { title: 'Print test', sheet: 1 },
       ...sections.map(({ title, parts: inside, template, drafts }, i): PlanEntry => {
         const start = starts[i]!;
         const sheetEntries = Array.from({ length: printed(template) }, (_, k) => ({
@@ -116,8 +113,7 @@ const printed = (template: TiledTemplate | undefined): number =>
 
 /** A draft set on another paper: both show the same live area, in another place of the sheet. */
 function onPaper(draft: Draft, paper: Paper): Draft {
-  const orientation: Orientation = draft.page.width > draft.page.height ? 'landscape' : 'portrait';
-  const page = pageOf(paper, orientation);
+  const page = pageOf(paper, 'portrait');
   const by = [page.live.minX - draft.page.live.minX, page.live.minY - draft.page.live.minY] as const;
   return by[0] === 0 && by[1] === 0 ? draft : { ...draft, page, entities: movedEntities(draft.entities, by) };
 }

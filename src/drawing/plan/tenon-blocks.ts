@@ -1,5 +1,5 @@
 import { fixed, INCH, trimmed } from '../../length/index.js';
-import { type Block, heading, list, paragraph, type ShopPapers, table } from '../../shop/index.js';
+import { alikeRows, type Block, heading, list, type ShopPapers, table } from '../../shop/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 
 /** A fit in inches needs thousandths: tenon and slot are the same fraction on a rule. */
@@ -13,45 +13,43 @@ const clearanceWords = (mm: number, units: DrawingUnits): string =>
 /** Every kind of tenon, the strips they come from, and how a fit is tried. */
 export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly Block[] {
   const say = sayIn(units);
-  const { tenons, strips } = papers;
+  const { tenons } = papers;
   return [
     heading('Tenons', 1),
     table(
-      [
-        'mark',
-        'count',
-        'thickness × width × length',
-        'wood',
-        'joints',
-        'into',
-        'air',
-        'round edges',
-        'grooves',
-      ],
-      [
-        ...tenons.map((kind) => [
-          kind.mark,
-          trimmed(kind.count, 0),
-          `${blankWords(kind, units)}${units === 'mm' ? '' : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
-          kind.material,
-          kind.joints.map(({ joint, count }) => `${count} in ${joint}`).join('; '),
-          kind.ends.map((end) => `${say(end.into)} of ${say(end.depth)} into ${end.board}`).join('; '),
-          `${clearanceWords(kind.clearance, units)} over both cheeks`,
-          `radius ${say(kind.edges.find(({ style }) => style === 'round')?.size ?? 0)}`,
-          `${kind.grooves.perCheek} on each cheek, ${trimmed(kind.grooves.width, 1)} × ${trimmed(kind.grooves.depth, 1)} mm`,
-        ]),
-      ],
+      ['mark', 'count', 'thickness × width × length', 'wood', 'joints', 'goes in'],
+      tenons.map((kind) => [
+        kind.mark,
+        trimmed(kind.count, 0),
+        `${blankWords(kind, units)}${units === 'mm' ? '' : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
+        kind.material,
+        kind.joints.map(({ joint, count }) => `${count} in ${joint}`).join('; '),
+        kind.ends.map((end) => `${say(end.into)} of ${say(end.depth)} into ${end.board}`).join('; '),
+      ]),
     ),
     list([
+      ...alikeRows(
+        tenons.map(({ mark, clearance, edges, grooves }) => [
+          mark,
+          `air of ${clearanceWords(clearance, units)} over both cheeks; edges rounded to a radius of ${say(edges.find(({ style }) => style === 'round')?.size ?? 0)}; ${grooves.perCheek} grooves on each cheek, ${trimmed(grooves.width, 1)} × ${trimmed(grooves.depth, 1)} mm`,
+        ]),
+      ).map(([of, text]) => `${of}: ${text}.`),
+      ...alikeRows(tenons.map(({ mark, slot }) => [mark, slot.text])).map(([of, text]) => `${of}: ${text}.`),
       ...tenons.flatMap((kind) => [
-        `${kind.mark}: ${kind.slot.text}.`,
         ...kind.mitreNotes.map((text) => `${kind.mark}, ${text}.`),
         ...kind.warnings,
       ]),
       `A tenon fits when it ${tenons[0]!.fit.go}. It does not when it ${tenons[0]!.fit.noGo}.`,
-      'Grain along the length. Plane all of one thickness at one setting, and try the test piece first.',
+      'Mill a strip whole, round its edges and groove it, then cut it apart: never plane or rout short pieces. Grain along the length. Plane all of one thickness at one setting, and try the test piece first.',
     ]),
-    heading('Strips'),
+  ];
+}
+
+/** The strips the tenons come from, piece by piece. */
+export function stripBlocks({ strips }: ShopPapers, units: DrawingUnits): readonly Block[] {
+  const say = sayIn(units);
+  return [
+    heading('Strips for the tenons'),
     table(
       ['tenons', 'wood', 'thickness × width', 'strip length', 'cut from it', 'left to hold'],
       [
@@ -75,9 +73,6 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
           ]),
         ),
       ],
-    ),
-    paragraph(
-      'Mill a strip whole, round its edges and groove it, then cut it apart: never plane or rout short pieces.',
     ),
   ];
 }

@@ -1,12 +1,12 @@
 import { fixed, printAngle } from '../../length/index.js';
 import { type Block, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
+import { type DrawingUnits, sayIn } from '../sheet/index.js';
 
 /** Router, cutters, bits, clamps and the pieces to make first. */
 export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUnits): readonly Block[] {
   const say = sayIn(units);
-  const { cards, shop, clamps, glue, aids, templates, bush } = papers;
+  const { cards, shop, clamps, glue, templates, bush } = papers;
   const { design } = solids;
   const { base, plungeTravel } = shop.router;
   const flats = Object.entries(base.flats ?? {}).map(([side, at]) => `${side} ${say(at)}`);
@@ -71,21 +71,5 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
         ['eye, ear and dust protection', 'every cut'],
       ],
     ),
-    ...(aids.length > 0
-      ? [
-          heading('Make these first'),
-          table(
-            ['piece', 'count', 'what it is for', 'thickness × width × length'],
-            [
-              ...aids.map(({ board, count, purpose, handed }) => [
-                board.id,
-                `${count}${handed ? ', left and right' : ''}`,
-                purpose,
-                blankWords(board.blank, units),
-              ]),
-            ],
-          ),
-        ]
-      : []),
   ];
 }

@@ -5,6 +5,9 @@ import type { CircleStroke, LineStroke, PolylineStroke, TextHeight, TextStroke }
 /** Letters of dimensions, tables and notes, mm: the smallest of ISO 3098-1. */
 export const SMALL = 2.5;
 
+/** Letters of running text and tables, mm: 8.5 points. */
+export const BODY = 2.2;
+
 export const stroke = (line: LineKind, from: Vec2, to: Vec2): LineStroke => ({
   kind: 'line',
   line,

@@ -1,13 +1,13 @@
 export { clipped, pieceInside } from './clip.js';
 export { type Colour, colourOf } from './colours.js';
-export { arrowHead, disc, letters, path, SMALL, stroke } from './draw.js';
+export { arrowHead, BODY, disc, letters, path, SMALL, stroke } from './draw.js';
 export { type DrawingUnits, dimensionRows } from './drawing-units.js';
 export { entitiesBox } from './entity-box.js';
 export { hatchOf } from './hatch.js';
 export { labelAt } from './label.js';
 export { LINE_KINDS, type LineKind } from './line-kinds.js';
 export { moved, movedEntities } from './moved.js';
-export { type Orientation, type Page, type Paper, pageOf } from './page.js';
+export { BLOCK_HEIGHT, drawableOf, type Orientation, type Page, type Paper, pageOf } from './page.js';
 export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';
 export type { Projection } from './projection-symbol.js';
 export { bestPlace, type Room } from './room.js';
@@ -15,7 +15,7 @@ export { roomOf } from './room-of.js';
 export { rule } from './rule.js';
 export { printSteps, runningSteps, STEP } from './running-steps.js';
 export { blankWords, sayIn, sizeWords } from './say-size.js';
-export { DETAIL_SCALES, SCALES, type Scale } from './scales.js';
+export { SCALES, type Scale } from './scales.js';
 export {
   type ArcStroke,
   type CircleStroke,
@@ -36,6 +36,6 @@ export { spread } from './spread.js';
 export { inOrder, type Stop } from './stop.js';
 export { columnWidths, ROW_HEIGHT, tableAt } from './table.js';
 export { type Box, boxesOverlap, boxInside, fittedText, textBox, textWidth } from './text-width.js';
-export { BLOCK_HEIGHT, type Draft, finishSheets, type SheetSet, stampOver } from './title-block.js';
+export { type Draft, finishSheets, type SheetSet, stampOver } from './title-block.js';
 export { drawnTable, type WrappedRow, wrappedTable } from './wrapped-table.js';
 export { wrappedText } from './wrapped-text.js';

@@ -1,5 +1,8 @@
 import type { Box } from './text-width.js';
 
+/** Height of the row at the foot of a sheet, mm. */
+export const BLOCK_HEIGHT = 8;
+
 export type Paper = 'A4' | 'Letter';
 export type Orientation = 'portrait' | 'landscape';
 
@@ -28,3 +31,14 @@ export function pageOf(paper: Paper, orientation: Orientation): Page {
   const [minX, minY] = [(width - w) / 2, (height - h) / 2];
   return { paper, width, height, live: { minX, minY, maxX: minX + w, maxY: minY + h } };
 }
+
+/** Kept free inside the frame, mm. */
+const INSET = 4;
+
+/** What of a page is free inside the frame and above its foot. */
+export const drawableOf = ({ live }: Page): Box => ({
+  minX: live.minX + INSET,
+  minY: live.minY + BLOCK_HEIGHT + INSET,
+  maxX: live.maxX - INSET,
+  maxY: live.maxY - INSET,
+});

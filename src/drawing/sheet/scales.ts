@@ -11,6 +11,3 @@ const reduced = (by: number): Scale => ({ name: `1:${by}`, factor: 1 / by });
  * taken where none of these will do (here 1:2.5, 1:3 and 1:4, so that a board fills a small sheet).
  */
 export const SCALES: readonly Scale[] = [1, 2, 2.5, 3, 4, 5, 10, 20, 50].map(reduced);
-
-/** Enlargements of ISO 5455 and full size, for details. */
-export const DETAIL_SCALES: readonly Scale[] = [{ name: '2:1', factor: 2 }, ...SCALES];

@@ -65,14 +65,14 @@ export interface TextStroke {
   readonly kind: 'text';
   readonly at: Vec2;
   readonly text: string;
-  /** Of a capital, mm: 2.5, 3.5, 5, 7 or 10 (ISO 3098-1). */
+  /** Of a capital, mm: 2.5, 3.5, 5, 7 or 10 (ISO 3098-1); 2.2 in running text and tables, which are read and not measured. */
   readonly height: TextHeight;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly rotationDeg: number;
   readonly bold?: boolean;
 }
 
-const TEXT_HEIGHTS = [2.5, 3.5, 5, 7, 10] as const;
+const TEXT_HEIGHTS = [2.2, 2.5, 3.5, 5, 7, 10] as const;
 export type TextHeight = (typeof TEXT_HEIGHTS)[number];
 
 /** A cut surface: its loops, and the lines that fill it. */

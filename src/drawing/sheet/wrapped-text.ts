@@ -1,11 +1,11 @@
-import { SMALL } from './draw.js';
+import { BODY } from './draw.js';
 import { textWidth } from './text-width.js';
 
 /** Text in rows of at most a width, broken between words; a word that is wider alone is broken where it must be. */
 export function wrappedText(
   text: string,
   width: number,
-  height: number = SMALL,
+  height: number = BODY,
   bold = false,
 ): readonly string[] {
   const fits = (row: string) => textWidth(row, height, bold) <= width;
@@ -40,5 +40,5 @@ function pieces(
 }
 
 /** The widest word of a text, mm: no column is narrower where there is a choice. */
-export const widestWord = (text: string, height: number = SMALL, bold = false): number =>
+export const widestWord = (text: string, height: number = BODY, bold = false): number =>
   Math.max(0, ...text.split(' ').map((word) => textWidth(word, height, bold)));

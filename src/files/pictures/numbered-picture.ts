@@ -1,5 +1,5 @@
 import type { Design } from '../../assembly/index.js';
-import { finishSheets, pictureSheets } from '../../drawing/index.js';
+import { finishSheets, numberedDrafts } from '../../drawing/index.js';
 import type { Units } from '../../length/index.js';
 import { type Solids, solidsOf, startKernel } from '../../solid/index.js';
 import { sheetSvg } from '../svg/index.js';
@@ -20,8 +20,7 @@ export async function numberedPicture(design: Design, units: Units): Promise<str
 
 function drawn(solids: Solids, units: Units): string {
   const { design } = solids;
-  const [picture] = pictureSheets(solids, { paper: 'A4', units, projection: 'first-angle' });
-  const [sheet] = finishSheets([picture!], {
+  const [sheet] = finishSheets(numberedDrafts(solids, units), {
     design: design.title,
     number: design.name.slice(0, 10),
     revision: '-',

@@ -14,7 +14,7 @@ import { sheetSvg } from '../svg/index.js';
 import { pdf } from './pdf.js';
 import { planPdf } from './plan-pdf.js';
 
-/** How a plan is set; what is left out: both papers, mm with inches, first angle, no correction. */
+/** How a plan is set; what is left out: both papers, the person's units, first angle, no correction. */
 export interface PlanOptions {
   readonly units?: DrawingUnits;
   readonly projection?: 'first-angle' | 'third-angle';
@@ -79,7 +79,7 @@ export function planOf(made: Made, options: PlanOptions = planOptions(made.reque
     layoutRows: papers.layouts.map(({ plan }) =>
       plan.pieces.map(({ cuts }) => cuts.map((cut) => cutLine(cut, say))),
     ),
-    units: options.units ?? (request.units === 'in' ? 'in' : 'dual'),
+    units: options.units ?? request.units,
     projection: options.projection ?? 'first-angle',
     revision: made.revision,
     ...(request.bush === undefined ? {} : { bush: request.bush }),

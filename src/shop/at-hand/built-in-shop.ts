@@ -13,6 +13,7 @@ export function builtInShop(units: Units): Shop {
   const size = (mm: number, inch: number): number => (inches ? inInches(inch) : mm);
   return {
     name: 'built-in shop',
+    units,
     router: {
       base: { shape: 'round', along: size(150, 6), across: size(150, 6) },
       plungeTravel: size(60, 2.375),

@@ -30,6 +30,7 @@ export function readShop(raw: unknown, name: string, units: Units): Shop {
   const { base } = said.router;
   return {
     name: name.split(/[\\/]/).at(-1)!,
+    units,
     cutters: [],
     bushes: [],
     jig: {},

@@ -1,3 +1,4 @@
+import type { Units } from '../../length/index.js';
 import type { Cut } from '../../movement/index.js';
 
 /**
@@ -7,6 +8,8 @@ import type { Cut } from '../../movement/index.js';
 export interface Shop {
   /** Named in every paper: the file it came from without its folders, or the built-in one. */
   readonly name: string;
+  /** What its papers speak. */
+  readonly units: Units;
   readonly router: RouterAtHand;
   readonly cutters: readonly CutterAtHand[];
   readonly bushes: readonly BushAtHand[];

@@ -1,9 +1,10 @@
 import type { Design } from '../../assembly/index.js';
 import { dot, length, scale, subtract } from '../../frame/index.js';
+import { type Say, speaker } from '../../length/index.js';
 import type { Clamp, ClampPlan, PadUse } from '../clamps/index.js';
 import { leanWords, mostlyWords } from '../glue-up/index.js';
 import { GLUE_UP_PRACTICE } from '../practice/index.js';
-import { type Block, faceWords, heading, inBoth, list, table } from '../words/index.js';
+import { alikeRows, type Block, faceWords, heading, list, table } from '../words/index.js';
 import { nameOf } from './board-names.js';
 import type { ShopPapers } from './shop-papers.js';
 
@@ -14,17 +15,21 @@ const WANTS = { opening: 'none opens so far', throat: 'none reaches in so far', 
 export function clampBlocks({
   design,
   clamps,
-}: Pick<ShopPapers, 'clamps'> & { readonly design: Design }): readonly Block[] {
+  shop,
+}: Pick<ShopPapers, 'clamps' | 'shop'> & { readonly design: Design }): readonly Block[] {
+  const say = speaker(shop.units);
+  const several = new Set(clamps.clamps.map(({ stage }) => stage)).size > 1;
   const rows = clamps.clamps.map((clamp) => [
     clamp.id,
-    String(clamp.stage),
+    several ? String(clamp.stage) : '',
     nameOf(design, clamp.rail),
     clamp.ends.map((end) => `${nameOf(design, end.board)}, ${faceOf(design, end)}`).join(' to '),
-    inBoth(clamp.opening),
-    inBoth(clamp.throat),
+    say.length(clamp.opening),
+    say.length(clamp.throat),
     clamp.ends.map(({ pad }) => padWords(pad)).join(', '),
-    clamp.wants ? `${clamp.verdict}: ${WANTS[clamp.wants]}` : clamp.verdict,
+    clamp.wants ? `${clamp.verdict}: ${WANTS[clamp.wants]}` : clamp.verdict === 'passed' ? '' : clamp.verdict,
   ]);
+  const atHand = rows.every((row) => row.at(-1) === '') ? ['Every clamp of the table is at hand.'] : [];
   const loose = clamps.unclamped.map(
     ({ stage, joint }) =>
       `Stage ${stage}: no clamp bears flat on both sides of ${joint}: hold it with tape, a strap or your hands.`,
@@ -32,7 +37,7 @@ export function clampBlocks({
   const pads = clamps.pads.map((pad) => {
     const kept = pad.offcuts.find(({ serves }) => serves);
     const from = kept
-      ? `make them; the offcut of the ${nameOf(design, kept.board)} at ${faceOf(design, { board: kept.board, face: kept.cut })} has this angle and can stand in for one: saw its sharp end off where it is ${inBoth(GLUE_UP_PRACTICE.padThickness)} thick, because a thinner end crumbles`
+      ? `make them; the offcut of the ${nameOf(design, kept.board)} at ${faceOf(design, { board: kept.board, face: kept.cut })} has this angle and can stand in for one: saw its sharp end off where it is ${say.length(GLUE_UP_PRACTICE.padThickness)} thick, because a thinner end crumbles`
       : pad.offcuts.length > 0
         ? 'the offcuts with this angle are too small: make them'
         : 'make them';
@@ -50,13 +55,14 @@ export function clampBlocks({
       ]
     : [];
   const items = [
+    ...atHand,
     ...failed,
     ...loose,
-    ...pairWords(clamps),
+    ...pairWords(clamps, say),
     ...barWords(clamps),
     ...lie,
     ...pads,
-    ...offWords(clamps),
+    ...offWords(clamps, say),
   ];
   return [
     heading('Clamps'),
@@ -73,7 +79,7 @@ export function clampBlocks({
               'pads',
               'at hand',
             ],
-            rows,
+            alikeRows(rows),
           ),
         ]
       : []),
@@ -86,7 +92,7 @@ const padWords = ({ aid, angleDeg, place }: PadUse): string =>
   angleDeg === 0 ? aid : `${aid}, thick end ${mostlyWords(place.x)}`;
 
 /** Where two clamps share a joint; one alone stands at its middle. */
-const pairWords = ({ clamps }: ClampPlan): readonly string[] => {
+const pairWords = ({ clamps }: ClampPlan, say: Say): readonly string[] => {
   const sets = new Map<string, Clamp[]>();
   for (const clamp of clamps) {
     const key = `${clamp.stage} ${clamp.joints.join()}`;
@@ -95,7 +101,7 @@ const pairWords = ({ clamps }: ClampPlan): readonly string[] => {
   const pairs = new Map<string, (readonly Clamp[])[]>();
   for (const set of sets.values()) {
     const [one, other] = set;
-    const places = other ? `${inBoth(linesApart(one!, other))} apart, evenly about` : 'at';
+    const places = other ? `${say.length(linesApart(one!, other))} apart, evenly about` : 'at';
     pairs.set(places, [...(pairs.get(places) ?? []), set]);
   }
   return [...pairs].map(
@@ -128,10 +134,10 @@ const faceOf = (design: Design, { board, face }: { board: string; face: string }
   return found ? faceWords(found, face) : face;
 };
 
-const offWords = (clamps: ClampPlan): readonly string[] =>
+const offWords = (clamps: ClampPlan, say: Say): readonly string[] =>
   clamps.offsets
     .filter(({ verdict }) => verdict !== 'passed')
     .map(
       ({ stage, joint, offset }) =>
-        `Stage ${stage}: the clamps of ${joint} pull ${inBoth(offset)} off its middle; shift them, or the boards swing.`,
+        `Stage ${stage}: the clamps of ${joint} pull ${say.length(offset)} off its middle; shift them, or the boards swing.`,
     );

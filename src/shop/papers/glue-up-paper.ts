@@ -1,12 +1,12 @@
 import type { Design } from '../../assembly/index.js';
-import { fixed } from '../../length/index.js';
+import { fixed, speaker } from '../../length/index.js';
 import { moveWords } from '../glue-up/index.js';
 import {
+  alikeRows,
   type Block,
   cautions,
   figure,
   heading,
-  inBoth,
   list,
   paragraph,
   strong,
@@ -46,17 +46,17 @@ export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
     cautions([
       'Wear gloves and let in fresh air, as the label on the glue says.',
       'Clamps can slip: stand aside when you tighten them.',
-      ...design.notes,
     ]),
   ];
 }
 
-function seatings({ design, glueUp, tenons }: GlueUpPaper): readonly Block[] {
+function seatings({ design, glueUp, tenons, shop }: GlueUpPaper): readonly Block[] {
+  const say = speaker(shop.units);
   const rows = glueUp.seatings.map(({ joint, tenons, board, standsOut }) => [
     joint,
     String(tenons.length),
     nameOf(design, board),
-    inBoth(standsOut),
+    say.length(standsOut),
   ]);
   const mitred = tenons.flatMap(({ mark, mitreNotes }) => mitreNotes.map((note) => `${mark}, ${note}`));
   return [
@@ -64,12 +64,13 @@ function seatings({ design, glueUp, tenons }: GlueUpPaper): readonly Block[] {
     paragraph(
       'Glue each tenon into the board named, where its mortise is in end grain or an edge, then treat it as part of that board. Measure how far it stands out before the glue grabs.',
     ),
-    table(['joint', 'tenons', 'into', 'each stands out'], rows),
+    table(['joint', 'tenons', 'into', 'each stands out'], alikeRows(rows)),
     ...(mitred.length > 0 ? [paragraph('Seat these the right way round:'), list(mitred)] : []),
   ];
 }
 
 function stages({ design, glueUp, clamps, shop }: GlueUpPaper): readonly Block[] {
+  const say = speaker(shop.units);
   const told = glueUp.stages.flatMap((stage): readonly Block[] => {
     const steps = glueUp.steps.filter((step) => step.stage === stage.number);
     const open =
@@ -81,7 +82,7 @@ function stages({ design, glueUp, clamps, shop }: GlueUpPaper): readonly Block[]
       namesOf(design, step.moving),
       namesOf(design, step.still),
       moveWords(step.direction),
-      inBoth(step.travel),
+      say.length(step.travel),
       step.freedom === 'free'
         ? 'goes in free'
         : `${step.freedom}: ${fixed(step.shift, 2)} mm aside, about ${fixed(step.forceN, 0)} N`,
@@ -112,7 +113,8 @@ function stages({ design, glueUp, clamps, shop }: GlueUpPaper): readonly Block[]
   return [...wait, ...told, ...stuck];
 }
 
-function diagonalBlocks({ design, diagonals }: GlueUpPaper): readonly Block[] {
+function diagonalBlocks({ design, diagonals, shop }: GlueUpPaper): readonly Block[] {
+  const say = speaker(shop.units);
   if (diagonals.length === 0) return [];
   const rows = diagonals.flatMap(({ stage, between, pairs, tolerance }) =>
     pairs.map(({ from, to, length }) => [
@@ -120,8 +122,8 @@ function diagonalBlocks({ design, diagonals }: GlueUpPaper): readonly Block[] {
       namesOf(design, between),
       from.words,
       to.words,
-      inBoth(length),
-      `± ${inBoth(tolerance)}`,
+      say.length(length),
+      `± ${say.length(tolerance)}`,
     ]),
   );
   return [
@@ -163,7 +165,8 @@ const panelWords = (
     ),
   );
 
-function fixings({ design, glueUp }: GlueUpPaper): readonly Block[] {
+function fixings({ design, glueUp, shop }: GlueUpPaper): readonly Block[] {
+  const say = speaker(shop.units);
   if (glueUp.fixings.length === 0) return [];
   const fastenings = new Map((design.fastenings ?? []).map((one) => [one.id, one]));
   const rows = glueUp.fixings.flatMap(({ id, held, to, fastenings: ids, direction }) =>
@@ -177,7 +180,7 @@ function fixings({ design, glueUp }: GlueUpPaper): readonly Block[] {
         nameOf(design, below),
         moveWords(direction),
         `${own.length} ${first!.by}${own.length === 1 ? '' : 's'}`,
-        inBoth(Math.max(...travels)),
+        say.length(Math.max(...travels)),
       ];
     }),
   );

@@ -1,28 +1,28 @@
 import type { Design } from '../../assembly/index.js';
-import { fixed } from '../../length/index.js';
+import { fixed, speaker, type Units } from '../../length/index.js';
 import { boardMarks } from '../boards/index.js';
 import { type GrooveCard, grooveFeedWords } from '../set-up/index.js';
-import { type Block, cautions, faceWords, heading, inBoth, NEW_PAGE, strong, table } from '../words/index.js';
+import { type Block, cautions, faceWords, heading, strong, table } from '../words/index.js';
 
 /** The card of one setting of the edge guide. */
-export function grooveBlocks(card: GrooveCard, design: Design): readonly Block[] {
+export function grooveBlocks(card: GrooveCard, design: Design, units: Units): readonly Block[] {
+  const say = speaker(units);
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
   const boards = new Map(design.boards.map(({ board }) => [board.id, board]));
   const stops = card.cuts.some(
     ({ stopLeft, stopRight }) => stopLeft !== undefined || stopRight !== undefined,
   );
   return [
-    NEW_PAGE,
     heading(`${card.id}: ${card.kind} along a fence, after the mortises`),
     table(
       ['set', 'to'],
       [
-        ['cutter', inBoth(card.cutter)],
-        [`${card.kind}`, `${inBoth(card.width)} wide, ${inBoth(card.depth)} deep`],
-        ...(card.kind === 'groove' ? [['fence to near wall', inBoth(card.distance)]] : []),
+        ['cutter', say.length(card.cutter)],
+        [`${card.kind}`, `${say.length(card.width)} wide, ${say.length(card.depth)} deep`],
+        ...(card.kind === 'groove' ? [['fence to near wall', say.length(card.distance)]] : []),
         ...card.fence.map((at, i) => [
           card.fence.length === 1 ? "fence to the cutter's axis" : `cut ${i + 1}: fence to the cutter's axis`,
-          inBoth(at),
+          say.length(at),
         ]),
         ['depth of each pass', card.passes.map(({ depth }) => fixed(depth, 1)).join(', ')],
         ['feed', card.feed],
@@ -33,7 +33,7 @@ export function grooveBlocks(card: GrooveCard, design: Design): readonly Block[]
       card.cuts.map((cut) => {
         const board = boards.get(cut.board)!;
         const at = (mm: number | undefined, side: string) =>
-          mm === undefined ? [] : [`${inBoth(mm)} from the ${side} end`];
+          mm === undefined ? [] : [`${say.length(mm)} from the ${side} end`];
         const told = [...at(cut.stopLeft, 'left'), ...at(cut.stopRight, 'right')].join(', ');
         return [
           `${marks.get(cut.board) ?? ''} ${board.name}`.trim(),

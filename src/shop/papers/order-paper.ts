@@ -1,15 +1,16 @@
 import type { Design } from '../../assembly/index.js';
 import type { Board } from '../../board/index.js';
-import { printAngle } from '../../length/index.js';
+import { printAngle, type Say, speaker } from '../../length/index.js';
 import type { Shop } from '../at-hand/index.js';
-import { boardEnds, boardMarks, markWords } from '../boards/index.js';
+import { boardMarks, markWords } from '../boards/index.js';
 import type { OrderOfWork, WorkStep } from '../order/index.js';
 import {
   type Block,
   cautions,
+  type FigureSlot,
   faceWords,
+  figure,
   heading,
-  inBoth,
   list,
   paragraph,
   strong,
@@ -24,66 +25,79 @@ export interface OrderPaper {
   readonly revision: string;
 }
 
-/** The order of work: what is cut now and what later, the lengths of angled boards, and every step. */
+/** The order of work: every step, those that equal boards share in one row, and a picture wherever a board changes. */
 export function orderPaper({ design, order, shop, revision }: OrderPaper): readonly Block[] {
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
+  const say = speaker(shop.units);
+  const [first] = marks.values();
   return [
     heading(`${design.title}: order of work`, 1),
     paragraph(
-      `Revision ${revision}. Shop: ${shop.name}. Keep to this order: no step cuts away a face that a later step is held by or measured from.`,
+      `Revision ${revision}. Shop: ${shop.name}. Keep to this order: no step cuts away a face that a later step is held by or measured from. Mark every board as soon as it is milled, like this: ${markWords(first ?? 'A')}.`,
     ),
-    ...boards(design, order, marks),
     ...notOrdered(design, order, marks),
-    heading('Steps'),
-    table(
-      ['step', 'board', 'do', 'sizes', 'held by and measured from'],
-      order.steps.map((step) => stepRow(step, design, marks)),
-    ),
+    ...stepBlocks(order, design, marks, say),
     cautions([
-      'Unplug the router before you change a cutter.',
-      'Wear eye, ear and dust protection.',
+      'Unplug the router before you change a cutter. Wear eye, ear and dust protection. No climb cuts.',
       'Cut short pieces from longer ones, or clamp them; never hold them by hand.',
-      'No climb cuts.',
     ]),
   ];
 }
 
-function boards(design: Design, order: OrderOfWork, marks: ReadonlyMap<string, string>): readonly Block[] {
-  const rows = design.boards.map(({ board }) => {
-    const ends = boardEnds(board);
-    const after = order.fitAfter.get(board.id);
-    const square = ends.ends === 'square';
-    const hand = order.steps.find((step) => step.board === board.id)?.hand;
-    return [
-      named(board, { hand }, marks),
-      `${inBoth(board.blank.thickness)} × ${inBoth(board.blank.width)} × ${inBoth(board.blank.length)}`,
-      after === undefined ? 'cut now' : `cut to fit after step ${after}`,
-      `ends ${ends.ends}`,
-      square ? '' : inBoth(ends.longPoint),
-      square ? '' : inBoth(ends.shortPoint),
-      square ? '' : inBoth(ends.centreLine),
-      square ? '' : ends.stopTo,
-    ];
-  });
-  const [first] = marks.values();
-  return [
-    heading('Boards'),
-    table(
-      [
-        'board',
-        'milled: thickness × width × length',
-        'when',
-        'ends',
-        'long points',
-        'short points',
-        'centre line',
-        'set the stop to',
-      ],
-      rows,
-    ),
-    paragraph(`Mark every board as soon as it is milled, like this: ${markWords(first ?? 'A')}.`),
-  ];
+/** Steps whose picture shows something new. */
+const PICTURED: ReadonlySet<WorkStep['kind']> = new Set([
+  'mill',
+  'mortise',
+  'trim horn',
+  'cut ends',
+  'outline',
+  'bevel',
+  'opening',
+  'hole',
+  'slot',
+  'groove',
+  'dry fit',
+]);
+
+/** Pictures in a row. */
+const IN_ROW = 4;
+
+function stepBlocks(
+  { steps }: OrderOfWork,
+  design: Design,
+  marks: ReadonlyMap<string, string>,
+  say: Say,
+): readonly Block[] {
+  const shared: WorkStep[][] = [];
+  for (const step of steps) {
+    const last = shared.at(-1);
+    if (last && step.board !== undefined && likeWork(last[0]!) === likeWork(step)) last.push(step);
+    else shared.push([step]);
+  }
+  const found: Block[] = [];
+  let rows: (readonly string[])[] = [];
+  let pictures: FigureSlot[] = [];
+  const set = () => {
+    if (rows.length > 0) found.push(table(['step', 'board', 'do'], rows));
+    found.push(...pictures);
+    [rows, pictures] = [[], []];
+  };
+  for (const alike of shared) {
+    const numbers = alike.map(({ number }) => number).join(', ');
+    rows.push([numbers, ...stepCells(alike, design, marks, say)]);
+    const { kind, number } = alike[0]!;
+    const own = alike.flatMap(({ board }) => (board === undefined ? [] : [marks.get(board)!])).join(', ');
+    if (PICTURED.has(kind))
+      pictures.push(figure({ of: 'work step', step: number, said: `${numbers}: ${own || 'boards so far'}` }));
+    if (pictures.length === IN_ROW) set();
+  }
+  set();
+  return found;
 }
+
+/** What two steps must have in common to be told in one row. */
+const likeWork = ({ kind, what, figures, uses, setup }: WorkStep): string =>
+  JSON.stringify([kind, what, figures.map(({ name, value }) => [name, value.toFixed(3)]), uses, setup]);
 
 /** Mortises no step orders, with their reasons: told before anything is cut. */
 function notOrdered(
@@ -114,17 +128,31 @@ const TOGETHER: readonly WorkStep['kind'][] = ['dry fit', 'dry assembly', 'glue-
 const belongsTo = ({ kind }: WorkStep): string =>
   kind === 'tenons' ? 'tenons' : TOGETHER.includes(kind) ? 'all so far' : '';
 
-function stepRow(step: WorkStep, design: Design, marks: ReadonlyMap<string, string>): readonly string[] {
-  const board = design.boards.find((placed) => placed.board.id === step.board)?.board;
+function stepCells(
+  alike: readonly WorkStep[],
+  design: Design,
+  marks: ReadonlyMap<string, string>,
+  say: Say,
+): readonly string[] {
+  const [step] = alike as readonly [WorkStep];
+  const boards = alike.flatMap(({ board: id, hand }) => {
+    const board = design.boards.find((placed) => placed.board.id === id)?.board;
+    return board ? [{ board, hand }] : [];
+  });
   const sizes = step.figures.map(
-    ({ name, value, unit }) => `${name} ${unit === 'mm' ? inBoth(value) : printAngle(value)}`,
+    ({ name, value, unit }) => `${name} ${unit === 'mm' ? say.length(value) : printAngle(value)}`,
   );
+  const [first] = boards;
   return [
-    String(step.number),
-    board ? named(board, step, marks) : belongsTo(step),
-    step.what,
-    sizes.join('; '),
-    board ? step.uses.map((id) => faceWords(board, id)).join(', ') : '',
+    first ? boards.map(({ board, hand }) => named(board, { hand }, marks)).join(', ') : belongsTo(step),
+    [
+      step.what,
+      ...sizes,
+      // a card names the faces itself
+      ...(first && step.setup === undefined && step.uses.length > 0
+        ? [`held by and measured from ${step.uses.map((id) => faceWords(first.board, id)).join(', ')}`]
+        : []),
+    ].join('; '),
   ];
 }
 

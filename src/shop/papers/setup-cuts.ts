@@ -1,7 +1,7 @@
 import type { Design } from '../../assembly/index.js';
-import { fixed } from '../../length/index.js';
+import { type Say } from '../../length/index.js';
 import { type CardCut, MARKING_OUT, markedWords, type SetupCard } from '../set-up/index.js';
-import { type Block, faceWords, inBoth, paragraph } from '../words/index.js';
+import { type Block, faceWords, paragraph } from '../words/index.js';
 import { hasRails } from './setup-settings.js';
 
 /** One mortise of a card as the cells of its row. */
@@ -10,33 +10,33 @@ export function cutRow(
   card: SetupCard,
   design: Design,
   marks: ReadonlyMap<string, string>,
+  say: Say,
 ): readonly string[] {
   const { board } = design.boards.find((placed) => placed.board.id === cut.board)!;
-  const say = (id: string | undefined) => (id === undefined ? 'none' : faceWords(board, id));
+  const face = (id: string | undefined) => (id === undefined ? 'none' : faceWords(board, id));
   const number = board.mortises.findIndex(({ id }) => id === cut.mortise) + 1;
-  const horn = cut.horn > 0 ? `, from the end of its ${fixed(cut.horn, 1)} mm horn` : '';
+  const horn = cut.horn > 0 ? `, from the end of its ${say.length(cut.horn)} horn` : '';
   const skew = cut.outOfSquareDeg > 0 || cut.marked ? ', along the centre line' : '';
   const guide =
     cut.guideEdge === undefined
       ? ''
-      : `; guide's edge at ${inBoth(cut.guideEdge)}${cut.guideEdge < 0 ? ', outside the board' : ''}`;
+      : `; guide's edge at ${say.length(cut.guideEdge)}${cut.guideEdge < 0 ? ', outside the board' : ''}`;
   const edge = cut.edgeGuide
-    ? `; or edge guide on the ${say(cut.edgeGuide.face)}, ${inBoth(cut.edgeGuide.distance)} from the cutter's centre`
+    ? `; or edge guide on the ${face(cut.edgeGuide.face)}, ${say.length(cut.edgeGuide.distance)} from the cutter's centre`
     : '';
   return [
-    `${marks.get(cut.board) ?? cut.board}${cut.hand ? ` (${cut.hand})` : ''}`,
-    `M${number} ${cut.mortise}`,
-    say(cut.face),
-    ...(hasRails(card) ? [say(cut.nearFace), say(cut.farFace)] : []),
-    `${say(cut.from)}${horn}${skew}`,
-    inBoth(cut.centre),
-    `${inBoth(cut.ends[0])} and ${inBoth(cut.ends[1])}`,
+    `${marks.get(cut.board) ?? cut.board}${cut.hand ? ` (${cut.hand})` : ''} M${number}`,
+    face(cut.face),
+    ...(hasRails(card) ? [face(cut.nearFace), face(cut.farFace)] : []),
+    `${face(cut.from)}${horn}${skew}`,
+    say.length(cut.centre),
+    `${say.length(cut.ends[0])} and ${say.length(cut.ends[1])}`,
     ...(card.cuts.some(({ across, marked }) => across ?? marked)
       ? [
           cut.marked
-            ? markedWords(board, cut.marked)
+            ? markedWords(board, cut.marked, say)
             : cut.across
-              ? `${inBoth(cut.across.centre)} from the ${say(cut.across.from)}${cut.across.horn > 0 ? ', horn and all' : ''}${guide}${edge}`
+              ? `${say.length(cut.across.centre)} from the ${face(cut.across.from)}${cut.across.horn > 0 ? ', horn and all' : ''}${guide}${edge}`
               : '',
         ]
       : []),

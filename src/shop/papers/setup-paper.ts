@@ -1,15 +1,16 @@
 import type { Design } from '../../assembly/index.js';
+import { type Say, speaker } from '../../length/index.js';
 import type { Shop } from '../at-hand/index.js';
 import { boardMarks } from '../boards/index.js';
 import type { Aid, Uncut } from '../holding/index.js';
 import type { StoryStick } from '../marks/index.js';
 import type { GrooveCard, SetupCard } from '../set-up/index.js';
 import {
+  alikeRows,
   type Block,
   cautions,
   figure,
   heading,
-  inBoth,
   list,
   NEW_PAGE,
   paragraph,
@@ -19,7 +20,7 @@ import {
 import { grooveBlocks } from './groove-blocks.js';
 import { chains } from './setup-chains.js';
 import { cutRow, measuring } from './setup-cuts.js';
-import { hasRails, settings } from './setup-settings.js';
+import { HOW_TO_SET, hasRails, passRows, settings } from './setup-settings.js';
 
 /** What the paper of the set-ups is made from. */
 export interface SetupPaper {
@@ -33,26 +34,78 @@ export interface SetupPaper {
   readonly revision: string;
 }
 
-/** Every set-up card: what to set, what to cut with it, and how to tell that it is right. */
-export function setupPaper(paper: SetupPaper): readonly Block[] {
-  const { design, cards, shop, revision } = paper;
-  const shared = sharedCautions(cards);
-  return [
-    heading(`${design.title}: set-up cards`, 1),
-    paragraph(
-      `Revision ${revision}. Shop: ${shop.name}. Lengths in mm, and in inches to the nearest 1/64; a remainder of more than 0.1 mm is added in mm.`,
-    ),
-    ...cannotBeCut(paper.uncut),
-    ...(cards.length === 0
-      ? paper.uncut.length === 0
-        ? [paragraph('There are no mortises to cut.')]
-        : []
-      : [...overview(paper), ...before(shared)]),
-    ...cards.flatMap((card) => cardBlocks(card, shared, paper)),
-    ...(paper.grooves ?? []).flatMap((card) => grooveBlocks(card, design)),
-    ...chains(paper.sticks),
-  ];
+/** The cards of a job: what is said once before them, each card, and what stands behind them. */
+export interface SetupParts {
+  readonly before: readonly Block[];
+  readonly cards: readonly (readonly Block[])[];
+  readonly behind: readonly Block[];
 }
+
+/** Every set-up card: what to set, what to cut with it, and how to tell that it is right; what all share is said once. */
+export function setupParts(paper: SetupPaper): SetupParts {
+  const { design, cards, shop, revision } = paper;
+  const told = cards.map((card) => toldBy(card, paper));
+  const common = commonTo(told);
+  return {
+    before: [
+      heading(`${design.title}: set-up cards`, 1),
+      paragraph(`Revision ${revision}. Shop: ${shop.name}.`),
+      ...cannotBeCut(paper.uncut),
+      ...(cards.length > 0
+        ? [...overview(paper), ...before(common, paper)]
+        : paper.uncut.length === 0
+          ? [paragraph('There are no mortises to cut.')]
+          : []),
+    ],
+    cards: [
+      ...cards.map((card, i) => cardBlocks(card, without(told[i]!, common), paper)),
+      ...(paper.grooves ?? []).map((card) => grooveBlocks(card, design, shop.units)),
+    ],
+    behind: [...passedChecks(paper), ...chains(paper.sticks, shop.units)],
+  };
+}
+
+export function setupPaper(paper: SetupPaper): readonly Block[] {
+  const { before: first, cards, behind } = setupParts(paper);
+  return [...first, ...cards.flatMap((card) => [NEW_PAGE, ...card]), ...behind];
+}
+
+/** What a card tells that another may tell as well. */
+interface Told {
+  readonly settings: readonly (readonly string[])[];
+  readonly doubtful: readonly (readonly string[])[];
+  readonly cautions: readonly string[];
+}
+
+const toldBy = (card: SetupCard, { aids, shop }: SetupPaper): Told => ({
+  settings: settings(card, aids, shop),
+  doubtful: card.figures
+    .filter(({ verdict }) => verdict === 'failed')
+    .map(({ name, verdict, text }) => [name, verdict, text]),
+  cautions: card.cautions,
+});
+
+const KINDS = ['settings', 'doubtful', 'cautions'] as const;
+
+const sifted = (told: Told, kept: (kind: (typeof KINDS)[number], one: string) => boolean): Told =>
+  Object.fromEntries(
+    KINDS.map((kind) => [
+      kind,
+      (told[kind] as readonly unknown[]).filter((one) => kept(kind, JSON.stringify(one))),
+    ]),
+  ) as unknown as Told;
+
+/** What every card says in the same words. */
+const commonTo = (cards: readonly Told[]): Told =>
+  sifted(cards[0] ?? { settings: [], doubtful: [], cautions: [] }, (kind, one) =>
+    cards.every((card) => (card[kind] as readonly unknown[]).some((other) => JSON.stringify(other) === one)),
+  );
+
+const without = (told: Told, common: Told): Told =>
+  sifted(
+    told,
+    (kind, one) => !(common[kind] as readonly unknown[]).some((other) => JSON.stringify(other) === one),
+  );
 
 const WHEN = {
   'milled blank': 'on the milled blank',
@@ -60,10 +113,8 @@ const WHEN = {
   'outline cut': 'after the outline is cut',
 } as const;
 
-const sharedCautions = (cards: readonly SetupCard[]): readonly string[] =>
-  (cards[0]?.cautions ?? []).filter((caution) => cards.every(({ cautions }) => cautions.includes(caution)));
-
-function overview({ cards, design }: SetupPaper): readonly Block[] {
+function overview({ cards, design, shop }: SetupPaper): readonly Block[] {
+  const say = speaker(shop.units);
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
   return [
     table(
@@ -72,8 +123,8 @@ function overview({ cards, design }: SetupPaper): readonly Block[] {
         card.id,
         WHEN[card.stage],
         card.way,
-        inBoth(card.cutter),
-        `${inBoth(card.mortiseLength)} long, ${inBoth(card.depth)} deep`,
+        say.length(card.cutter),
+        `${say.length(card.mortiseLength)} long, ${say.length(card.depth)} deep`,
         [...new Set(card.cuts.map(({ board }) => marks.get(board) ?? board))].join(', '),
         String(card.cuts.length),
       ]),
@@ -86,56 +137,102 @@ function overview({ cards, design }: SetupPaper): readonly Block[] {
   ];
 }
 
-const before = (shared: readonly string[]): readonly Block[] => [
+const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => [
   heading('Before every set-up'),
-  cautions(shared),
+  cautions(common.cautions),
   list([
     'Hold the work in a vice or clamp it to the bench, the face that is cut up and level, the clamps clear of rails and router: the work stands still, and the router travels on it.',
     'Stand with the near rail towards you: left and right on the cards are yours.',
-    'Steps of the turret are counted from the lowest. A spacer is any scrap about as thick: it only shares the depth out among the passes, and the last pass is on the lowest step without one.',
+    ...HOW_TO_SET,
     'Measure the depth of the first and the last mortise of a card: if they differ by more than 0.3 mm, the cutter is creeping (from memory: no source).',
   ]),
+  heading('For all cards'),
+  table(['set', 'to'], common.settings),
+  table(['cards', 'depth', 'passes'], alikeRows(passRows(cards, speaker(shop.units)))),
+  ...unknown(cards),
 ];
 
-function cardBlocks(
-  card: SetupCard,
-  shared: readonly string[],
-  { design, aids, shop }: SetupPaper,
-): readonly Block[] {
+/** What nobody knows until the shop file says it: told once for all cards. */
+function unknown(cards: readonly SetupCard[]): readonly Block[] {
+  const rows = cards.flatMap(({ id, figures }) =>
+    figures
+      .filter(({ verdict }) => verdict === 'not verified')
+      .map(({ name, verdict, text }) => [id, name, verdict, text]),
+  );
+  return rows.length === 0
+    ? []
+    : [
+        table(
+          ['cards', 'check', 'verdict', 'why'],
+          alikeRows(rows).map(([ids, name, verdict, why]) => [ids!, name!, strong(verdict!), why!]),
+        ),
+      ];
+}
+
+const doubts = (rows: readonly (readonly string[])[]): readonly Block[] =>
+  rows.length === 0
+    ? []
+    : [
+        table(
+          ['check', 'verdict', 'why'],
+          rows.map(([name, verdict, why]) => [name!, strong(verdict!), why!]),
+        ),
+      ];
+
+function cardBlocks(card: SetupCard, own: Told, { design, shop }: SetupPaper): readonly Block[] {
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
-  const own = card.cautions.filter((caution) => !shared.includes(caution));
+  const { head, rows, alikeForAll } = cutTable(card, design, marks, speaker(shop.units));
   return [
-    NEW_PAGE,
     heading(`${card.id}: ${card.way}, ${WHEN[card.stage]}`),
     figure({ of: 'card', card: card.id }),
     ...card.cuts
       .filter(({ marked }) => marked)
       .map(({ board, mortise }) => figure({ of: 'marking out', card: card.id, board, mortise })),
-    table(['set', 'to'], settings(card, aids, shop.router)),
-    table(
-      [
-        'board',
-        'mortise',
-        'plate on',
-        ...(hasRails(card) ? ['near rail on', 'far rail on'] : []),
-        'measured from',
-        'centre',
-        'ends',
-        ...(card.cuts.some(({ across, marked }) => across ?? marked) ? ['across, from'] : []),
-      ],
-      card.cuts.map((cut) => cutRow(cut, card, design, marks)),
-    ),
+    table(head, rows),
+    table(['set', 'to'], [...alikeForAll, ...own.settings]),
     ...measuring(card),
-    table(
-      ['checked', 'verdict', 'figures'],
-      card.figures.map(({ name, verdict, text }) => [
-        name,
-        verdict === 'passed' ? verdict : strong(verdict),
-        text,
-      ]),
-    ),
-    ...(own.length > 0 ? [cautions(own)] : []),
+    ...doubts(own.doubtful),
+    ...(own.cautions.length > 0 ? [cautions(own.cautions)] : []),
   ];
+}
+
+/** The mortises of a card; what is the same for all of them stands with what is set. */
+function cutTable(card: SetupCard, design: Design, marks: ReadonlyMap<string, string>, say: Say) {
+  const across = card.cuts.some(({ across: one, marked }) => one ?? marked);
+  const names = [
+    'mortise',
+    'plate on',
+    ...(hasRails(card) ? ['near rail on', 'far rail on'] : []),
+    'measured from',
+    'centre',
+    'ends',
+    ...(across ? ['across, from'] : []),
+  ];
+  const cells = card.cuts.map((cut) => cutRow(cut, card, design, marks, say));
+  const said = names.map((_, c) => c > 0 && new Set(cells.map((row) => row[c])).size === 1);
+  const varied = (row: readonly string[]) => row.filter((_, c) => !said[c]);
+  return {
+    head: varied(names),
+    rows: alikeRows(cells.map(varied)),
+    alikeForAll: [
+      [
+        'work',
+        names
+          .flatMap((name, c) => (said[c] && cells[0]![c] !== 'none' ? [`${name} ${cells[0]![c]!}`] : []))
+          .join('; '),
+      ],
+    ].filter(([, words]) => words !== ''),
+  };
+}
+
+/** Every figure that passed, for whoever wants to see how near it came. */
+function passedChecks({ cards }: SetupPaper): readonly Block[] {
+  const rows = cards.flatMap(({ id, figures }) =>
+    figures.filter(({ verdict }) => verdict === 'passed').map(({ name, text }) => [id, name, text]),
+  );
+  return rows.length === 0
+    ? []
+    : [heading('Set-up cards: what passed'), table(['cards', 'check', 'figures'], alikeRows(rows))];
 }
 
 /** The mortises on no card, and what would put each right. */

@@ -1,6 +1,6 @@
-import { printAngle, trimmed } from '../../length/index.js';
+import { printAngle, type Say, speaker, trimmed } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
-import type { RouterAtHand } from '../at-hand/index.js';
+import type { RouterAtHand, Shop } from '../at-hand/index.js';
 import type { Aid } from '../holding/index.js';
 import {
   EDGE_GUIDE_FEED,
@@ -9,150 +9,140 @@ import {
   type SetupCard,
   thickEndWords,
 } from '../set-up/index.js';
-import { inBoth } from '../words/index.js';
 
 /** Whether a set-up uses the rails of the jig. */
 export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
   nearRail !== undefined || farRail !== undefined;
 
+/** A row of a card that explains itself the same way on every card: said once, before them. */
+export const HOW_TO_SET: readonly string[] = [
+  'Rails: measured from the cutter\'s centre to the inner face of the rail.',
+  'Stops: measured from the centre line of the mortise, both ways: half the mortise and half of what travels, less half the cutter. Between rails they are blocks clamped to the work or screwed to its supports, no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side.',
+  'Test cut: between two rails measure both walls; shift = half of what near wall − far wall differs from the card. A positive shift moves the slot towards the near face: set the near rail closer by it and the far rail farther; negative the other way. With one rail move the rail by the difference, towards the cutter when the wall is too thick.',
+  'Depth: zero the cutter on the wood where the mortise will be, then set the depth block between the stop rod and the lowest step of the turret. "Step 2 + 3.0 mm" is a spacer about as thick on that step: any scrap, for it only shares the depth out, and the last pass is on the lowest step without one.',
+  'Feed between two rails: the near rail towards you, from left to right; the work is trapped, and the way back may cut lightly too.',
+  'Plunges: for each pass set its depth, plunge at both ends against the stops, then between, then sweep from end to end.',
+];
+
 /** What is set on router and jig for a card: name and value. */
 export function settings(
   card: SetupCard,
   aids: readonly Aid[],
-  { base, eccentricity = 0 }: RouterAtHand,
+  { router: { base, eccentricity = 0 }, units }: Shop,
 ): readonly (readonly string[])[] {
-  const purpose = (id: string) => {
-    const aid = aids.find(({ board }) => board.id === id);
-    return aid ? `${id} (${aid.kind})` : id;
-  };
+  const say = speaker(units);
+  const { stopDistance, travelling, window, guideOffset } = card;
+  const row = (name: string, value: string | undefined) => (value === undefined ? [] : [[name, value]]);
+  const turned =
+    eccentricity === 0 || base.flats?.far !== undefined
+      ? ''
+      : turnedBase(guideOffset ?? 0, eccentricity, base, say);
   return [
-    [
+    ...row(
       'cutter',
-      `${inBoth(card.cutter)}; unplug before you change it; ${card.speedLimitRpm === undefined ? 'no speed limit is known: see the mark on it' : `at most ${trimmed(card.speedLimitRpm, 0)} rpm`}`,
-    ],
-    ...railRow('near rail', card.nearRail),
-    ...railRow('far rail', card.farRail),
-    ...(hasRails(card) && (!card.nearRail || !card.farRail)
-      ? [[card.nearRail ? 'far rail' : 'near rail', 'taken off the jig']]
-      : []),
-    ...(card.guideOffset === undefined
-      ? []
-      : [
-          [
-            'guide board',
-            `beyond the mortise, its working edge ${inBoth(card.guideOffset)} from the centre line; router off the jig${base.flats ? flatsWords(base.flats) : ''}${eccentricity === 0 || base.flats?.far !== undefined ? '' : turnedBase(card.guideOffset, eccentricity, base)}`,
-          ],
-        ]),
-    ...(card.window
-      ? [
-          [
-            'template',
-            `${card.window.aid}${openingOf(card, aids)}; guide bush of ${inBoth(card.window.bush)}; centre the opening on both centre lines`,
-          ],
-        ]
-      : []),
-    ...(card.window
-      ? []
-      : [
-          [
-            'stops',
-            `${inBoth(card.stopDistance)} from the mortise's centre line, both ways: half the mortise and half the ${card.travelling.what} (${inBoth(card.travelling.along)}) less half the cutter; ${card.guideOffset === undefined ? STOPS_ON_WORK : 'clamped to the guide board, which reaches past both'}`,
-          ],
-        ]),
-    ...(card.stopsBeyond > 0
-      ? [
-          [
-            'stops stand',
-            `up to ${inBoth(card.stopsBeyond)} beyond the wood: clamp a straight board alongside, lower than the rails reach, to carry them`,
-          ],
-        ]
-      : []),
-    ...(card.raised > 0
-      ? [
-          [
-            'raise the work',
-            `at least ${inBoth(card.raised)} off the bench, so that the rails hang free beside it`,
-          ],
-        ]
-      : []),
-    ['depth, zero', card.zeroPoint],
-    [
-      'depth, stop',
-      `${inBoth(card.depth)}: block ${card.depthBlock} between the stop rod and the lowest step of the turret`,
-    ],
-    ['passes', card.passes.map(passWords).join('; ')],
-    ['plunges', plungeWords(card)],
-    ['feed', card.feed],
-    ...(card.cuts.some(({ edgeGuide }) => edgeGuide)
-      ? [
-          [
-            'or by edge guide',
-            `instead of the guide board, where the row of a mortise names an edge for it: ${EDGE_GUIDE_FEED}`,
-          ],
-        ]
-      : []),
-    [
+      `${say.length(card.cutter)}; ${card.speedLimitRpm === undefined ? 'no speed limit is known: see the mark on it' : `at most ${trimmed(card.speedLimitRpm, 0)} rpm`}`,
+    ),
+    ...row('near rail', railWords(card, card.nearRail, say)),
+    ...row('far rail', railWords(card, card.farRail, say)),
+    ...row(
+      'guide board',
+      guideOffset === undefined
+        ? undefined
+        : `beyond the mortise, its working edge ${say.length(guideOffset)} from the centre line; router off the jig${base.flats ? flatsWords(base.flats, say) : ''}${turned}`,
+    ),
+    ...row(
+      'template',
+      window &&
+        `${window.aid}${openingOf(card, aids, say)}; guide bush of ${say.length(window.bush)}; centre the opening on both centre lines`,
+    ),
+    ...row(
+      'stops',
+      window
+        ? undefined
+        : `${say.length(stopDistance)} from the centre line (${travelling.what} ${say.length(travelling.along)})${guideOffset === undefined ? '' : '; clamped to the guide board, which reaches past both'}${card.stopsBeyond > 0 ? `; up to ${say.length(card.stopsBeyond)} beyond the wood: clamp a straight board alongside, lower than the rails reach, to carry them` : ''}`,
+    ),
+    ...row(
+      'depth',
+      `${say.length(card.depth)} by ${card.depthBlock}, zeroed ${card.zeroPoint}${card.raised > 0 ? `; the work at least ${say.length(card.raised)} off the bench, so that the rails hang free beside it` : ''}`,
+    ),
+    ...row('plunges', plungeWords(card, say)),
+    ...row('feed', card.nearRail && card.farRail ? undefined : card.feed),
+    ...row(
+      'or by edge guide',
+      card.cuts.some(({ edgeGuide }) => edgeGuide)
+        ? `instead of the guide board, where the row of a mortise names an edge for it: ${EDGE_GUIDE_FEED}`
+        : undefined,
+    ),
+    ...row(
       'test cut',
-      `in its test blank from the cut list${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${inBoth(card.testCut.depth)} deep${wallWords(card)}; ${card.testCut.correction}`,
-    ],
-    ['pieces needed', card.aids.map(purpose).join(', ')],
+      `in its test blank${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${say.length(card.testCut.depth)} deep${wallWords(card, say)}${hasRails(card) ? '' : `; ${card.testCut.correction}`}`,
+    ),
+    ...row('pieces needed', card.aids.join(', ')),
   ];
 }
 
-/** The rails hang down beside the work and are longer than the plate: what stops it stands between them. */
-const STOPS_ON_WORK =
-  'clamped to the work, or screwed to its supports, between the rails: blocks no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side';
-
 /** A flat that comes to lie on another side brings the cutter nearer to the guide or a stop. */
-const flatsWords = (flats: NonNullable<RouterAtHand['base']['flats']>): string => {
+const flatsWords = (flats: NonNullable<RouterAtHand['base']['flats']>, say: Say): string => {
   const lie = { near: 'towards you', far: 'along the guide board', sides: 'towards the stops' } as const;
   const told = (['near', 'far', 'sides'] as const).filter((side) => flats[side] !== undefined);
-  return `, its ${told.map((side) => `flat${side === 'sides' ? 's' : ''} of ${inBoth(flats[side]!)} ${lie[side]}`).join(', its ')}`;
+  return `, its ${told.map((side) => `flat${side === 'sides' ? 's' : ''} of ${say.length(flats[side]!)} ${lie[side]}`).join(', its ')}`;
 };
 
 /** An edge of the base that stands farther from the cutter than the others has to be the one that runs along the guide. */
-const turnedBase = (offset: number, eccentricity: number, { flats }: RouterAtHand['base']): string =>
-  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${inBoth(eccentricity)} off the middle${flats ? '' : `, and ${inBoth(offset - 2 * eccentricity)} from the opposite edge`}`;
+const turnedBase = (
+  offset: number,
+  eccentricity: number,
+  { flats }: RouterAtHand['base'],
+  say: Say,
+): string =>
+  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${say.length(eccentricity)} off the middle${flats ? '' : `, and ${say.length(offset - 2 * eccentricity)} from the opposite edge`}`;
 
 /** The opening a template is given, over its round ends. */
-function openingOf({ window }: SetupCard, aids: readonly Aid[]): string {
+function openingOf({ window }: SetupCard, aids: readonly Aid[], say: Say): string {
   const outline = aids.find(({ board }) => board.id === window?.aid)?.board.openings[0]?.outline;
   if (!outline) return '';
   const { minX, maxX, minY, maxY } = bounds(outline);
-  return `, opening ${inBoth(maxX - minX)} × ${inBoth(maxY - minY)}`;
+  return `, opening ${say.length(maxX - minX)} × ${say.length(maxY - minY)}`;
 }
 
-function railRow(name: string, rail: RailSetting | undefined): readonly (readonly string[])[] {
-  if (!rail) return [];
+function railWords(card: SetupCard, rail: RailSetting | undefined, say: Say): string | undefined {
+  if (!rail) return hasRails(card) ? 'taken off the jig' : undefined;
   const { distance, toWork, wedge } = rail;
   const taped =
     wedge === undefined
       ? ''
-      : `; between them, taped to the work at the middle of the mortise, ${printAngle(wedge.angleDeg)} wedge ${wedge.aid}, thick end ${thickEndWords(wedge.thickEnd)}, ${inBoth(wedge.thicknessAtMouth)} thick at the mouth, so that the wood is ${inBoth(toWork)} from the cutter's centre`;
-  return [[name, `${inBoth(distance)} from the cutter's centre to its inner face${taped}`]];
+      : `; ${printAngle(wedge.angleDeg)} ${wedge.aid} taped to the work at the middle of the mortise, thick end ${thickEndWords(wedge.thickEnd)}, ${say.length(wedge.thicknessAtMouth)} thick at the mouth: the wood is ${say.length(toWork)} from the cutter's centre`;
+  return `${say.length(distance)} from the cutter's centre${taped}`;
 }
 
-const passWords = ({ number, depth, turretStep, spacer }: Pass): string => {
+/** The passes of every depth, for each the cards it is for. */
+export const passRows = (cards: readonly SetupCard[], say: Say): readonly (readonly string[])[] =>
+  cards.map(({ id, depth, passes }) => [
+    id,
+    say.length(depth),
+    passes.map((pass) => passWords(pass, say)).join('; '),
+  ]);
+
+const passWords = ({ number, depth, turretStep, spacer }: Pass, say: Say): string => {
   const by = spacer
-    ? ` (step ${spacer.onStep} with a spacer of about ${inBoth(spacer.thickness)} under the stop rod)`
+    ? ` (step ${spacer.onStep} + ${say.length(spacer.thickness)})`
     : turretStep === undefined
       ? ''
-      : ` (turret step ${turretStep})`;
-  return `${number}. ${inBoth(depth)}${by}`;
+      : ` (step ${turretStep})`;
+  return `${number}. ${say.length(depth)}${by}`;
 };
 
-function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCard): string {
+function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCard, say: Say): string {
   const [first] = plunges;
   if (plunges.length === 1) return 'one for each pass, on the centre line';
-  const reach = inBoth(Math.abs(first!));
   const between = plunges.length - 2;
-  return `for each pass in turn: set its depth, plunge at both ends, the cutter's centre ${reach} from the centre line against the stops, then ${between} times between, ${inBoth(plungeSpacing)} apart; then sweep the whole ${inBoth(mortiseLength - cutter)} from end to end at that depth`;
+  return `cutter ${say.length(Math.abs(first!))} from the centre line both ways, ${between} times between, ${say.length(plungeSpacing)} apart; sweep ${say.length(mortiseLength - cutter)}`;
 }
 
-function wallWords({ testCut: { nearWall, farWall } }: SetupCard): string {
+function wallWords({ testCut: { nearWall, farWall } }: SetupCard, say: Say): string {
   const walls = [
-    ...(nearWall === undefined ? [] : [`near wall ${inBoth(nearWall)}`]),
-    ...(farWall === undefined ? [] : [`far wall ${inBoth(farWall)}`]),
+    ...(nearWall === undefined ? [] : [`near wall ${say.length(nearWall)}`]),
+    ...(farWall === undefined ? [] : [`far wall ${say.length(farWall)}`]),
   ];
   return walls.length === 0 ? '' : `; it is right with ${walls.join(' and ')}`;
 }

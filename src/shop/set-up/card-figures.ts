@@ -1,6 +1,5 @@
-import { trimmed } from '../../length/index.js';
+import { speaker } from '../../length/index.js';
 import { cutterAtHand } from '../at-hand/index.js';
-import { inBoth } from '../words/index.js';
 import type { FigureRequest } from './figure-request.js';
 import { bushFigures, edgeGuideFigure } from './guide-figures.js';
 import { atLeast } from './judged.js';
@@ -12,17 +11,19 @@ import { colletFigure, edgesFigure, overallFigure } from './tool-figures.js';
 export function cardFigures(request: FigureRequest): readonly Figure[] {
   const { holding, shop } = request;
   const { width, depth } = holding.mortise;
+  const say = speaker(shop.units);
   const cutter = cutterAtHand(shop, width);
   const through = throughOf(request);
-  const name = `${trimmed(width, 2)} mm cutter`;
+  const name = `${say.length(width)} cutter`;
   return [
     overallFigure(cutter, through, depth, shop),
-    edgesFigure(cutter, depth, name),
+    edgesFigure(cutter, depth, shop, name),
     atLeast(
+      say,
       'plunge travel',
       through + depth,
       shop.router.plungeTravel,
-      `what is between base and work, ${inBoth(through)}, and the depth`,
+      `what is between base and work, ${say.length(through)}, and the depth`,
       'the plunge travel of the router',
     ),
     colletFigure(cutter, shop, name),

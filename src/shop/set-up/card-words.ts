@@ -1,6 +1,7 @@
 import type { Board, FaceId } from '../../board/index.js';
+import type { Say } from '../../length/index.js';
 import { type Holding, THICK_END, type ThickEnd } from '../holding/index.js';
-import { faceWords, inBoth } from '../words/index.js';
+import { faceWords } from '../words/index.js';
 
 /** Where the cutter is let down to touch the wood when the depth is zeroed: a mortise is square to the face the plate lies on. */
 export const zeroPoint = (mouths: readonly { readonly board: Board; readonly face: FaceId }[]): string =>
@@ -34,15 +35,15 @@ export const TURNED_CORRECTION =
   'scribe a centre line on the blank and set the guide or the template from it; after the cut measure from the line to the walls of the slot, at both ends: they must stand alike on both sides; move the guide or the template by half the difference, towards the nearer wall';
 
 /** How a test cut is put right when it is off; the walls it should have are on the card. */
-export function correction(near: number | undefined, far: number | undefined): string {
+export function correction(near: number | undefined, far: number | undefined, say: Say): string {
   if (near === undefined || far === undefined) {
     const wall = near ?? far;
     return wall === undefined
       ? 'measure from the named face to both walls of the slot; the middle between them is the centre line: move the guide by the difference, away from the face when it is too little'
-      : `measure the wall between slot and rail; ${inBoth(wall)} is right: move the rail by the difference, towards the cutter when the wall is too thick, away when it is too thin`;
+      : `measure the wall between slot and rail; ${say.length(wall)} is right: move the rail by the difference, towards the cutter when the wall is too thick, away when it is too thin`;
   }
   const difference = near - far;
   return Math.abs(difference) < 0.005
     ? 'measure both walls; shift = (near wall − far wall) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way'
-    : `measure both walls; shift = ((near wall − far wall) − (${inBoth(difference)})) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way`;
+    : `measure both walls; shift = ((near wall − far wall) − (${say.length(difference)})) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way`;
 }

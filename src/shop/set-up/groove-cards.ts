@@ -8,10 +8,10 @@ import {
   meetingLine,
 } from '../../board/index.js';
 import { dot, scale, type Vec3 } from '../../frame/index.js';
-import { trimmed } from '../../length/index.js';
+import { type Say, speaker } from '../../length/index.js';
 import { NOISE, SAME_CUTTER } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
-import { faceWords, inBoth } from '../words/index.js';
+import { faceWords } from '../words/index.js';
 import { feedPressing } from './feed.js';
 import { atLeast } from './judged.js';
 import { passesOf } from './passes.js';
@@ -88,7 +88,8 @@ function cardOf(id: string, kind: readonly InBoard[], shop: Shop): GrooveCard {
   const distance = Math.max(fenceDistance(board, groove), 0);
   const tool = widestUpTo(shop, width);
   const cutter = tool?.nominal ?? width;
-  const name = `${trimmed(cutter, 2)} mm cutter`;
+  const say = speaker(shop.units);
+  const name = `${say.length(cutter)} cutter`;
   const fence = cutsSideBySide(distance, width, cutter);
   const stops = kind.some(({ groove: one }) => one.stopped.length > 0);
   return {
@@ -102,11 +103,12 @@ function cardOf(id: string, kind: readonly InBoard[], shop: Shop): GrooveCard {
     passes: passesOf(depth, cutter, shop.router.turretSteps),
     feed: `lay the board with the fence's face towards you and the groove's face up, and feed ${feedPressing('away')} only: the cut then pulls the fence against the board; lift the cutter for the way back`,
     figures: [
-      cutterFigure(tool, width, stops),
-      edgesFigure(tool, depth, name),
+      cutterFigure(tool, width, stops, say),
+      edgesFigure(tool, depth, shop, name),
       overallFigure(tool, 0, depth, shop),
       colletFigure(tool, shop, name),
       atLeast(
+        say,
         'plunge travel',
         depth,
         shop.router.plungeTravel,
@@ -114,6 +116,7 @@ function cardOf(id: string, kind: readonly InBoard[], shop: Shop): GrooveCard {
         'the plunge travel of the router',
       ),
       atLeast(
+        say,
         'edge guide reaches',
         Math.max(...fence),
         shop.router.guideReach,
@@ -145,18 +148,18 @@ function cutsSideBySide(distance: number, width: number, cutter: number): readon
 }
 
 /** A stopped groove is as wide as its round end, so only a cutter of its own width cuts it. */
-function cutterFigure(tool: CutterAtHand | undefined, width: number, stops: boolean): Figure {
+function cutterFigure(tool: CutterAtHand | undefined, width: number, stops: boolean, say: Say): Figure {
   const exact = tool !== undefined && Math.abs(tool.nominal - width) < SAME_CUTTER;
   const verdict = tool === undefined || (stops && !exact) ? 'failed' : 'passed';
-  const had = tool === undefined ? 'none is at hand' : `${inBoth(tool.nominal)} is the nearest at hand`;
+  const had = tool === undefined ? 'none is at hand' : `${say.length(tool.nominal)} is the nearest at hand`;
   return {
     name: 'cutter for the groove',
     needed: width,
     available: tool?.nominal,
     verdict,
     text: stops
-      ? `${inBoth(width)} wide, for its round ends; ${had}`
-      : `no wider than ${inBoth(width)}; ${had}${exact || tool === undefined ? '' : ': move the fence between cuts'}`,
+      ? `${say.length(width)} wide, for its round ends; ${had}`
+      : `no wider than ${say.length(width)}; ${had}${exact || tool === undefined ? '' : ': move the fence between cuts'}`,
   };
 }
 

@@ -1,10 +1,10 @@
 import type { FaceId } from '../../board/index.js';
+import { speaker } from '../../length/index.js';
 import { regionBounds } from '../../profile/index.js';
 import { SAME_CUTTER, UPRIGHT } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 import type { LaidIn } from '../holding/index.js';
 import { COLLAR_AIR } from '../practice/index.js';
-import { inBoth } from '../words/index.js';
 import type { FigureRequest } from './figure-request.js';
 import { atLeast, judged } from './judged.js';
 import type { EdgeGuide, Figure } from './setup-card.js';
@@ -55,6 +55,7 @@ export function edgeGuideFigure({ work, shop }: FigureRequest): Figure {
     };
   }
   const figure = atLeast(
+    speaker(shop.units),
     name,
     edge.distance,
     reach,
@@ -70,23 +71,26 @@ export function edgeGuideFigure({ work, shop }: FigureRequest): Figure {
 
 /** The bush against cutter and template. */
 export function bushFigures({ holding, aids, shop }: FigureRequest, outside: number): readonly Figure[] {
+  const say = speaker(shop.units);
   const bush = shop.bushes.find((one) => Math.abs(one.outside - outside) < SAME_CUTTER);
   const template = aids.find(({ board }) => board.id === holding.window?.aid)?.board.blank.thickness;
-  const missing = bush === undefined ? [`a bush of ${inBoth(outside)}`] : [];
+  const missing = bush === undefined ? [`a bush of ${say.length(outside)}`] : [];
   return [
     judged(
+      say,
       'bush lets chips out',
       holding.mortise.width + 2 * CHIP_ROOM,
       bush?.bore,
       missing,
-      `the cutter and ${inBoth(CHIP_ROOM)} on each side`,
+      `the cutter and ${say.length(CHIP_ROOM)} on each side`,
     ),
     judged(
+      say,
       'template thicker than the collar is long',
       (bush?.collarLength ?? 0) + COLLAR_AIR,
       template,
       [...missing, ...(template === undefined ? ["the template's thickness"] : [])],
-      `the collar and ${inBoth(COLLAR_AIR)}`,
+      `the collar and ${say.length(COLLAR_AIR)}`,
     ),
   ];
 }

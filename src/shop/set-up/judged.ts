@@ -1,15 +1,16 @@
+import type { Say } from '../../length/index.js';
 import { NOISE } from '../../tolerances.js';
-import { inBothApart } from '../words/index.js';
 import type { Figure } from './setup-card.js';
 
 /** A figure that the shop has one number for, or none. */
 export const atLeast = (
+  say: Say,
   name: string,
   needed: number,
   available: number | undefined,
   made: string,
   missing: string,
-): Figure => judged(name, needed, available, available === undefined ? [missing] : [], made);
+): Figure => judged(say, name, needed, available, available === undefined ? [missing] : [], made);
 
 /**
  * A figure with its verdict: what is missing makes it not verified, whatever else is known.
@@ -17,6 +18,7 @@ export const atLeast = (
  * @param made how `needed` comes about, in words
  */
 export function judged(
+  say: Say,
   name: string,
   needed: number,
   available: number | undefined,
@@ -29,7 +31,7 @@ export function judged(
       : available >= needed - NOISE
         ? 'passed'
         : 'failed';
-  const [needs, has, lacks] = inBothApart(
+  const [needs, has, lacks] = say.lengths(
     ...(available === undefined ? [needed] : [needed, available, Math.abs(needed - available)]),
   );
   const had = available === undefined ? '' : `; has ${has}`;

@@ -1,26 +1,26 @@
 import type { Board } from '../../board/index.js';
-import { printAngle } from '../../length/index.js';
+import { printAngle, type Say } from '../../length/index.js';
 import type { LineMark, LineMarks } from '../holding/index.js';
-import { faceWords, inBoth } from '../words/index.js';
+import { faceWords } from '../words/index.js';
 import type { MarkedOut } from './setup-card.js';
 
 /** How the lines of a turned mortise are marked out on its board: the angle for a check, the marks to work by. */
-export function markedWords(board: Board, { turnDeg, centreLine, guideEdge }: MarkedOut): string {
+export function markedWords(board: Board, { turnDeg, centreLine, guideEdge }: MarkedOut, say: Say): string {
   return [
     `turned ${printAngle(turnDeg)} to the grain`,
-    `centre line: ${lineWords(board, centreLine)}`,
-    ...(guideEdge ? [`guide's edge: ${lineWords(board, guideEdge)}`] : []),
+    `centre line: ${lineWords(board, centreLine, say)}`,
+    ...(guideEdge ? [`guide's edge: ${lineWords(board, guideEdge, say)}`] : []),
   ].join('; ');
 }
 
-const lineWords = (board: Board, [a, b]: LineMarks): string =>
-  `${onWords(board, a)} at ${fromWords(board, a)}, ${onWords(board, b)} at ${fromWords(board, b)}`;
+const lineWords = (board: Board, [a, b]: LineMarks, say: Say): string =>
+  `${onWords(board, a)} at ${fromWords(board, a, say)}, ${onWords(board, b)} at ${fromWords(board, b, say)}`;
 
 const onWords = (board: Board, { on, onHorn }: LineMark): string =>
   onHorn > 0 ? `end of the horn beyond the ${faceWords(board, on)}` : faceWords(board, on);
 
-const fromWords = (board: Board, { from, fromHorn, at }: LineMark): string =>
-  `${inBoth(at)} from the ${fromHorn > 0 ? `end of the horn beyond the ${faceWords(board, from)}` : faceWords(board, from)}`;
+const fromWords = (board: Board, { from, fromHorn, at }: LineMark, say: Say): string =>
+  `${say.length(at)} from the ${fromHorn > 0 ? `end of the horn beyond the ${faceWords(board, from)}` : faceWords(board, from)}`;
 
 /** How to lay out the marks, once on a card with turned mortises. */
 export const MARKING_OUT =

@@ -1,4 +1,5 @@
 import type { Design } from '../../assembly/index.js';
+import { speaker } from '../../length/index.js';
 import { type Board, faces } from '../../board/index.js';
 import { routerSpeedLimit } from '../../tables/index.js';
 import type { JigAtHand, Shop } from '../at-hand/index.js';
@@ -120,7 +121,7 @@ function cardOf(
       depth: Math.min(deepestPass(width), depth),
       nearWall: walls[0],
       farWall: walls[1],
-      correction: holding.marked ? TURNED_CORRECTION : correction(walls[0], walls[1]),
+      correction: holding.marked ? TURNED_CORRECTION : correction(walls[0], walls[1], speaker(shop.units)),
       sawnFirst: sawnFirst(first),
     },
     figures: [slot.figure, ...worstFigures(group, request)],

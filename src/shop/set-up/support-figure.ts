@@ -1,5 +1,6 @@
 import type { Board } from '../../board/index.js';
 import { pointIn, pointOut, type Vec2 } from '../../frame/index.js';
+import { speaker } from '../../length/index.js';
 import { bounds, type Region } from '../../profile/index.js';
 import { COPLANAR } from '../../tolerances.js';
 import { type Holding, holdOver } from '../holding/index.js';
@@ -9,7 +10,7 @@ import { judged } from './judged.js';
 import type { Figure } from './setup-card.js';
 
 /** Wood under the plate or base beyond the cutter, at both ends of its travel, with the support blocks. */
-export function supportFigure({ holding, work, outlines, aids }: FigureRequest): Figure {
+export function supportFigure({ holding, work, outlines, aids, shop }: FigureRequest): Figure {
   const tops: Region = holding.supports.flatMap(({ aid, place }) => {
     const board = aids.find((one) => one.board.id === aid)?.board;
     return board ? topOf(board, place, holding) : [];
@@ -19,6 +20,7 @@ export function supportFigure({ holding, work, outlines, aids }: FigureRequest):
   // a horn takes the place of a block at its end
   const sides = holding.horn ? [hold.near, hold.far] : [hold.near, hold.far, hold.start, hold.end];
   return judged(
+    speaker(shop.units),
     'support under the plate',
     HOLD,
     Math.max(0, Math.min(...sides)),

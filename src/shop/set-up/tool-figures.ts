@@ -1,7 +1,7 @@
 import { SAME_SHANK } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
-import { inBoth } from '../words/index.js';
+import { speaker } from '../../length/index.js';
 import { judged, lacking } from './judged.js';
 import type { Figure } from './setup-card.js';
 
@@ -13,6 +13,7 @@ export function overallFigure(
   shop: Shop,
 ): Figure {
   const { baseThickness } = shop.router;
+  const say = speaker(shop.units);
   const grip = cutter?.shank === undefined ? undefined : COLLET_GRIP_DIAMETERS * cutter.shank;
   const needed = (grip ?? 0) + (baseThickness ?? 0) + through + depth;
   const missing = [
@@ -21,18 +22,19 @@ export function overallFigure(
     ...(cutter?.overallLength === undefined ? ["the cutter's overall length"] : []),
   ];
   const parts = [
-    ...(grip === undefined ? [] : [`grip in the collet ${inBoth(grip)}`]),
-    ...(baseThickness === undefined ? [] : [`base ${inBoth(baseThickness)}`]),
-    ...(through > 0 ? [`plate or template ${inBoth(through)}`] : []),
-    `depth ${inBoth(depth)}`,
+    ...(grip === undefined ? [] : [`grip in the collet ${say.length(grip)}`]),
+    ...(baseThickness === undefined ? [] : [`base ${say.length(baseThickness)}`]),
+    ...(through > 0 ? [`plate or template ${say.length(through)}`] : []),
+    `depth ${say.length(depth)}`,
   ];
-  return judged('cutter long enough', needed, cutter?.overallLength, missing, parts.join(' + '));
+  return judged(say, 'cutter long enough', needed, cutter?.overallLength, missing, parts.join(' + '));
 }
 
 /** Depth against the cutting edges. */
-export function edgesFigure(cutter: CutterAtHand | undefined, depth: number, name: string): Figure {
+export function edgesFigure(cutter: CutterAtHand | undefined, depth: number, shop: Shop, name: string): Figure {
   const missing = cutter?.cuttingLength === undefined ? [`the cutting length of the ${name}`] : [];
   const figure = judged(
+    speaker(shop.units),
     'cutting edges long enough',
     depth,
     cutter?.cuttingLength,
@@ -51,6 +53,7 @@ export function edgesFigure(cutter: CutterAtHand | undefined, depth: number, nam
 /** The shank against the collets. */
 export function colletFigure(cutter: CutterAtHand | undefined, shop: Shop, name: string): Figure {
   const { collets } = shop.router;
+  const say = speaker(shop.units);
   const shank = cutter?.shank;
   const missing = [
     ...(shank === undefined ? [`the shank of the ${name}`] : []),
@@ -67,7 +70,7 @@ export function colletFigure(cutter: CutterAtHand | undefined, shop: Shop, name:
       missing.length > 0
         ? lacking(missing)
         : fits
-          ? `a collet of ${inBoth(nearest)} takes the shank`
-          : `no collet takes a shank of ${inBoth(shank!)}${nearest === undefined ? '' : `; the nearest is ${inBoth(nearest)}`}`,
+          ? `a collet of ${say.length(nearest)} takes the shank`
+          : `no collet takes a shank of ${say.length(shank!)}${nearest === undefined ? '' : `; the nearest is ${say.length(nearest)}`}`,
   };
 }

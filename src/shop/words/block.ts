@@ -71,6 +71,8 @@ export type FigureKey =
       readonly board: string;
       readonly mortise: string;
     }
+  /** A board, or the boards so far, as a step of the work leaves them. */
+  | { readonly of: 'work step'; readonly step: number; readonly said: string }
   /** A step of the glue-up. */
   | { readonly of: 'glue-up step'; readonly step: string }
   /** The feet, the surfaces over them and where they are worst, seen from above. */

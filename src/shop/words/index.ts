@@ -1,3 +1,4 @@
+export { alikeRows } from './alike-rows.js';
 export {
   type BarRow,
   type Block,

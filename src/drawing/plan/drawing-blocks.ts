@@ -1,0 +1,191 @@
+import { WORLD } from '../../frame/index.js';
+import { segments } from '../../profile/index.js';
+import { type Aid, boardMarks, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
+import { type BoardSolid, boardBody, type Solids, stockBody } from '../../solid/index.js';
+import { boardFigure, type DrawingOptions, featureTable, type ScaledFigure } from '../board/index.js';
+import {
+  assemblyFigure,
+  jointFigure,
+  jointKinds,
+  jointTable,
+  numberedFigure,
+  partsList,
+  partsTable,
+} from '../figure/index.js';
+import { type DrawnFigure, type FlowBlock, figureRows, heightOf, type Whole, withCaption } from '../flow/index.js';
+import { onBlank } from '../printed-template/index.js';
+import { blankWords, type DrawingUnits } from '../sheet/index.js';
+import { ROOM } from './plan-section.js';
+
+/** A drawing is not set more than this much smaller than a page of its own would show it. */
+const SMALLER = 0.75;
+
+/**
+ * A heading, a drawing as large as the page lets it be, and what belongs to it.
+ *
+ * @param headed what stands above the drawing, once its scale is known
+ */
+function withDrawing(
+  headed: (scale: string) => readonly FlowBlock[],
+  drawn: (height: number) => ScaledFigure | undefined,
+  below: readonly FlowBlock[],
+): Whole {
+  const taken = heightOf([...headed('1:2.5'), ...below], ROOM.width) + 6;
+  const alone = drawn(ROOM.height - taken) ?? drawn(ROOM.height);
+  return {
+    kind: 'whole',
+    fit: (height) => {
+      const figure = drawn(height - taken) ?? (height >= ROOM.height - 2 ? alone : undefined);
+      if (!figure || !alone || figure.scale.factor < SMALLER * alone.scale.factor) return undefined;
+      return [...headed(figure.scale.name), figure, ...below];
+    },
+  };
+}
+
+/** The piece put together or drawn apart, every part marked as it is marked at the bench, with the list of parts. */
+export function pieceBlocks(
+  solids: Solids,
+  units: DrawingUnits,
+  way: 'put together' | 'drawn apart',
+): readonly FlowBlock[] {
+  const [head = [], ...rows] = partsTable(partsList(solids, units));
+  const below = [table(head, rows)];
+  const taken = heightOf(below, ROOM.width) + 14;
+  return [
+    heading('The piece and its parts', 1),
+    numberedFigure(solids, way, { width: ROOM.width, height: ROOM.height - taken }),
+    ...below,
+  ];
+}
+
+/** The piece put together, with its sizes. */
+export const assemblyBlocks = (solids: Solids, options: DrawingOptions): readonly FlowBlock[] => [
+  withDrawing(
+    (scale) => [heading('The piece put together', 1), paragraph(`Scale ${scale}.`)],
+    (height) => assemblyFigure(solids, options, { width: ROOM.width, height }),
+    [],
+  ),
+];
+
+/** A drawing for each kind of board: those that measure the same from the same faces share one. */
+export function boardBlocks(
+  solids: readonly BoardSolid[],
+  options: DrawingOptions,
+  { cards }: Pick<ShopPapers, 'cards'>
+): readonly FlowBlock[] {
+  const marks = boardMarks(solids.map(({ board }) => board.id));
+  const kinds = new Map<string, BoardSolid[]>();
+  for (const solid of solids) {
+    const { board } = solid;
+    // an outline may begin at any of its corners
+    const corners = board.outline.map((one) =>
+      [one.x, one.y, one.bulge].map((part) => Math.round(part * 1000) || 0).join(' '),
+    );
+    const { length, width, thickness } = board.blank;
+    const size = [length, width, thickness].map((mm) => mm.toFixed(3));
+    const key = JSON.stringify([size, corners.toSorted(), board.material, measured(solid, options)]);
+    kinds.set(key, [...(kinds.get(key) ?? []), solid]);
+  }
+  return [...kinds.values()].map((alike): FlowBlock => {
+    const { board } = alike[0]!;
+    const own = cards.filter(({ cuts }) => cuts.some((cut) => alike.some(({ id }) => id === cut.board)));
+    const by = own.length === 0 ? '' : ` Mortises by ${own.map(({ id }) => id).join(', ')}.`;
+    return withDrawing(
+      (scale) => [
+        heading(alike.map(({ board: one }) => `${marks.get(one.id)} ${one.name}`).join(', ')),
+        paragraph(
+          `${board.material}, ${blankWords(board.blank, options.units)}. Scale ${scale}; set out from the reference edge and end.${by}`,
+        ),
+      ],
+      (height) => boardFigure(alike[0]!, options, { width: ROOM.width, height }),
+      featureRows(alike, options, marks),
+    );
+  });
+}
+
+/** The rows of a board's table without its marks and what it joins, in an order of their own. */
+const measured = ({ board }: BoardSolid, { units }: DrawingOptions): readonly string[] => {
+  const [head = [], ...rows] = featureTable(board, units);
+  const joins = head.indexOf('joins');
+  return rows.map((row) => row.filter((_, i) => i > 0 && i !== joins).join('|')).toSorted();
+};
+
+/** The table of what is cut; boards that measure the same have a column of marks each. */
+function featureRows(
+  alike: readonly BoardSolid[],
+  options: DrawingOptions,
+  marks: ReadonlyMap<string, string>,
+): readonly FlowBlock[] {
+  const tables = alike.map(({ board }) => featureTable(board, options.units));
+  const [head = [], ...rows] = tables[0]!;
+  if (rows.length === 0) return [];
+  if (alike.length === 1) return [table(head, rows)];
+  const left = tables.map((one) => one.slice(1));
+  const joins = head.indexOf('joins');
+  const key = (row: readonly string[]) => row.filter((_, i) => i > 0 && i !== joins).join('|');
+  return [
+    table(
+      [...alike.map(({ id }) => marks.get(id)!), ...head.slice(1).filter((one) => one !== 'joins')],
+      rows.map((row) => [
+        ...left.map((own) => {
+          const at = own.findIndex((one) => key(one) === key(row));
+          return own.splice(at, 1)[0]![0]!;
+        }),
+        ...row.slice(1).filter((_, i) => i + 1 !== joins),
+      ]),
+    ),
+  ];
+}
+
+/** Pieces made to hold the work that are more than a plain block: wedges, templates with an opening. */
+export function shapedAids(solids: Solids, aids: readonly Aid[]): readonly BoardSolid[] {
+  const { kernel } = solids;
+  return aids
+    .map(({ board }) => board)
+    .filter(
+      (board) =>
+        board.bevels.length > 0 ||
+        board.openings.length > 0 ||
+        board.holes.length > 0 ||
+        !segments(board.outline).every((piece) => onBlank(board, piece)),
+    )
+    .map((board): BoardSolid => {
+      const stock = kernel.keep(stockBody(kernel, board));
+      const own = kernel.keep(boardBody(kernel, board, stock));
+      return { kind: 'board', id: board.id, board, place: WORLD, stock, own, body: own };
+    });
+}
+
+/** An aid's drawing, mm: two stand side by side. */
+const AID = { width: 84, height: 56 };
+
+/** Pieces to hold the work, small, each with its name and what is cut above it. */
+export const aidFigures = (aids: readonly BoardSolid[], options: DrawingOptions): readonly FlowBlock[] =>
+  figureRows(
+    aids.flatMap((solid): readonly DrawnFigure[] => {
+      const { board } = solid;
+      const figure = boardFigure(solid, options, AID);
+      const [, ...rows] = featureTable(board, options.units);
+      const cuts = rows.map((row) => row.filter((cell) => cell !== '').join(', ')).join('; ');
+      return figure
+        ? [
+            withCaption(figure, board.name, [
+              `${blankWords(board.blank, options.units)}, scale ${figure.scale.name}`,
+              ...(cuts === '' ? [] : [cuts]),
+            ]),
+          ]
+        : [];
+    }),
+    ROOM.width,
+  );
+
+/** Every kind of joint at full size where the page holds it, cut open, with its sizes and its fit. */
+export const jointBlocks = (solids: Solids, options: DrawingOptions): readonly FlowBlock[] =>
+  jointKinds(solids).map((kind) => {
+    const [, ...rows] = jointTable(solids, kind, options);
+    return withDrawing(
+      (scale) => [heading(`Joint ${kind.joint.id}`), paragraph(`Scale ${scale}, as it stands in the piece.`)],
+      (height) => jointFigure(solids, kind, options, { width: ROOM.width, height }),
+      [paragraph(`${rows.map((row) => row.join(': ')).join('. ')}.`)],
+    );
+  });
