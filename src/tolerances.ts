@@ -136,9 +136,6 @@ export const EDGE_ON = 1e-4;
 /** Middle points nearer to the line than this are left out, mm. */
 export const CHAIN_STRAIGHT = 0.002;
 
-/** A remainder beyond the 1/64 line is told when it is larger than this: below it no rule shows it. mm. */
-export const TELL_REMAINDER = 0.1;
-
 /** A length this near to a 1/64 line stands on it: the fourth decimal of an inch, halved. */
 export const ON_LINE_INCH = 0.00005;
 

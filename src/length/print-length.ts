@@ -1,4 +1,4 @@
-import { ON_LINE_INCH, TELL_REMAINDER } from '../tolerances.js';
+import { ON_LINE_INCH } from '../tolerances.js';
 import { fixed, trimmed } from './fixed.js';
 import { INCH, type Units } from './units.js';
 
@@ -6,18 +6,15 @@ import { INCH, type Units } from './units.js';
 const LINES_PER_INCH = 64;
 
 /**
- * A length as it is read off a rule: mm to 0.1, or inches to the nearest 1/64 with what is left over in mm.
+ * A length as it is read off a rule: mm to 0.1, or inches to the nearest 1/64. What a fit needs finer is said by {@link printFine}.
  *
  * @param mm finite
  * @example printLength(57.5, { units: 'mm' }) // '57.5 mm'
- * @example printLength(57.66, { units: 'in' }) // '2-17/64" (+0.11 mm)'
+ * @example printLength(57.66, { units: 'in' }) // '2-17/64"'
  */
 export function printLength(mm: number, { units }: { readonly units: Units }): string {
   if (units === 'mm') return `${fixed(mm, 1)} mm`;
-  const lines = nearestLine(mm);
-  const left = mm - (lines * INCH) / LINES_PER_INCH;
-  const remainder = Math.abs(left) > TELL_REMAINDER ? ` (${left > 0 ? '+' : ''}${fixed(left, 2)} mm)` : '';
-  return fraction(lines) + remainder;
+  return fraction(nearestLine(mm));
 }
 
 /**

@@ -1,23 +1,22 @@
 import { afterAll, expect, test } from 'vitest';
 import { boardViews } from '../../src/drawing/board/board-views.js';
+import { featureTable } from '../../src/drawing/board/index.js';
 import {
-  assemblyDrawing,
+  assemblyFigure,
   type Box,
-  boardDrawing,
+  boardFigure,
   boxesOverlap,
   type Dimension,
-  type Draft,
   type DrawingOptions,
-  finishSheets,
-  jointDetail,
+  jointFigure,
   jointKinds,
-  pictureSheets,
+  numberedFigure,
   type SheetEntity,
   strokesOf,
   textBox,
 } from '../../src/drawing/index.js';
 import { add, directionIn, dot, pointIn, scale } from '../../src/frame/index.js';
-import { startKernel } from '../../src/solid/index.js';
+import { type BoardSolid, startKernel } from '../../src/solid/index.js';
 import { DRAWN, OPTIONS, solidsFor } from './drawn-designs.js';
 import { contradictions, dimensionsOf, figuresOf, readFigures } from './printed-figures.js';
 
@@ -26,32 +25,47 @@ afterAll(() => kernel.dispose());
 
 const WAYS: readonly DrawingOptions[] = [
   OPTIONS,
-  { paper: 'Letter', units: 'in', projection: 'third-angle' },
-  { paper: 'A4', units: 'dual', projection: 'first-angle' },
+  { units: 'in', projection: 'third-angle' },
+  { units: 'dual', projection: 'first-angle' },
 ];
 
 const CASES = DRAWN.flatMap((drawn) =>
   WAYS.map((options) => [drawn.called, options.units, options.projection, drawn, options] as const),
 );
 
-const made = new Map<string, readonly Draft[]>();
+/** What stands on a page of its own: mm. */
+const ROOM = { width: 182, height: 240 };
 
-/** Every sheet of a design; drawn once for each way. */
-function drafts(drawn: (typeof DRAWN)[number], options: DrawingOptions): readonly Draft[] {
-  const key = JSON.stringify([drawn.called, options]);
-  const known = made.get(key) ?? drawAll(drawn, options);
-  made.set(key, known);
+type Drawing = { readonly kind: string; readonly entities: readonly SheetEntity[] };
+
+const drawn = new Map<string, readonly Drawing[]>();
+
+/** Every drawing of a design, its lower left corner at 0, 0; drawn once for each way. */
+function drawings(of: (typeof DRAWN)[number], options: DrawingOptions): readonly Drawing[] {
+  const key = JSON.stringify([of.called, options]);
+  const known = drawn.get(key) ?? drawAll(of, options);
+  drawn.set(key, known);
   return known;
 }
 
-function drawAll(drawn: (typeof DRAWN)[number], options: DrawingOptions): readonly Draft[] {
-  const solids = solidsFor(kernel, drawn);
-  return [
-    ...[...solids.boards.values()].flatMap((board) => boardDrawing(board, options)),
-    ...jointKinds(solids).map((kind) => jointDetail(solids, kind, options)),
-    assemblyDrawing(solids, options),
-    ...pictureSheets(solids, options),
+const figureOf = (solid: BoardSolid, options: DrawingOptions) => boardFigure(solid, options, ROOM)!;
+
+const entitiesOf = (solid: BoardSolid, options: DrawingOptions = OPTIONS): readonly SheetEntity[] =>
+  figureOf(solid, options).draw([0, 0]);
+
+function drawAll(of: (typeof DRAWN)[number], options: DrawingOptions): readonly Drawing[] {
+  const solids = solidsFor(kernel, of);
+  const figures = [
+    ...[...solids.boards.values()].map((board) => ['board', figureOf(board, options)] as const),
+    ...jointKinds(solids).map((kind) => ['joint', jointFigure(solids, kind, options, ROOM)!] as const),
+    ['assembly', assemblyFigure(solids, options, ROOM)!] as const,
+    ['parts', numberedFigure(solids, 'drawn apart', ROOM)] as const,
   ];
+  return figures.map(([kind, figure]) => {
+    expect(figure.width).toBeLessThanOrEqual(ROOM.width);
+    expect(figure.height).toBeLessThanOrEqual(ROOM.height);
+    return { kind, entities: figure.draw([0, 0]) };
+  });
 }
 
 const textBoxes = (entities: readonly SheetEntity[]): readonly { text: string; box: Box }[] =>
@@ -62,42 +76,31 @@ const textBoxes = (entities: readonly SheetEntity[]): readonly { text: string; b
 test.each(CASES)(
   "every figure on the sheets of the %s in %s, %s, is the model's to its rounding",
   (...[, , , drawn, options]) => {
-    for (const draft of drafts(drawn, options)) {
+    for (const draft of drawings(drawn, options)) {
       expect(contradictions(draft.entities, options.units)).toEqual([]);
     }
   },
 );
 
 test.each(CASES)(
-  'no two texts of the %s in %s, %s, lie on each other, and none leaves the frame',
+  'no two texts of the %s in %s, %s, lie on each other, and none leaves its room',
   (...[, , , drawn, options]) => {
-    const sheets = finishSheets(drafts(drawn, options), {
-      design: 'Step stool with two treads',
-      number: 'STOOL',
-      revision: 'A',
-      units: options.units,
-      projection: options.projection,
-    });
-    for (const sheet of sheets) {
-      const texts = textBoxes(sheet.entities);
-      expect(texts.length).toBeGreaterThan(10);
+    for (const { kind, entities } of drawings(drawn, options)) {
+      const texts = textBoxes(entities);
+      expect(texts.length).toBeGreaterThan(2);
       const clashes = texts.flatMap((one, i) =>
         texts
           .slice(0, i)
           .flatMap((other) =>
-            boxesOverlap(one.box, other.box) ? [`${sheet.id}: ${one.text} on ${other.text}`] : [],
+            boxesOverlap(one.box, other.box) ? [`${kind}: ${one.text} on ${other.text}`] : [],
           ),
       );
       expect(clashes).toEqual([]);
-      const margin = 9.9;
       const off = texts.filter(
         ({ box }) =>
-          box.minX < margin ||
-          box.minY < margin ||
-          box.maxX > sheet.width - margin ||
-          box.maxY > sheet.height - margin,
+          box.minX < -0.1 || box.minY < -0.1 || box.maxX > ROOM.width + 0.1 || box.maxY > ROOM.height + 0.1,
       );
-      expect(off.map(({ text }) => `${sheet.id}: ${text}`)).toEqual([]);
+      expect(off.map(({ text }) => `${kind}: ${text}`)).toEqual([]);
     }
   },
 );
@@ -121,9 +124,7 @@ test.each(CASES)(
   'the chains of the %s in %s, %s, close: printed parts add up to the printed whole',
   (...[, , , drawn, options]) => {
     let closed = 0;
-    for (const draft of drafts(drawn, options).filter(
-      ({ documentType }) => documentType === 'board drawing',
-    )) {
+    for (const draft of drawings(drawn, options).filter(({ kind }) => kind === 'board')) {
       const rows = chains(draft.entities);
       for (const row of rows.filter((one) => one.length > 1)) {
         const whole = rows.find((one) => {
@@ -149,7 +150,7 @@ test.each(DRAWN.filter(({ called }) => called !== 'jig').map((drawn) => [drawn.c
     for (const joint of solids.design.joints) {
       for (const id of [joint.a, joint.b]) {
         const solid = solids.boards.get(id)!;
-        const dimensions = dimensionsOf(boardDrawing(solid, OPTIONS)[0]!.entities);
+        const dimensions = dimensionsOf(entitiesOf(solid));
         for (const { place } of joint.tenons) {
           // from the joint's own seat, not from the mortise that was cut for it
           const centre = pointIn(solid.place, place.origin);
@@ -174,7 +175,7 @@ test.each(DRAWN.filter(({ called }) => called !== 'jig').map((drawn) => [drawn.c
 
 test('the ends of a mortise are marked half its length from its middle', () => {
   const solid = solidsFor(kernel, DRAWN[0]!).boards.get('tread')!;
-  const dimensions = dimensionsOf(boardDrawing(solid, OPTIONS)[0]!.entities);
+  const dimensions = dimensionsOf(entitiesOf(solid));
   for (const { at, length } of solid.board.mortises) {
     for (const half of [-length / 2, length / 2]) {
       const end = add(at.origin, scale(at.x, half));
@@ -190,9 +191,9 @@ test('the ends of a mortise are marked half its length from its middle', () => {
 
 test('a chain on paper is as long as it says, times the scale', () => {
   for (const [, solid] of solidsFor(kernel, DRAWN[1]!).boards) {
-    const [draft] = boardDrawing(solid, OPTIONS);
-    const [one, by] = draft!.scale!.split(':').map(Number);
-    const rows = chains(draft!.entities).flat();
+    const { scale: of } = figureOf(solid, OPTIONS);
+    const [one, by] = of.name.split(':').map(Number);
+    const rows = chains(entitiesOf(solid)).flat();
     expect(rows.length).toBeGreaterThan(2);
     for (const { value, parts } of rows) {
       const [line] = parts;
@@ -207,8 +208,7 @@ test('a chain on paper is as long as it says, times the scale', () => {
 
 test('a figure that contradicts the model is caught, in any drawing and any unit', () => {
   for (const options of WAYS) {
-    const [draft] = boardDrawing(solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!, options);
-    const entities = draft!.entities;
+    const entities = entitiesOf(solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!, options);
     const victims = dimensionsOf(entities).filter(({ unit }) => unit === 'mm');
     expect(victims.length).toBeGreaterThan(10);
     for (const victim of victims) {
@@ -224,9 +224,7 @@ test('a figure that contradicts the model is caught, in any drawing and any unit
 
 test('the table of a board says what its mortises are', () => {
   const { board } = solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!;
-  const sheets = boardDrawing(solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!, OPTIONS);
-  const tables = sheets.flatMap(({ entities }) => entities.filter((entity) => entity.kind === 'table'));
-  const rows = tables.flatMap((table) => table.rows);
+  const rows = featureTable(board, OPTIONS.units);
   const [head] = rows;
   board.mortises.forEach((mortise, i) => {
     const row = rows.find(([mark]) => mark === `M${i + 1}`)!;
@@ -245,7 +243,7 @@ test('the same design is drawn the same twice', () => {
 
 test('long and short point of a raked side stand a bevel run apart: thickness times the tangent of the rake', () => {
   const solid = solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!;
-  const dimensions = dimensionsOf(boardDrawing(solid, OPTIONS)[0]!.entities);
+  const dimensions = dimensionsOf(entitiesOf(solid));
   const stop = (what: string) =>
     dimensions.find((one) => one.what === `${what} from the reference end`)!.value;
   const run = 28 * Math.tan(Math.PI / 18);

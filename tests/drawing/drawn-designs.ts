@@ -32,4 +32,4 @@ export const DRAWN: readonly Drawn[] = [
 export const solidsFor = (kernel: Kernel, { model, values }: Drawn): Solids =>
   solidsOf(kernel, model.build(readParameters(model, values, 'mm')));
 
-export const OPTIONS: DrawingOptions = { paper: 'A4', units: 'mm', projection: 'third-angle' };
+export const OPTIONS: DrawingOptions = { units: 'mm', projection: 'third-angle' };

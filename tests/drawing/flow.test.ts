@@ -15,7 +15,7 @@ test('for all texts and widths no row is wider than asked, and nothing is lost o
   fc.assert(
     fc.property(sentence, fc.integer({ min: 10, max: 180 }), (text, width) => {
       const rows = wrappedText(text, width);
-      for (const row of rows) if (row.length > 1) expect(textWidth(row, 2.5)).toBeLessThanOrEqual(width);
+      for (const row of rows) if (row.length > 1) expect(textWidth(row, 2.2)).toBeLessThanOrEqual(width);
       expect(rows.join('').replaceAll(' ', '')).toBe(text.replaceAll(' ', ''));
     }),
   );
@@ -97,13 +97,13 @@ test('a heading never stands alone at the foot of a page', () => {
   expect(headings).toHaveLength(40);
   for (const page of pages) {
     const last = strokesOf(page).findLast((one) => one.kind === 'text');
-    expect(last).toMatchObject({ height: 2.5 });
+    expect(last).toMatchObject({ height: 2.2 });
   }
 });
 
 test('a line that leads to a figure, and a heading before it, go to the next page with the figure', () => {
   const figure: FlowBlock = { kind: 'drawn', width: 20, height: 60, draw: () => [] };
-  const filled = Array.from({ length: 26 }, () => paragraph('full'));
+  const filled = Array.from({ length: 34 }, () => paragraph('full'));
   const { pages } = flow([...filled, heading('layout'), paragraph('piece 1 of 3'), figure], area);
   const words = pages.map((page) => page.flatMap((one) => (one.kind === 'text' ? [one.text] : [])));
   expect(words[0]!.every((text) => text === 'full')).toBe(true);

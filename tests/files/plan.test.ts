@@ -8,7 +8,8 @@ import {
   type Sheet,
   strokesOf,
 } from '../../src/drawing/index.js';
-import { layoutBlocks, withFigures } from '../../src/drawing/plan/plan-figures.js';
+import { materialBlocks } from '../../src/drawing/plan/material-blocks.js';
+import { withFigures } from '../../src/drawing/plan/plan-figures.js';
 import type { OutputFile } from '../../src/files/folder/index.js';
 import { withMade } from '../../src/files/made/made.js';
 import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
@@ -48,11 +49,7 @@ const plan = (model: Model): Promise<Planned> => {
       async (all) => {
         const content = planOf(all, {});
         const paper = { ...all.papers, design: all.solids.design };
-        const blocks = [
-          ...setupPaper(paper),
-          ...glueUpPaper(paper),
-          ...layoutBlocks(all.papers, content.parts.layoutRows),
-        ];
+        const blocks = [...setupPaper(paper), ...glueUpPaper(paper), ...materialBlocks(all.papers, 'mm')];
         const figuresIn = (of: readonly Block[]) =>
           withFigures(of, content.parts, content.picture, 200).flatMap((block) =>
             block.kind === 'drawn'
@@ -84,40 +81,46 @@ const JIG = jig as unknown as Model;
 const textsOf = ({ entities }: Sheet): readonly string[] =>
   strokesOf(entities).flatMap((one) => (one.kind === 'text' ? [one.text] : []));
 
-test('a plan leads from the cover and the print test by way of tools, wood, drawings and cards to the checks and the templates', async () => {
+test('a plan goes with the day: the piece, wood, tools, boards, joints, cards, the order, the glue; the rest behind', async () => {
   const { content } = await plan(STOOL);
   const titles = planSheets(content, 'A4').entries.map(({ title }) => title);
   expect(titles).toEqual([
     'Cover',
-    'Print test',
-    'Tools, cutters and router',
-    'Materials',
-    'Assembly and exploded view',
+    'The piece',
+    'Wood',
+    'Tools and print test',
     'Boards',
-    'Pieces to hold the work',
     'Joints',
     'Set-up cards',
     'Order of work',
-    'Tenons',
-    'Glue-up',
-    'What it bears',
-    'Finishing',
-    'Results of the checks',
+    'Tenons, glue-up and finish',
+    'Appendix: the figures in full',
     'Template: tread',
     'Template: left side',
   ]);
 });
 
-test('every board has its own drawing, left and right both', async () => {
+test('every board has its drawing, and boards that measure the same share one that names them all', async () => {
   for (const model of [STOOL, JIG]) {
     const { content } = await plan(model);
-    const { sheets } = planSheets(content, 'A4');
+    const boards = content.sections.find(({ title }) => title === 'Boards')!;
     for (const { board } of content.parts.solids.design.boards)
       expect(
-        sheets.filter(({ id }) => id === `board-${board.id}`),
+        boards.parts.filter(({ title }) => ` ${title},`.includes(` ${board.name},`)),
         board.id,
       ).toHaveLength(1);
   }
+  const { content } = await plan(STOOL);
+  const shared = content.sections.flatMap(({ parts }) => parts.map(({ title }) => title));
+  expect(shared).toContain('LS left side, RS right side');
+});
+
+test('a plan of the stool has at most 16 pages before its appendix, and no page of a part but its last is under half full', async () => {
+  const { content } = await plan(STOOL);
+  expect(1 + content.sections.reduce((sum, { drafts }) => sum + drafts.length, 0)).toBeLessThanOrEqual(16);
+  for (const of of [content, (await plan(JIG)).content])
+    for (const { title, shares } of [...of.sections, ...of.appendix])
+      expect(Math.min(1, ...shares.slice(0, -1)), title).toBeGreaterThanOrEqual(0.5);
 });
 
 test('every page carries the revision and its number of all, and no two sheets share a name', async () => {

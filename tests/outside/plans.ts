@@ -30,13 +30,17 @@ export interface MadePlan {
 }
 
 /** Makes plans into a folder that is deleted after the file's tests; each once. */
-export function planWorkshop(): (of: Case, printScale?: PrintScale) => Promise<MadePlan> {
+export function planWorkshop(): (
+  of: Case,
+  printScale?: PrintScale,
+  units?: 'mm' | 'in' | 'dual',
+) => Promise<MadePlan> {
   const out = mkdtempSync(path.join(tmpdir(), 'tenonwright-plan-'));
   afterAll(() => rmSync(out, { recursive: true, force: true }));
   const made = new Map<string, Promise<MadePlan>>();
-  return (of, printScale) => {
-    const key = JSON.stringify([of.called, printScale]);
-    const known = made.get(key) ?? planned(of, printScale, path.join(out, String(made.size)));
+  return (of, printScale, units = 'mm') => {
+    const key = JSON.stringify([of.called, printScale, units]);
+    const known = made.get(key) ?? planned(of, printScale, path.join(out, String(made.size)), units);
     made.set(key, known);
     return known;
   };
@@ -47,14 +51,15 @@ export const planned = (
   { model, values }: Case,
   printScale: PrintScale | undefined,
   stem: string,
+  units: 'mm' | 'in' | 'dual' = 'mm',
 ): Promise<MadePlan> =>
   withMade(
     {
       model,
       values: readParameters(model, values, 'mm'),
-      shop: builtInShop('mm'),
+      shop: builtInShop(units === 'in' ? 'in' : 'mm'),
       jig: jig.build(readParameters(jig, {}, 'mm')),
-      units: 'mm',
+      units: units === 'in' ? 'in' : 'mm',
       format: 'binary',
       curves: 'arcs',
       force: true,
@@ -62,7 +67,7 @@ export const planned = (
       progress: () => {},
     },
     async (all) => {
-      const options = printScale ? { printScale } : {};
+      const options = { units, ...(printScale ? { printScale } : {}) };
       const content = planOf(all, options);
       const files = await planFiles(all, await SUPPLIES.planFonts(), options);
       const file = (name: string) => `${stem}-${name.replaceAll('/', '-')}`;

@@ -3,15 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { makeBoard } from '../../src/board/index.js';
 import { TenonwrightError } from '../../src/errors.js';
 import { dot, frame, WORLD } from '../../src/frame/index.js';
+import { speaker } from '../../src/length/index.js';
 import { polygon } from '../../src/profile/index.js';
-import {
-  builtInShop,
-  faceWords,
-  type Holding,
-  inBoth,
-  type SetupCard,
-  setupCards,
-} from '../../src/shop/index.js';
+import { builtInShop, faceWords, type Holding, type SetupCard, setupCards } from '../../src/shop/index.js';
 import { planeOf } from './card-reader.js';
 import { off, worst } from './cut-by-cards.js';
 import { carded, made } from './made.js';
@@ -289,6 +283,6 @@ test('a slot off its place is brought back by half the difference of its walls',
   // cut 0.4 mm too far from the near face
   const [near, far] = [nearWall! + 0.4, farWall! - 0.4];
   expect((near - far - (nearWall! - farWall!)) / 2).toBeCloseTo(0.4, 9);
-  expect(correction).toContain(`(near wall − far wall) − (${inBoth(nearWall! - farWall!)})`);
+  expect(correction).toContain(`(near wall − far wall) − (${speaker('mm').length(nearWall! - farWall!)})`);
   expect(correction).toContain('a positive one moves the slot towards the near face');
 });

@@ -81,8 +81,7 @@ const layoutsAt = (
   const known = knownOf(solid).layouts;
   return (labelled) => {
     const key = `${factor} ${labelled} ${units} ${projection}`;
-    const layout =
-      known.get(key) ?? boardLayout(solid.board, drawn, factor, [0, 0], units, labelled);
+    const layout = known.get(key) ?? boardLayout(solid.board, drawn, factor, [0, 0], units, labelled);
     known.set(key, layout);
     return layout;
   };

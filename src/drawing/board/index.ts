@@ -1,3 +1,3 @@
-export { type MarkedFeature, markedFeatures } from './board-features.js';
 export { boardFigure, type DrawingOptions, type ScaledFigure } from './board-drawing.js';
+export { type MarkedFeature, markedFeatures } from './board-features.js';
 export { featureTable } from './feature-table.js';

@@ -35,7 +35,10 @@ export function barFigure(row: BarRow, room: number): DrawnFigure {
         );
       return [
         ...lines.map((line, i) =>
-          letters([x, y + height - (i + 1) * LEADING + 1], line, { height: BODY, ...(i < bold ? { bold: true } : {}) }),
+          letters([x, y + height - (i + 1) * LEADING + 1], line, {
+            height: BODY,
+            ...(i < bold ? { bold: true } : {}),
+          }),
         ),
         { ...box(BAR[0] * Math.min(1, Math.max(0.01, row.share))), fill: 'ink' },
         box(BAR[0]),

@@ -9,21 +9,21 @@ import type { DrawingOptions, ScaledFigure } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
 import {
   type Box,
+  bestPlace,
   dimensionRows,
   entitiesBox,
-  bestPlace,
-  path,
-  SMALL,
-  textWidth,
   letters,
   movedEntities,
+  path,
   roomOf,
   SCALES,
   type SheetEntity,
+  SMALL,
   STEP,
   type Stop,
   sayIn,
   stroke,
+  textWidth,
 } from '../sheet/index.js';
 import { type Section, sectionEntities, sectionOf, viewPoint } from '../view/index.js';
 

@@ -13,7 +13,9 @@ export function withCaption(figure: DrawnFigure, strong: string, rows: readonly 
     height,
     draw: ([x, y]) => [
       letters([x, y + height - BODY - 0.5], strong, { height: BODY, bold: true }),
-      ...lines.map((line, i) => letters([x, y + height - BODY - 0.5 - (i + 1) * LEADING], line, { height: BODY })),
+      ...lines.map((line, i) =>
+        letters([x, y + height - BODY - 0.5 - (i + 1) * LEADING], line, { height: BODY }),
+      ),
       ...figure.draw([x + (width - figure.width) / 2, y]),
     ],
   };

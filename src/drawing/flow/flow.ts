@@ -1,4 +1,4 @@
-import type { Box, SheetEntity } from '../sheet/index.js';
+import { type Box, type SheetEntity, wrappedTable } from '../sheet/index.js';
 import type { FlowBlock, Whole } from './drawn-figure.js';
 import { Filling } from './filling.js';
 import { setTable } from './set-table.js';
@@ -50,7 +50,7 @@ function setBlocks(on: Filling, blocks: readonly FlowBlock[], headings: Flowed['
         if (on.share > HALF) on.turn();
         return;
       case 'heading':
-        setHeading(on, block.text, block.level, figureAfter(blocks, i) ?? AFTER_HEADING);
+        setHeading(on, block.text, block.level, figureAfter(blocks, i) ?? tableAfter(blocks[i + 1], on.room));
         headings.push({ text: block.text, level: block.level, page: on.pages.length - 1 });
         return;
       case 'paragraph': {
@@ -83,20 +83,30 @@ function setBlocks(on: Filling, blocks: readonly FlowBlock[], headings: Flowed['
   });
 }
 
-function setWhole(on: Filling, { fit }: Whole, headings: Flowed['headings'][number][]): void {
-  let made = fit(on.below - 1);
+function setWhole(on: Filling, { fit: sized }: Whole, headings: Flowed['headings'][number][]): void {
+  let made = sized(on.below - 1);
   if (!made) {
     // what fits no page at all runs on
     const most = 1e4;
-    if (on.isFresh) made = fit(most);
+    if (on.isFresh) made = sized(most);
     else {
       const fresh = new Filling(on.area);
-      made = fit(fresh.below);
+      made = sized(fresh.below);
       if (made && on.share > HALF) on.turn();
-      made ??= fit(most);
+      made ??= sized(most);
     }
   }
   setBlocks(on, made ?? [], headings);
+}
+
+/** Height of a table's head and first rows, which do not part from the heading before them. */
+function tableAfter(next: FlowBlock | undefined, room: number): number {
+  if (next?.kind !== 'table') return AFTER_HEADING;
+  const { rows } = wrappedTable([next.head, ...next.rows], room);
+  return Math.max(
+    AFTER_HEADING,
+    rows.slice(0, 3).reduce((sum, { height }) => sum + height, 1),
+  );
 }
 
 /** Height of the figure after a block, with the line of words between them; undefined when none follows. */

@@ -34,7 +34,12 @@ export function setText(on: Filling, text: Words, indent = 0): void {
   for (const line of wrappedText(wordsOf(text), on.room - indent, BODY, bold)) {
     if (!on.holds(LEADING)) on.turn();
     on.y -= LEADING;
-    on.put(letters([on.left + indent, on.y + LEADING - BODY - 0.5], line, { height: BODY, ...(bold ? { bold } : {}) }));
+    on.put(
+      letters([on.left + indent, on.y + LEADING - BODY - 0.5], line, {
+        height: BODY,
+        ...(bold ? { bold } : {}),
+      }),
+    );
   }
   on.y -= BELOW - 1;
 }

@@ -56,7 +56,9 @@ export function coverPage(parts: CoverParts, paper: Paper): Draft {
 
   // from the foot upwards: the cautions, the contents, the job; the picture takes what is left
   let y = area.minY;
-  const before = [...design.notes, ...CAUTIONS].flatMap((note) => wrappedText(note, room, SMALL)).toReversed();
+  const before = [...design.notes, ...CAUTIONS]
+    .flatMap((note) => wrappedText(note, room, SMALL))
+    .toReversed();
   for (const row of before) {
     entities.push(letters([area.minX, y], row));
     y += LEADING;

@@ -12,7 +12,14 @@ import {
   partsList,
   partsTable,
 } from '../figure/index.js';
-import { type DrawnFigure, type FlowBlock, figureRows, heightOf, type Whole, withCaption } from '../flow/index.js';
+import {
+  type DrawnFigure,
+  type FlowBlock,
+  figureRows,
+  heightOf,
+  type Whole,
+  withCaption,
+} from '../flow/index.js';
 import { onBlank } from '../printed-template/index.js';
 import { blankWords, type DrawingUnits } from '../sheet/index.js';
 import { ROOM } from './plan-section.js';
@@ -71,7 +78,7 @@ export const assemblyBlocks = (solids: Solids, options: DrawingOptions): readonl
 export function boardBlocks(
   solids: readonly BoardSolid[],
   options: DrawingOptions,
-  { cards }: Pick<ShopPapers, 'cards'>
+  { cards }: Pick<ShopPapers, 'cards'>,
 ): readonly FlowBlock[] {
   const marks = boardMarks(solids.map(({ board }) => board.id));
   const kinds = new Map<string, BoardSolid[]>();

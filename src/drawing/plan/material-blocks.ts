@@ -83,7 +83,7 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
 
 /** The page says the unit once. */
 const bare = (size: CutRow['finished'], units: DrawingUnits): string =>
-  blankWords(size, units).replace(' mm', '');
+  units === 'mm' ? blankWords(size, units).replace(' mm', '') : blankWords(size, units);
 
 const roughWords = ({ rough, finished, scrap }: CutRow, units: DrawingUnits): string => {
   if (!rough) return 'not verified';
@@ -113,7 +113,12 @@ export function sawBlocks({ layouts, bills }: ShopPapers, rows: PlanParts['layou
             ['wood', 'item', 'm³', 'board feet'],
             bills.flatMap(({ material, items, total }) =>
               [...items, total].map((item) => {
-                const words = [material, item.what, fixed(item.volumeMm3 * 1e-9, 5), fixed(item.boardFeet, 2)];
+                const words = [
+                  material,
+                  item.what,
+                  fixed(item.volumeMm3 * 1e-9, 5),
+                  fixed(item.boardFeet, 2),
+                ];
                 return item === total ? words.map(strong) : words;
               }),
             ),

@@ -13,7 +13,14 @@ import { besideTable, type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
 import type { View } from '../view/index.js';
-import { aidFigures, assemblyBlocks, boardBlocks, jointBlocks, pieceBlocks, shapedAids } from './drawing-blocks.js';
+import {
+  aidFigures,
+  assemblyBlocks,
+  boardBlocks,
+  jointBlocks,
+  pieceBlocks,
+  shapedAids,
+} from './drawing-blocks.js';
 import { finishBlocks } from './finish-blocks.js';
 import { materialBlocks, sawBlocks } from './material-blocks.js';
 import { withFigures } from './plan-figures.js';
@@ -63,20 +70,12 @@ export function planContent(parts: PlanParts): PlanContent {
     section('Wood', 'wood', 'at the timber yard, at the saw', drawn(materialBlocks(papers, units))),
     section('Tools and print test', 'tools', 'before you begin', [
       ...drawn(toolBlocks(solids, papers, units)),
-      together(
-        [
-          heading('Print test'),
-          printTest(ROOM.width, parts.printScale),
-        ],
-        ROOM.width,
-      ),
+      together([heading('Print test'), printTest(ROOM.width, parts.printScale)], ROOM.width),
     ]),
     section('Boards', 'boards', 'at the bench', [
       heading('Boards', 1),
       ...boardBlocks([...solids.boards.values()], options, papers),
-      ...(aids.length > 0
-        ? [heading('Pieces to hold the work', 1), ...aidFigures(aids, options)]
-        : []),
+      ...(aids.length > 0 ? [heading('Pieces to hold the work', 1), ...aidFigures(aids, options)] : []),
     ]),
     design.joints.length > 0 &&
       section('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),

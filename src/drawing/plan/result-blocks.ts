@@ -1,5 +1,13 @@
 import type { Finding } from '../../checks/index.js';
-import { type Block, heading, paragraph, type ShopPapers, shareWords, strong, table } from '../../shop/index.js';
+import {
+  type Block,
+  heading,
+  paragraph,
+  type ShopPapers,
+  shareWords,
+  strong,
+  table,
+} from '../../shop/index.js';
 
 /** What the checks found: what did not pass in full, the rest in a line. */
 export function resultBlocks(findings: readonly Finding[], checks: readonly string[]): readonly Block[] {
@@ -26,7 +34,10 @@ export function resultBlocks(findings: readonly Finding[], checks: readonly stri
 }
 
 /** The loads and limits that come nearest to each other; all of them stand in the appendix. */
-export function bearingBlocks({ strength }: Pick<ShopPapers, 'strength'>, bars: readonly Block[]): readonly Block[] {
+export function bearingBlocks(
+  { strength }: Pick<ShopPapers, 'strength'>,
+  bars: readonly Block[],
+): readonly Block[] {
   const rows = bars.flatMap((block) => (block.kind === 'bars' ? block.rows : []));
   const nearest = rows.toSorted((a, b) => b.share - a.share).slice(0, NEAREST);
   return [

@@ -99,7 +99,8 @@ function widthsFor(rows: readonly (readonly Cell[])[], room: number): readonly n
         if (gain > (best?.gain ?? 1e-9)) best = { c, width, gain };
       }
     }
-    if (!best) return widths.map((width, c) => width + (left * (wanted[c]! - width)) / (sum(wanted) - sum(widths)));
+    if (!best)
+      return widths.map((width, c) => width + (left * (wanted[c]! - width)) / (sum(wanted) - sum(widths)));
     widths[best.c] = best.width;
   }
 }
@@ -139,11 +140,10 @@ export function drawnTable(at: Vec2, rows: readonly WrappedRow[], widths: readon
           text === ''
             ? []
             : [
-                letters(
-                  [lefts[c]! + PAD_X, tops[r]! - PAD_Y - BODY - i * LEADING],
-                  text,
-                  { height: BODY, ...(bold[c] ? { bold: true } : {}) },
-                ),
+                letters([lefts[c]! + PAD_X, tops[r]! - PAD_Y - BODY - i * LEADING], text, {
+                  height: BODY,
+                  ...(bold[c] ? { bold: true } : {}),
+                }),
               ],
         ),
       ),

@@ -1,5 +1,5 @@
 import type { Design } from '../../assembly/index.js';
-import { type Say } from '../../length/index.js';
+import type { Say } from '../../length/index.js';
 import { type CardCut, MARKING_OUT, markedWords, type SetupCard } from '../set-up/index.js';
 import { type Block, faceWords, paragraph } from '../words/index.js';
 import { hasRails } from './setup-settings.js';

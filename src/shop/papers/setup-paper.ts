@@ -95,10 +95,15 @@ const sifted = (told: Told, kept: (kind: (typeof KINDS)[number], one: string) =>
     ]),
   ) as unknown as Told;
 
-/** What every card says in the same words. */
+/** What every card says in the same words; a card alone keeps what it says. */
 const commonTo = (cards: readonly Told[]): Told =>
-  sifted(cards[0] ?? { settings: [], doubtful: [], cautions: [] }, (kind, one) =>
-    cards.every((card) => (card[kind] as readonly unknown[]).some((other) => JSON.stringify(other) === one)),
+  sifted(
+    cards[0] ?? { settings: [], doubtful: [], cautions: [] },
+    (kind, one) =>
+      (cards.length > 1 || kind === 'cautions') &&
+      cards.every((card) =>
+        (card[kind] as readonly unknown[]).some((other) => JSON.stringify(other) === one),
+      ),
   );
 
 const without = (told: Told, common: Told): Told =>
@@ -147,7 +152,7 @@ const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => 
     'Measure the depth of the first and the last mortise of a card: if they differ by more than 0.3 mm, the cutter is creeping (from memory: no source).',
   ]),
   heading('For all cards'),
-  table(['set', 'to'], common.settings),
+  ...(common.settings.length > 0 ? [table(['set', 'to'], common.settings)] : []),
   table(['cards', 'depth', 'passes'], alikeRows(passRows(cards, speaker(shop.units)))),
   ...unknown(cards),
 ];

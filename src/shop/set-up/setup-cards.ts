@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
-import { speaker } from '../../length/index.js';
 import { type Board, faces } from '../../board/index.js';
+import { speaker } from '../../length/index.js';
 import { routerSpeedLimit } from '../../tables/index.js';
 import type { JigAtHand, Shop } from '../at-hand/index.js';
 import { type Hand, handsOf, sawnWords } from '../boards/index.js';

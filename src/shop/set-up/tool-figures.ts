@@ -1,7 +1,7 @@
+import { speaker } from '../../length/index.js';
 import { SAME_SHANK } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
-import { speaker } from '../../length/index.js';
 import { judged, lacking } from './judged.js';
 import type { Figure } from './setup-card.js';
 
@@ -31,7 +31,12 @@ export function overallFigure(
 }
 
 /** Depth against the cutting edges. */
-export function edgesFigure(cutter: CutterAtHand | undefined, depth: number, shop: Shop, name: string): Figure {
+export function edgesFigure(
+  cutter: CutterAtHand | undefined,
+  depth: number,
+  shop: Shop,
+  name: string,
+): Figure {
   const missing = cutter?.cuttingLength === undefined ? [`the cutting length of the ${name}`] : [];
   const figure = judged(
     speaker(shop.units),
