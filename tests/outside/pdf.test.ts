@@ -346,7 +346,7 @@ for (const design of [stool, jig]) {
       expect(outlines.map(({ title, destpageposfrom1: page }) => [title, page])).toEqual(
         made.sets.A4.entries.map(({ title, sheet }) => [title, sheet + 1]),
       );
-      expect(outlines.find(({ title }) => title === 'Boards')!.kids.length).toBeGreaterThan(2);
+      expect(outlines.find(({ title }) => title === 'Boards')!.kids.length).toBeGreaterThan(1);
     },
   );
 }
@@ -474,7 +474,9 @@ testWith(
               String(to + 1),
               made.file('plan.a4.pdf'),
               '-',
-            ).matchAll(/(\d+\.\d) mm/g),
+            )
+              .replace(/\s+/g, ' ')
+              .matchAll(/(\d+\.\d) mm/g),
           ].map(([, mm]) => mm),
         );
         const figures = [
