@@ -368,10 +368,15 @@ export const FAULTS = [
     [
       [
         'glue-up: a stage longer than the glue is open',
-        'minutes(together) <= open',
-        'minutes(together) <= open * 2',
+        'minutesOf(together) > open',
+        'minutesOf(together) > 2 * open',
       ],
     ],
+  ),
+  ...faults(
+    'src/shop/clamps/clamps.ts',
+    ['tests/shop/clamps.test.ts'],
+    [['clamps: a stage is never ended for want of clamps', '> apart()', '> apart() + 9']],
   ),
   ...faults(
     'src/shop/glue-up/diagonals.ts',
