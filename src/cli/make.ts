@@ -29,12 +29,12 @@ const options = {
     help: 'where the views of a drawing stand; its symbol is on every sheet',
   }),
   drawingUnits: choice(['mm', 'in', 'dual'], {
-    derived: 'both, or inches alone with --units in',
+    derived: 'as --units says',
     help: 'units of the figures in drawings',
   }),
   printScale: text({
     derived: 'true size',
-    help: 'what the scale page measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
+    help: 'what the print test measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
   }),
   force: flag({ default: false, help: 'write cutting files even if checks failed; each says FAILED CHECKS' }),
   json,
