@@ -10,7 +10,7 @@ export interface MitredEnd {
   readonly long: 1 | -1;
   /** The joint whose tenons it meets. */
   readonly meets: string;
-  /** Air left between the two ends. */
+  /** Least air between the two ends; more where a depth that is told ends a tenon sooner. */
   readonly gap: number;
 }
 

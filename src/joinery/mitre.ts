@@ -51,12 +51,15 @@ export function mitred(
     const run = far[i] - near[i];
     // half the gap, square to the mitre, is more along the tenon
     const back = ((gap / 2) * Math.hypot(run, entered.thickness)) / entered.thickness;
-    if (run <= 0 || near[i] <= back) return undefined;
-    const { fit, options } = (i === 0 ? one : other).draft;
-    const into = far[i] - back;
+    const [laid, which] = i === 0 ? ([one, whichOfOne] as const) : ([other, whichOfOther] as const);
+    const { fit, options, sides } = laid.draft;
+    const isTold = options.depths?.[sides[which].board.id] !== undefined;
+    // in a mortise whose depth is told the whole end stays farther back
+    const into = Math.min(far[i] - back, isTold ? laid.depths[which] - fit.end : Number.POSITIVE_INFINITY);
+    if (run <= 0 || into <= run) return undefined;
     // a mortise deeper than the cutter at hand cuts cannot be made
     const deep = Math.ceil((into + fit.end) / LENGTH_STEP - SAME_POINT) * LENGTH_STEP;
-    if (deep > (options.deepest ?? Number.POSITIVE_INFINITY)) return undefined;
+    if (!isTold && deep > (options.deepest ?? Number.POSITIVE_INFINITY)) return undefined;
     return {
       angleDeg: (Math.atan2(run, entered.thickness) * 180) / Math.PI,
       long: dot(entered.place.y, mate.into) > 0 ? 1 : -1,

@@ -50,6 +50,8 @@ export interface Table {
   readonly setback?: number;
   readonly top?: boolean;
   readonly options?: JoinOptions;
+  /** Depth told for the mortises in the legs. */
+  readonly depth?: number;
 }
 
 /** Four legs, four aprons flush with their tops, and a top on the legs if asked. */
@@ -72,9 +74,11 @@ export function table(of: Table = {}): Design {
     away('right-apron', [width - 2 * leg, wide, thick], [length - setback - thick, leg, up]),
     ...(of.top ? [lying('top', [length + 40, width + 40, 25], [-20, -20, height])] : []),
   ];
+  const into = (leg: string): JoinOptions =>
+    of.depth === undefined ? options : { ...options, depths: { [leg]: of.depth } };
   const joints = corners.flatMap(([depth, hand]): JoinRequest[] => [
-    { a: `${depth}-apron`, b: `${depth}-${hand}-leg`, options },
-    { a: `${hand}-apron`, b: `${depth}-${hand}-leg`, options },
+    { a: `${depth}-apron`, b: `${depth}-${hand}-leg`, options: into(`${depth}-${hand}-leg`) },
+    { a: `${hand}-apron`, b: `${depth}-${hand}-leg`, options: into(`${depth}-${hand}-leg`) },
     ...(of.top ? [{ a: 'top', b: `${depth}-${hand}-leg` }] : []),
   ]);
   return design(boards, joints, 'table');

@@ -59,6 +59,17 @@ describe('two aprons that meet in a leg', () => {
     for (const depth of depths(mitredAt - 0.5)) expect(depth).toBeLessThan(mitredAt - 0.5);
   });
 
+  test('stop short of the bottom of mortises whose depth is told, though a mitre would take them deeper', async () => {
+    const deep = 45 / 2 + 5.8 / 2 - Math.SQRT1_2 + 1;
+    for (const depth of [deep - 2, deep - 0.5, deep, deep + 2]) {
+      const of = table({ depth });
+      const { mitreB, intoB } = joint(of, 'front-apron/front-left-leg').tenons[0]!;
+      expect(mitreB!.angleDeg).toBeCloseTo(45, 9);
+      expect(intoB).toBeCloseTo(Math.min(depth, deep) - 1, 9);
+      expect(await errors(of), `${depth} mm deep`).toEqual([]);
+    }
+  });
+
   test('keep the gap asked for between their ends, measured on the solids, and lie on all sides within their mortises', async () => {
     for (const endGap of [0.5, 1, 2]) {
       const of = table({ options: { endGap } });
