@@ -10,7 +10,6 @@ export * from './leg-between.js';
 export * from './mechanism.js';
 export * from './mirrored.js';
 export type { PlacedBoard } from './placed-board.js';
-export * from './repeated.js';
 export * from './trimmed.js';
 export * from './use.js';
 export { usedFace } from './used-face.js';

@@ -6,8 +6,6 @@ import {
   mirrored,
   type PlacedBoard,
   planeOf,
-  repeatedAlong,
-  repeatedRound,
   trimmed,
   trimmedTo,
 } from '../../src/assembly/index.js';
@@ -355,43 +353,7 @@ test('a mirrored board names its faces as they lie: a hole in the one edge is in
   expect(image.slots[0]!.face).toBe('opposite-face');
 });
 
-test('copies along a line stand a step apart, and copies round a line share the turn', async () => {
-  const slat: PlacedBoard = {
-    board: makeBoard({ id: 'slat', blank: { length: 300, width: 40, thickness: 12 } }),
-    place: frame([0, 0, 50], [0, -1, 0], [0, 0, 1]),
-  };
-  const row = repeatedAlong(slat, 4, [60, 5, 0]);
-  expect(row.map(({ board }) => board.id)).toEqual(['slat-1', 'slat-2', 'slat-3', 'slat-4']);
-  expect(row.map(({ place }) => place.origin)).toEqual([
-    [0, 0, 50],
-    [60, 5, 50],
-    [120, 10, 50],
-    [180, 15, 50],
-  ]);
-  const legs = repeatedRound(legOf(8, 12), 3, [10, 20, 0]);
-  await onSolids(asDesign(legs), ({ boards }) => {
-    const feet = [...boards.values()].map(({ body }) => onPlane(body, levelAt(0)));
-    expect(feet.map((foot) => foot.length)).toEqual([4, 4, 4]);
-    const middles = feet.map((foot) => foot.reduce((sum, p) => add(sum, scale(p, 1 / 4)), [0, 0, 0] as Vec3));
-    const out = middles.map(([x, y]) => Math.hypot(x - 10, y - 20));
-    expect(out[1]).toBeCloseTo(out[0]!, 3);
-    expect(out[2]).toBeCloseTo(out[0]!, 3);
-    // a triangle with equal sides: R·√3
-    for (const [a, b] of [
-      [0, 1],
-      [1, 2],
-      [2, 0],
-    ] as const)
-      expect(Math.hypot(middles[a]![0] - middles[b]![0], middles[a]![1] - middles[b]![1])).toBeCloseTo(
-        out[0]! * Math.sqrt(3),
-        3,
-      );
-  });
-});
-
-test('a board with mortises is neither mirrored nor repeated, nor any board half a time', () => {
+test('a board with mortises is not mirrored', () => {
   const board = { ...handed, mortises: [{}] } as unknown as typeof handed;
   expect(() => mirrored({ board, place: WORLD }, levelAt(0), 'x')).toThrow(/before they are joined/);
-  expect(() => repeatedAlong({ board, place: WORLD }, 2, [1, 0, 0])).toThrow(/before they are joined/);
-  expect(() => repeatedRound({ board: handed, place: WORLD }, 1.5)).toThrow(/whole number/);
 });
