@@ -6,7 +6,6 @@ export * from './explode.js';
 export { fasten } from './fasten.js';
 export type { Fastening, FastenRequest } from './fastening.js';
 export type { Fastened } from './held-screw.js';
-export * from './leg-between.js';
 export * from './mechanism.js';
 export * from './mirrored.js';
 export type { PlacedBoard } from './placed-board.js';
