@@ -34,6 +34,10 @@ export function fasten(held: PlacedBoard, to: PlacedBoard, request: FastenReques
   const run = directionOut(touch.plane, [box.along[0], box.along[1], 0]);
   const up = touch.plane.z;
   const grain = held.place.x;
+  if (Math.abs(dot(grain, up)) > Math.SQRT1_2)
+    refuse(
+      `the end of ${held.board.name} stands against ${to.board.name}, and neither a button nor a screw holds in end grain: hold it by a face or an edge, or join it by tenons`,
+    );
   const along = unit(cross(grain, up));
   const count =
     request.count ?? Math.max(2, Math.ceil((box.length - 2 * FASTEN.fromEnd) / FASTEN.spacing) + 1);

@@ -122,7 +122,9 @@ function requireReplaceable(folder: string): Seen | undefined {
       requireOwned(folder, folder);
       return seen;
     } catch (error) {
-      if (identity(folder) === before || tries === TRIES) throw error;
+      // a swap that found its new set gone puts the old one back: the same folder, away for a moment
+      const away = codeOf(error) === 'ENOENT';
+      if ((identity(folder) === before && !away) || tries === TRIES) throw error;
     }
   }
 }

@@ -30,6 +30,21 @@ test('a top held by slotted screws may move as far as its wood does', async () =
   expect(await errors(TOP)).toEqual([]);
 });
 
+test('nothing is held by its end: neither a button nor a screw holds in end grain', () => {
+  const shelf = [
+    'design: shelf',
+    'wood: white ash',
+    'piece: [420, 300, 500]',
+    'boards:',
+    '  side: { grain: up, face: left, left: piece, thick: 22, like: piece, mirrored: left-right }',
+    '  shelf: { grain: left-right, face: up, between: left side and right side, thick: 22, bottom: 200, like: side }',
+    'held:',
+    '  shelf to side: { by: slotted screws }',
+    '',
+  ].join('\n');
+  expect(() => builtPiece(shelf)).toThrow(/the end of shelf stands against left side.*join it by tenons/);
+});
+
 test('a panel cuts the grooves it sits in, and is held by all four boards round it', () => {
   const { captives, boards } = builtPiece(shippedPiece('panelled-door'));
   expect(

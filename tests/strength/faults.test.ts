@@ -72,8 +72,8 @@ describe('a fault of standing or strength is found, and the cure that is told en
     [
       'thin sides of cedar',
       of('height', 'sideThickness', 'wood'),
-      { height: '500', wood: 'western red cedar' },
-      'tenons-sheared',
+      { height: '500', 'side-thickness': '18', wood: 'western red cedar' },
+      'board-crushed',
     ],
     // raked sides push apart: of the weakest wood the stretcher's joints are warned of, of ash they are not
     ['a stool of pine', of('rake', 'stretcherWidth', 'wood'), { wood: PINE }, 'joint-pulled'],

@@ -1,4 +1,4 @@
-import { fixed, trimmed } from '../../length/index.js';
+import { fixed } from '../../length/index.js';
 import type { ShopPapers, WorkKind } from '../../shop/index.js';
 import { type DrawingUnits, sayIn } from '../sheet/index.js';
 
@@ -68,7 +68,7 @@ export function jobWords(papers: ShopPapers, units: DrawingUnits): readonly (rea
           ({ material, boardFeet, thickness }) =>
             `${fixed(boardFeet, 1)} board feet of ${material}, at least ${say(thickness)} thick`,
         ),
-        ...(glue.grams > 0 ? [`${trimmed(Math.ceil(glue.grams), 0)} g of wood glue`] : []),
+        ...(glue.grams > 0 ? [`about ${fixed(glue.grams, 0)} g of wood glue`] : []),
       ].join('; '),
     ],
   ];

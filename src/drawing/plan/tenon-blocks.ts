@@ -31,7 +31,7 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
       ...alikeRows(
         tenons.map(({ mark, clearance, edges, grooves }) => [
           mark,
-          `air of ${clearanceWords(clearance, units)} over both cheeks; edges rounded to a radius of ${say(edges.find(({ style }) => style === 'round')?.size ?? 0)}; ${grooves.perCheek} grooves on each cheek, ${trimmed(grooves.width, 1)} × ${trimmed(grooves.depth, 1)} mm`,
+          `air of ${clearanceWords(clearance, units)} over both cheeks; edges rounded to a radius of ${say(edges.find(({ style }) => style === 'round')?.size ?? 0)}; ${grooves.perCheek} groove${grooves.perCheek === 1 ? '' : 's'} on each cheek, ${trimmed(grooves.width, 1)} × ${trimmed(grooves.depth, 1)} mm`,
         ]),
       ).map(([of, text]) => `${of}: ${text}.`),
       ...alikeRows(tenons.map(({ mark, slot }) => [mark, slot.text])).map(([of, text]) => `${of}: ${text}.`),
