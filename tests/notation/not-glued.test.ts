@@ -37,7 +37,7 @@ test('nothing is held by its end: neither a button nor a screw holds in end grai
     'piece: [420, 300, 500]',
     'boards:',
     '  side: { grain: up, face: left, left: piece, thick: 22, like: piece, mirrored: left-right }',
-    '  shelf: { grain: left-right, face: up, between: left side and right side, thick: 22, bottom: 200, like: side }',
+    '  shelf: { grain: left-right, face: up, between: left side and right side, thick: 22, bottom: 200 short of side, like: side }',
     'held:',
     '  shelf to side: { by: slotted screws }',
     '',
