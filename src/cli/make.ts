@@ -37,6 +37,10 @@ const options = {
     help: 'what the print test measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
   }),
   force: flag({ default: false, help: 'write cutting files even if checks failed; each says FAILED CHECKS' }),
+  listFiles: flag({
+    default: false,
+    help: 'print every file with its size, not only the ones to open first',
+  }),
   json,
   quiet,
 };

@@ -1,4 +1,4 @@
-import { relative } from 'node:path';
+import { basename, dirname, relative, sep } from 'node:path';
 import type { Design } from '../assembly/index.js';
 import { type Finding, type Level, remedyWords } from '../checks/index.js';
 import { fixed, type Say, trimmed } from '../length/index.js';
@@ -61,11 +61,38 @@ const more = (others: readonly Finding[]): string =>
     ? ''
     : ` (and ${others.length} more like it: ${others.map(({ subjects }) => some(subjects)).join(', ')})`;
 
-/** Files with their sizes, as paths from the folder the person stands in. */
-export function printFiles(files: readonly MadeFile[], cwd: string, width: number): string {
-  const rows = files.map(({ path, bytes }) => [relative(cwd, path), size(bytes)]);
+/** The file to open first, best first: which it is depends on the kinds of file that were asked for. */
+const FIRST: readonly (readonly [name: string, what: string])[] = [
+  ['plan.a4.pdf', 'the plan, to build from (plan.letter.pdf for Letter paper)'],
+  ['preview.html', 'the piece to turn, in any browser'],
+];
+
+/** How many files there are and which to open first; each with its size when asked. Paths from the folder the person stands in. */
+export function printFiles(files: readonly MadeFile[], cwd: string, width: number, all: boolean): string {
   const total = files.reduce((sum, { bytes }) => sum + bytes, 0);
-  return `\nFiles: ${files.length}, ${size(total)}\n${table(rows, width)}`;
+  const first = FIRST.flatMap(([name, what]) =>
+    files.filter(({ path }) => basename(path) === name).map(({ path }) => [relative(cwd, path), what]),
+  );
+  const count = `\nFiles: ${files.length}, ${size(total)}`;
+  return [
+    all
+      ? `${count}\n${table(
+          files.map(({ path, bytes }) => [relative(cwd, path), size(bytes)]),
+          width,
+        )}`
+      : '',
+    all || files.length === 0
+      ? ''
+      : `${count}, in ${relative(cwd, commonFolder(files))} (--list-files lists them)\n`,
+    first.length === 0 ? '' : `\nOpen first\n${table(first, width)}`,
+  ].join('');
+}
+
+/** The folder all files lie in. */
+function commonFolder(files: readonly MadeFile[]): string {
+  const [first = [], ...others] = files.map(({ path }) => dirname(path).split(sep));
+  const end = first.findIndex((part, i) => others.some((other) => other[i] !== part));
+  return first.slice(0, end < 0 ? undefined : end).join(sep);
 }
 
 /** What is not as it was on the last run into the same folder: so that no two sheets of different runs are mixed. */

@@ -6,7 +6,17 @@ import { columnsOf, type Surroundings } from './surroundings.js';
 /** Prints what came of a run: the summary alone as JSON, only errors when quiet, else figures, findings and files. */
 export function showResult(
   result: MakeResult,
-  { json, quiet, units }: { readonly json: boolean; readonly quiet: boolean; readonly units: Units },
+  {
+    json,
+    quiet,
+    units,
+    listFiles = false,
+  }: {
+    readonly json: boolean;
+    readonly quiet: boolean;
+    readonly units: Units;
+    readonly listFiles?: boolean;
+  },
   { out, err, cwd, ...around }: Surroundings,
 ): void {
   const width = columnsOf({ out, err, cwd, ...around });
@@ -21,7 +31,8 @@ export function showResult(
   }
   out.write(printDesign(result.design, speaker(units), width));
   out.write(printFindings(result.findings, width));
-  if (result.written) out.write(printFiles(result.files, cwd, width));
   out.write(printChanges(result.changes, width));
   out.write(printHeldBack(result.heldBack, width));
+  // last, for it says what to do next
+  if (result.written) out.write(printFiles(result.files, cwd, width, listFiles));
 }

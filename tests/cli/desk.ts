@@ -28,10 +28,12 @@ export async function atDesk(
   given: Partial<Surroundings> & {
     readonly findings?: readonly Finding[];
     readonly changes?: readonly string[];
+    /** Paths within the design's folder. */
+    readonly files?: readonly string[];
     readonly fault?: Error;
   } = {},
 ): Promise<Ran> {
-  const { findings = [], changes = [], fault, ...around } = given;
+  const { findings = [], changes = [], files = ['rail.stl'], fault, ...around } = given;
   const asked: ['make' | 'check', MakeRequest][] = [];
   let out = '';
   let err = '';
@@ -47,7 +49,11 @@ export async function atDesk(
       files:
         which === 'check'
           ? []
-          : [{ path: `${request.out}/small/rail.stl`, bytes: 12_345, sha256: '0'.repeat(64) }],
+          : files.map((name) => ({
+              path: `${request.out}/small/${name}`,
+              bytes: 12_345,
+              sha256: '0'.repeat(64),
+            })),
       summary: { design: request.model.name, values: request.values } as unknown as MakeResult['summary'],
       written: which === 'make',
       heldBack: which === 'make' && failed ? ['left-side.mm.dxf'] : [],

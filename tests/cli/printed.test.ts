@@ -6,11 +6,20 @@ const findings = [finding('note'), finding('error'), finding('warning')];
 
 describe('make and check print', () => {
   test('findings with errors first, files with sizes, and what is held back', async () => {
-    const { out } = await atDesk(['make', 'small'], { findings, columns: 200 });
+    const { out } = await atDesk(['make', 'small', '--list-files'], { findings, columns: 200 });
     expect(out).toMatch(/Findings: 1 error, 1 warning, 1 note\nerror [\s\S]*\nwarning [\s\S]*\nnote /);
     expect(out).toMatch(/shorten it by 4\.5 mm/);
     expect(out).toMatch(/\nout\/small\/rail\.stl +12\.3 kB\n/);
     expect(out).toMatch(/Not written.*left-side\.mm\.dxf/);
+  });
+
+  test('last which file to open first, best first, and no long list unless it is asked for', async () => {
+    const files = ['preview.html', 'stl/rail.stl', 'plan.a4.pdf'];
+    const { out } = await atDesk(['make', 'small'], { files, columns: 200 });
+    expect(out).toContain('\nFiles: 3, 37.0 kB, in out/small (--list-files lists them)\n');
+    expect(out).toMatch(/\nOpen first\nout\/small\/plan\.a4\.pdf .*\nout\/small\/preview\.html .*\n$/);
+    expect(out).not.toContain('rail.stl');
+    expect((await atDesk(['make', 'small'])).out).not.toContain('Open first');
   });
 
   test('what changed since the last run, a line each, and nothing of it on a first run', async () => {
