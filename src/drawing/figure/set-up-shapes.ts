@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../frame/index.js';
 import { obround, segments } from '../../profile/index.js';
 import type { SetupCard } from '../../shop/index.js';
-import { type LineKind, letters, path, type Stroke, stroke } from '../sheet/index.js';
+import { type LineKind, letters, path, SMALL, type Stroke, stroke } from '../sheet/index.js';
 import { RAIL, type SetUpSize, STOP } from './set-up-size.js';
 
 /** Where the set-up comes to lie on the sheet. */
@@ -24,25 +24,38 @@ export function setUpShapes(card: SetupCard, size: SetUpSize, on: OnSheet): read
   ];
 }
 
-function work({ nearRail, farRail }: SetupCard, { reach }: SetUpSize, on: OnSheet): readonly Stroke[] {
+/** Air between words and the line they stand on, mm on the sheet. */
+const AIR = 0.8;
+
+function work(card: SetupCard, { reach }: SetUpSize, on: OnSheet): readonly Stroke[] {
+  const { nearRail, farRail, travelling, window } = card;
   if (!nearRail) return [];
   const [near, far] = [nearRail.toWork, farRail?.toWork ?? 40];
+  // between what travels and the right stop nothing lies but the centre line
+  const [x, y] = on.at(window ? reach * 0.75 : travelling.along / 2, 0);
   return [
     box(on, 'neighbour', [-reach * 0.97, -near], [reach * 0.97, far]),
-    letters(on.at(reach * 0.62, (far - near) / 2 - 2), 'work'),
+    // what is too thin to write in lies between two rails with names
+    ...(far * on.factor < SMALL + 3 * AIR ? [] : [letters([x, y + AIR], 'work', { anchor: 'middle' })]),
   ];
 }
 
+/** Rails are too thin to write in: their names stand beyond them, clear of the dimensions of stops and mortise. */
 function rails(card: SetupCard, { near, far, reach }: SetUpSize, on: OnSheet): readonly Stroke[] {
-  const rail = (from: number, to: number, words: string): readonly Stroke[] => [
-    box(on, 'visible', [-reach, from], [reach, to]),
-    letters(on.at(-reach * 0.82, (from + to) / 2), words),
-  ];
-  const { nearRail, farRail, guideOffset } = card;
+  const { nearRail, farRail, guideOffset, stopDistance, mortiseLength, window } = card;
+  const left = window ? -reach : -stopDistance;
+  const rail = (from: number, words: string): readonly Stroke[] => {
+    const to = from + RAIL;
+    const [x, y] = from < 0 ? on.at(left, from) : on.at(mortiseLength / 2, to);
+    return [
+      box(on, 'visible', [-reach, from], [reach, to]),
+      letters([x + AIR, from < 0 ? y - AIR - SMALL : y + AIR], words),
+    ];
+  };
   return [
-    ...(nearRail ? rail(-near - RAIL, -near, 'near rail') : []),
-    ...(farRail ? rail(far, far + RAIL, 'far rail') : []),
-    ...(guideOffset === undefined ? [] : rail(guideOffset, guideOffset + RAIL, 'guide board')),
+    ...(nearRail ? rail(-near - RAIL, 'near rail') : []),
+    ...(farRail ? rail(far, 'far rail') : []),
+    ...(guideOffset === undefined ? [] : rail(guideOffset, 'guide board')),
   ];
 }
 
