@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import type { ShopPapers } from '../../shop/index.js';
+import { type ShopPapers, strong } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
 import {
   type Draft,
@@ -13,6 +13,7 @@ import {
   type SheetEntity,
   SMALL,
   sizeWords,
+  type WrappedTable,
   wrappedTable,
   wrappedText,
 } from '../sheet/index.js';
@@ -63,20 +64,23 @@ export function coverPage(parts: CoverParts, paper: Paper): Draft {
     entities.push(letters([area.minX, y], row));
     y += LEADING;
   }
-  const table = (head: string, rows: readonly (readonly string[])[]) => {
-    const wrapped = wrappedTable(rows, room);
-    const tall = wrapped.rows.reduce((sum, row) => sum + row.height, 0);
+  const table = (head: string, { widths, rows }: WrappedTable) => {
+    const tall = rows.reduce((sum, row) => sum + row.height, 0);
     y += tall + 1;
-    entities.push(drawnTable([area.minX, y], wrapped.rows, wrapped.widths));
+    entities.push(drawnTable([area.minX, y], rows, widths));
     y += 2;
     entities.push(letters([area.minX, y], head, { height: 3.5, bold: true }));
     y += 8;
   };
-  table(`Which paper to take where (this file is for ${paper})`, [
-    ['pages', 'what', 'take it'],
-    ...parts.contents.map(({ title, pages, place }) => [pages, title, place]),
-  ]);
-  table('The job', [['', ''], ...jobWords(parts.papers, parts.units)].slice(1) as string[][]);
+  const contents = parts.contents.map(({ title, pages, place }) => [pages, title, place]);
+  table(
+    `Which paper to take where (this file is for ${paper})`,
+    wrappedTable([['pages', 'what', 'take it'], ...contents], room),
+  );
+  // its first column is its head
+  const job = jobWords(parts.papers, parts.units).map(([name, words]) => [strong(name), words]);
+  const { widths, rows } = wrappedTable([['', ''], ...job], room);
+  table('The job', { widths, rows: rows.slice(1) });
 
   const box = viewBox(parts.picture);
   const [low, high] = [y, top - 2];

@@ -37,5 +37,5 @@ export { inOrder, type Stop } from './stop.js';
 export { columnWidths, ROW_HEIGHT, tableAt } from './table.js';
 export { type Box, boxesOverlap, boxInside, fittedText, textBox, textWidth } from './text-width.js';
 export { type Draft, finishSheets, type SheetSet, stampOver } from './title-block.js';
-export { drawnTable, type WrappedRow, wrappedTable } from './wrapped-table.js';
+export { drawnTable, type WrappedRow, type WrappedTable, wrappedTable } from './wrapped-table.js';
 export { wrappedText } from './wrapped-text.js';

@@ -124,16 +124,17 @@ function lineCount(words: readonly number[], width: number): number {
   return lines;
 }
 
-/** The rows of a broken table as one ruled table; the first is its head. */
+/** The rows of a broken table as one ruled table; a first row that is bold throughout is its head. */
 export function drawnTable(at: Vec2, rows: readonly WrappedRow[], widths: readonly number[]): Table {
   const lefts = [at[0]];
   for (const width of widths) lefts.push(lefts.at(-1)! + width);
   const tops = [at[1]];
   for (const { height } of rows) tops.push(tops.at(-1)! - height);
   const [right, bottom] = [lefts.at(-1)!, tops.at(-1)!];
+  const headed = rows[0]?.bold.every((one) => one);
   const parts: Stroke[] = [
     ...lefts.map((x) => stroke('table', [x, at[1]], [x, bottom])),
-    ...tops.map((y, i) => stroke(i === 1 ? 'visible' : 'table', [at[0], y], [right, y])),
+    ...tops.map((y, i) => stroke(i === 1 && headed ? 'visible' : 'table', [at[0], y], [right, y])),
     ...rows.flatMap(({ lines, bold }, r) =>
       lines.flatMap((cell, c) =>
         cell.flatMap((text, i) =>
