@@ -3,7 +3,7 @@ import type { DrawnFigure } from '../flow/index.js';
 import { type DrawingUnits, movedEntities, type Projection, SCALES, type Scale } from '../sheet/index.js';
 import { viewOf } from '../view/index.js';
 import { boardLayout, type DrawnView } from './board-layout.js';
-import { boardViews } from './board-views.js';
+import { boardViews, isTelling } from './board-views.js';
 
 /** How drawings are made. */
 export interface DrawingOptions {
@@ -20,14 +20,17 @@ export interface ScaledFigure extends DrawnFigure {
  * The drawing of one board: its face, edge and end with hidden lines, every feature set out from the reference edge and end.
  *
  * @param room mm on the sheet
+ * @param views `telling`: an edge or end that shows neither a cut nor a bevel is left out, for its size is said beside the drawing
  * @returns at the largest scale that fits; undefined when none does
  */
 export function boardFigure(
   solid: BoardSolid,
   options: DrawingOptions,
   room: { readonly width: number; readonly height: number },
+  views: 'all' | 'telling' = 'all',
 ): ScaledFigure | undefined {
-  const drawn = drawnViews(solid, options.projection);
+  const all = drawnViews(solid, options.projection);
+  const drawn = views === 'all' ? all : all.filter(({ view }) => isTelling(solid.board, view));
   const fits = ({ minX, maxX, minY, maxY }: Layout['box']) =>
     maxX - minX <= room.width && maxY - minY <= room.height;
   for (const scale of SCALES) {
@@ -80,7 +83,7 @@ const layoutsAt = (
 ): ((labelled: boolean) => Layout) => {
   const known = knownOf(solid).layouts;
   return (labelled) => {
-    const key = `${factor} ${labelled} ${units} ${projection}`;
+    const key = `${factor} ${labelled} ${units} ${projection} ${drawn.length}`;
     const layout = known.get(key) ?? boardLayout(solid.board, drawn, factor, [0, 0], units, labelled);
     known.set(key, layout);
     return layout;

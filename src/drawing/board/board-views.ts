@@ -2,6 +2,7 @@ import type { Board } from '../../board/index.js';
 import { dot, type Frame, scale, type Vec3, WORLD } from '../../frame/index.js';
 import type { Side } from '../dimension/index.js';
 import type { Projection } from '../sheet/index.js';
+import { bevelStops } from './board-stops.js';
 
 /** A view of a board in its own frame, and which side of the main view it stands on. */
 export interface BoardView {
@@ -28,8 +29,7 @@ export const FACING = 0.9;
  * where something is cut into both.
  */
 export function boardViews(board: Board, projection: Projection): readonly BoardView[] {
-  const cuts = [...board.mortises, ...board.holes, ...board.slots, ...board.grooves];
-  const into = (direction: Vec3) => cuts.filter((cut) => dot(cut.at.z, direction) > FACING).length;
+  const into = (direction: Vec3) => cutsInto(board, direction);
   // seen from the reference face the board is turned over about its length
   const main: Frame = into([0, 0, -1]) > into([0, 0, 1]) ? { ...WORLD, y: [0, -1, 0], z: [0, 0, -1] } : WORLD;
   const beside = (role: 'edge' | 'end', sides: readonly [Side, Side]): BoardView[] => {
@@ -47,6 +47,17 @@ export function boardViews(board: Board, projection: Projection): readonly Board
     ...beside('edge', ['below', 'above']),
     ...beside('end', ['right', 'left']),
   ];
+}
+
+/** Whether a view shows what no other does: the face, cuts into an edge or end, the slope of a bevel. */
+export const isTelling = (board: Board, { role, frame }: BoardView): boolean =>
+  role === 'face' ||
+  cutsInto(board, frame.z) > 0 ||
+  bevelStops(board).some(({ axis }) => axis === (role === 'edge' ? 0 : 1));
+
+function cutsInto({ mortises, holes, slots, grooves }: Board, direction: Vec3): number {
+  return [...mortises, ...holes, ...slots, ...grooves].filter((cut) => dot(cut.at.z, direction) > FACING)
+    .length;
 }
 
 /** The view next to a view, from one of its sides. */

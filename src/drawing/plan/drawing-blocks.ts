@@ -164,14 +164,14 @@ export function shapedAids(solids: Solids, aids: readonly Aid[]): readonly Board
 }
 
 /** An aid's drawing, mm: two stand side by side. */
-const AID = { width: 84, height: 56 };
+const AID = { width: 88, height: 58 };
 
 /** Pieces to hold the work, small, each with its name and what is cut above it. */
 export const aidFigures = (aids: readonly BoardSolid[], options: DrawingOptions): readonly FlowBlock[] =>
   figureRows(
     aids.flatMap((solid): readonly DrawnFigure[] => {
       const { board } = solid;
-      const figure = boardFigure(solid, options, AID);
+      const figure = boardFigure(solid, options, AID, 'telling');
       const [, ...rows] = featureTable(board, options.units);
       const cuts = rows.map((row) => row.filter((cell) => cell !== '').join(', ')).join('; ');
       return figure
