@@ -201,7 +201,7 @@ test('a figure belongs to its card, step or stage by id: with every heading rena
   const { content, figures, renamed } = await plan(STOOL);
   const { cards, glueUp } = content.parts.papers;
   expect(renamed).toEqual(figures);
-  expect(figures.filter((text) => text === 'work')).toHaveLength(
+  expect(figures.filter((text) => text === 'near rail')).toHaveLength(
     cards.filter(({ nearRail }) => nearRail).length,
   );
   for (const { id } of glueUp.steps) expect(figures).toContain(id);
