@@ -5,7 +5,11 @@ export type Vec3 = readonly [x: number, y: number, z: number];
 export type Vec2 = readonly [x: number, y: number];
 
 /** A vector whose three parts are worked out alike. @example eachAxis((i) => Math.max(a[i], b[i])) */
-export const eachAxis = (part: (axis: 0 | 1 | 2) => number): Vec3 => [part(0), part(1), part(2)];
+export const eachAxis = <T>(part: (axis: 0 | 1 | 2) => T): readonly [x: T, y: T, z: T] => [
+  part(0),
+  part(1),
+  part(2),
+];
 
 export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 

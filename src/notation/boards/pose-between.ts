@@ -3,6 +3,7 @@ import {
   cross,
   directionOut,
   dot,
+  eachAxis,
   pointOut,
   scale,
   subtract,
@@ -88,9 +89,9 @@ export function poseBetween(board: ToldBoard, pair: Pair, plumb: boolean): Pose 
     );
     const all = solveBox(name, new Map([...asked, ...filled]), reach, sizeKeys);
     sizes = new Map([...all].map(([axis, one]) => [axis, one.size]));
-    middle = ALL_AXES.map((axis) =>
+    middle = eachAxis((axis) =>
       axis === axes.grain ? (ends[0]![axis] + ends[1]![axis]) / 2 : all.get(axis)!.middle,
-    ) as unknown as Vec3;
+    );
     const run = subtract(ends[1]!, ends[0]!);
     way = unit(run);
   }
@@ -111,7 +112,7 @@ export function poseBetween(board: ToldBoard, pair: Pair, plumb: boolean): Pose 
   return {
     ways,
     middle: add(middle, scale(ways[axes.grain], (low + high) / 2)),
-    sizes: ALL_AXES.map((axis) => (axis === axes.grain ? high - low : sizes.get(axis)!)) as unknown as Vec3,
+    sizes: eachAxis((axis) => (axis === axes.grain ? high - low : sizes.get(axis)!)),
     cuts: cut,
   };
 }
@@ -124,7 +125,7 @@ const isPlaced = ({ facts, fill, like, size }: AxisTold): boolean =>
 function pointOn({ point, way }: Line, placed: ReadonlyMap<Axis, number>): Vec3 {
   const along = [...placed].find(([axis]) => Math.abs(way[axis]) > 0.5);
   const at = along ? add(point, scale(way, (along[1] - point[along[0]]) / way[along[0]])) : point;
-  return ALL_AXES.map((axis) => placed.get(axis) ?? at[axis]) as unknown as Vec3;
+  return eachAxis((axis) => placed.get(axis) ?? at[axis]);
 }
 
 function waysOf(way: Vec3, lines: readonly Line[], { axes }: ToldBoard, plumb: boolean): Pose['ways'] {
@@ -139,7 +140,5 @@ function waysOf(way: Vec3, lines: readonly Line[], { axes }: ToldBoard, plumb: b
   const facing = unit(dot(out, told) < 0 ? scale(out, -1) : out);
   const edge = cross(way, facing);
   const edgeWay = edge[axes.edge] < 0 ? scale(edge, -1) : edge;
-  return ALL_AXES.map((axis) =>
-    axis === axes.grain ? way : axis === axes.face ? facing : edgeWay,
-  ) as unknown as Pose['ways'];
+  return eachAxis((axis) => (axis === axes.grain ? way : axis === axes.face ? facing : edgeWay));
 }

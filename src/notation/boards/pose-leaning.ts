@@ -2,6 +2,7 @@ import {
   add,
   cross,
   dot,
+  eachAxis,
   leaning,
   levelAt,
   type Plane,
@@ -17,7 +18,6 @@ import {
   arrises,
   type Fact,
   middleAt,
-  type Reach,
   runTo,
   SIDES,
   type Side,
@@ -57,20 +57,18 @@ export function poseLeaning(
   const faceWay = flat[axes.face] < 0 ? scale(flat, -1) : flat;
   const across = unit(cross(up, faceWay));
   const edgeWay = across[axes.edge] < 0 ? scale(across, -1) : across;
-  const ways = ALL_AXES.map((axis) =>
-    axis === 2 ? up : axis === axes.face ? faceWay : edgeWay,
-  ) as unknown as Pose['ways'];
+  const ways = eachAxis((axis) => (axis === 2 ? up : axis === axes.face ? faceWay : edgeWay));
   const { head, foot } = endPlanes(board);
   // how far a level cut reaches for each size
   const level = (axis: Axis) => {
     const run = -ways[axis][2] / up[2];
     return add(ways[axis], scale(up, run));
   };
-  const reach = ALL_AXES.map((axis) =>
-    ALL_AXES.map((other) =>
+  const reach = eachAxis((axis) =>
+    eachAxis((other) =>
       axis === 2 || other === 2 ? (axis === other ? 1 : 0) : Math.abs(level(other)[axis]),
     ),
-  ) as unknown as Reach;
+  );
   const ends = endFacts(keys, around);
   const horizontal = ALL_AXES.filter((axis) => axis !== 2);
   const facts = new Map(

@@ -1,4 +1,4 @@
-import { add, cross, scale, unit, type Vec3 } from '../../frame/index.js';
+import { add, cross, eachAxis, scale, unit, type Vec3 } from '../../frame/index.js';
 import { SAME_DIRECTION } from '../../tolerances.js';
 import {
   ALL_AXES,
@@ -38,11 +38,11 @@ export function slopedWays([right, back]: readonly [number, number]): Pose['ways
 
 /** How far a turned board reaches: without the directions whose ends are cut to something. */
 export const reachOf = (ways: Pose['ways'], ends: readonly Axis[]): Reach =>
-  ALL_AXES.map((axis) =>
-    ALL_AXES.map((other) =>
+  eachAxis((axis) =>
+    eachAxis((other) =>
       other === axis ? Math.abs(ways[axis][axis]) : ends.includes(other) ? 0 : Math.abs(ways[other][axis]),
     ),
-  ) as unknown as Reach;
+  );
 
 /**
  * A board whose place is told by its six sides: first where nothing is cut, then what it reaches between, then sides cut to a plane that
@@ -71,9 +71,9 @@ export function poseUpright(board: ToldBoard, ways: Pose['ways'] = SQUARE_WAYS):
   const cuts: CutSide[] = [...board.cuts];
   const ends = new Map<Axis, readonly Fact[]>();
   for (const pair of pairs) {
-    const from = ALL_AXES.map(
+    const from = eachAxis(
       (axis) => solved.get(axis)?.middle ?? gapMiddle(pairs, axis) ?? told.get(axis)!.like?.min ?? 0,
-    ) as unknown as Vec3;
+    );
     const { facts, cut } = endsOf(pair, from, ways[pair.axis]);
     ends.set(pair.axis, facts);
     cuts.push(...cut);
@@ -82,9 +82,7 @@ export function poseUpright(board: ToldBoard, ways: Pose['ways'] = SQUARE_WAYS):
   for (const axis of new Set(cuts.map((cut) => cut.axis))) {
     const [a, b] = ALL_AXES.filter((one) => one !== axis);
     const offsets = arrises(ways[a!], solved.get(a!)?.size ?? 0, ways[b!], solved.get(b!)?.size ?? 0);
-    const middle = ALL_AXES.map((one) =>
-      one === axis ? 0 : (solved.get(one)?.middle ?? 0),
-    ) as unknown as Vec3;
+    const middle = eachAxis((one) => (one === axis ? 0 : (solved.get(one)?.middle ?? 0)));
     const facts = cuts
       .filter((cut) => cut.axis === axis)
       .map(({ sign, plane }): Fact => {
@@ -96,8 +94,8 @@ export function poseUpright(board: ToldBoard, ways: Pose['ways'] = SQUARE_WAYS):
   }
   return {
     ways,
-    middle: ALL_AXES.map((axis) => solved.get(axis)!.middle) as unknown as Vec3,
-    sizes: ALL_AXES.map((axis) => solved.get(axis)!.size) as unknown as Vec3,
+    middle: eachAxis((axis) => solved.get(axis)!.middle),
+    sizes: eachAxis((axis) => solved.get(axis)!.size),
     cuts,
   };
 }

@@ -1,4 +1,4 @@
-import { cross, type Plane, scale, unit, type Vec3 } from '../../frame/index.js';
+import { cross, eachAxis, type Plane, scale, unit, type Vec3 } from '../../frame/index.js';
 import { ALL_AXES, type Axis, type Stood, type Trim, vectorOf } from '../places/index.js';
 import { type PairEntry, problemWith } from '../text/index.js';
 import { allCalled } from './joints.js';
@@ -61,8 +61,7 @@ function mitrePlane(a: Stood, b: Stood, entry: PairEntry): Plane {
     return sign > 0 ? { outer: high, inner: low } : { outer: low, inner: high };
   };
   const [alongA, alongB] = [end(a, b, p), end(b, a, q)];
-  const point = (x: number, y: number): Vec3 =>
-    ALL_AXES.map((axis) => (axis === p ? x : axis === q ? y : 0)) as unknown as Vec3;
+  const point = (x: number, y: number): Vec3 => eachAxis((axis) => (axis === p ? x : axis === q ? y : 0));
   const [outer, inner] = [point(alongA.outer, alongB.outer), point(alongA.inner, alongB.inner)];
   const third = ALL_AXES.find((axis) => axis !== p && axis !== q)!;
   const run: Vec3 = [outer[0] - inner[0], outer[1] - inner[1], outer[2] - inner[2]];

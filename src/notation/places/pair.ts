@@ -1,3 +1,4 @@
+import { eachAxis } from '../../frame/index.js';
 import { type Phrase, partsOf, problemWith } from '../text/index.js';
 import { type Named, named, type Spot, type Surroundings, sideSpot } from './place.js';
 import { placePhrase } from './place-phrase.js';
@@ -84,7 +85,7 @@ function endOf(phrase: Phrase, around: Surroundings): End {
 
 /** A side alone: it parts in its own direction only. */
 const flat = (axis: Axis, at: number): End => {
-  const part = (far: number) => ALL_AXES.map((one) => (one === axis ? at : far)) as unknown as Box['min'];
+  const part = (far: number) => eachAxis((one) => (one === axis ? at : far));
   return { box: { min: part(Number.NEGATIVE_INFINITY), max: part(Number.POSITIVE_INFINITY) } };
 };
 
