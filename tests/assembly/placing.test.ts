@@ -2,9 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   assemble,
+  legBetween,
   mirrored,
   type PlacedBoard,
   planeOf,
+  repeatedAlong,
+  repeatedRound,
   trimmed,
   trimmedTo,
 } from '../../src/assembly/index.js';
@@ -57,16 +60,15 @@ const onPlane = (body: Body, plane: Plane): readonly Vec3[] => {
 const far = (a: Vec3, b: Vec3): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 const determinant = (f: Frame): number => dot(cross(f.x, f.y), f.z);
 
-/** Square stock that leans two ways, both ends cut level; its reference face looks to the front. */
 const legOf = (rakeDeg: number, splayDeg: number, size = 40): PlacedBoard => {
-  const { up, outPerRise } = leaning({ rakeDeg, splayDeg });
-  const foot: Vec3 = [150 + 450 * outPerRise[0], 100 + 450 * outPerRise[1], 0];
-  const place = frame(foot, cross(up, [1, 0, 0]), up);
-  const whole: PlacedBoard = {
-    board: makeBoard({ id: 'leg', blank: { length: 800, width: size, thickness: size } }),
-    place: { ...place, origin: pointOut(place, [-100, -size / 2, -size / 2]) },
-  };
-  return trimmed(trimmed(whole, { ...levelAt(0), normal: [0, 0, -1] }, 'foot'), levelAt(450), 'head');
+  const { outPerRise } = leaning({ rakeDeg, splayDeg });
+  return legBetween({
+    id: 'leg',
+    above: [150, 100, 450],
+    below: [150 + 450 * outPerRise[0], 100 + 450 * outPerRise[1], 0],
+    width: size,
+    thickness: size,
+  });
 };
 
 /**
@@ -80,7 +82,7 @@ describe.each([
   { rake: 8, splay: 12, front: 11.8866, adjacent: 8.173, length: 464.38 },
   { rake: 10, splay: 15, front: 14.7822, adjacent: 10.335, length: 472.583 },
   { rake: 15, splay: 22, front: 21.3187, adjacent: 16.0469, length: 500.094 },
-])('a leg of rake $rake° and splay $splay° cut level', (row) => {
+])('a leg of rake $rake° and splay $splay° between two points', (row) => {
   const leg = legOf(row.rake, row.splay);
 
   test('is sawn at the published mitre and bevel', () => {
@@ -146,6 +148,13 @@ describe.each([
       expect(rail.board.blank.length).toBeCloseTo(2 * Math.max(...corners(body).map(([x]) => x)), 3);
     });
   });
+});
+
+test('an upright leg has square ends and no bevel', () => {
+  const leg = legBetween({ id: 'leg', above: [0, 0, 450], below: [0, 0, 0], width: 50, thickness: 40 });
+  expect(leg.board.bevels).toEqual([]);
+  expect(leg.board.blank).toEqual({ length: 450, width: 50, thickness: 40 });
+  expect(pointOut(leg.place, [0, 25, 20])).toEqual([0, 0, 0]);
 });
 
 test('a cut square to the faces is sawn in the outline', () => {
@@ -346,7 +355,43 @@ test('a mirrored board names its faces as they lie: a hole in the one edge is in
   expect(image.slots[0]!.face).toBe('opposite-face');
 });
 
-test('a board with mortises is not mirrored', () => {
+test('copies along a line stand a step apart, and copies round a line share the turn', async () => {
+  const slat: PlacedBoard = {
+    board: makeBoard({ id: 'slat', blank: { length: 300, width: 40, thickness: 12 } }),
+    place: frame([0, 0, 50], [0, -1, 0], [0, 0, 1]),
+  };
+  const row = repeatedAlong(slat, 4, [60, 5, 0]);
+  expect(row.map(({ board }) => board.id)).toEqual(['slat-1', 'slat-2', 'slat-3', 'slat-4']);
+  expect(row.map(({ place }) => place.origin)).toEqual([
+    [0, 0, 50],
+    [60, 5, 50],
+    [120, 10, 50],
+    [180, 15, 50],
+  ]);
+  const legs = repeatedRound(legOf(8, 12), 3, [10, 20, 0]);
+  await onSolids(asDesign(legs), ({ boards }) => {
+    const feet = [...boards.values()].map(({ body }) => onPlane(body, levelAt(0)));
+    expect(feet.map((foot) => foot.length)).toEqual([4, 4, 4]);
+    const middles = feet.map((foot) => foot.reduce((sum, p) => add(sum, scale(p, 1 / 4)), [0, 0, 0] as Vec3));
+    const out = middles.map(([x, y]) => Math.hypot(x - 10, y - 20));
+    expect(out[1]).toBeCloseTo(out[0]!, 3);
+    expect(out[2]).toBeCloseTo(out[0]!, 3);
+    // a triangle with equal sides: R·√3
+    for (const [a, b] of [
+      [0, 1],
+      [1, 2],
+      [2, 0],
+    ] as const)
+      expect(Math.hypot(middles[a]![0] - middles[b]![0], middles[a]![1] - middles[b]![1])).toBeCloseTo(
+        out[0]! * Math.sqrt(3),
+        3,
+      );
+  });
+});
+
+test('a board with mortises is neither mirrored nor repeated, nor any board half a time', () => {
   const board = { ...handed, mortises: [{}] } as unknown as typeof handed;
   expect(() => mirrored({ board, place: WORLD }, levelAt(0), 'x')).toThrow(/before they are joined/);
+  expect(() => repeatedAlong({ board, place: WORLD }, 2, [1, 0, 0])).toThrow(/before they are joined/);
+  expect(() => repeatedRound({ board: handed, place: WORLD }, 1.5)).toThrow(/whole number/);
 });
