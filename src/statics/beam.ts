@@ -59,6 +59,32 @@ export function deflection(
 /** Greatest shear stress of a rectangle, MPa, from a force in N. */
 export const shearStress = (force: number, section: Section): number => (1.5 * force) / areaOf(section);
 
+/** A force on an overhang beyond one of two supports. mm, N */
+export interface Overhung {
+  /** N·mm over the near support. */
+  readonly moment: number;
+  /** MPa */
+  readonly stress: number;
+  /** Of the tip, mm. */
+  readonly deflection: number;
+  /** Pull at the far support, N. */
+  readonly uplift: number;
+}
+
+/** A point load at the end of an overhang, the back span on simple supports (elementary statics). */
+export const overhung = (
+  load: number,
+  overhang: number,
+  span: number,
+  section: Section,
+  elasticity: number,
+): Overhung => ({
+  moment: load * overhang,
+  stress: (load * overhang) / modulusOf(section),
+  deflection: (load * overhang ** 2 * (span + overhang)) / (3 * elasticity * inertiaOf(section)),
+  uplift: (load * overhang) / span,
+});
+
 /** Patch over which a foot's load is spread, mm: EN 14183, as quoted by test laboratories. */
 export const FOOT_PATCH = 100;
 
@@ -68,3 +94,7 @@ export const FOOT_PATCH = 100;
  */
 export const workingBreadth = (board: number, place: 'edge' | 'middle', patch = FOOT_PATCH): number =>
   Math.min(board, place === 'edge' ? patch : patch + 60);
+
+/** Longest span of a shelf at which it sags no more than a share of the span, mm; load in N/mm of length. */
+export const longestShelf = (load: number, section: Section, elasticity: number, share = 1 / 144): number =>
+  ((384 * elasticity * inertiaOf(section) * share) / (5 * load)) ** (1 / 3);

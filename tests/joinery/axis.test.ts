@@ -4,7 +4,7 @@ import stoolModel from '../../models/stool.js';
 import { assemble, type Design } from '../../src/assembly/index.js';
 import { makeBoard, mouthOf } from '../../src/board/index.js';
 import { failed, runChecks } from '../../src/checks/index.js';
-import { angleDeg, directionOut, frame, type Vec3, WORLD } from '../../src/frame/index.js';
+import { angleDeg, directionOut, dot, frame, type Vec3, WORLD } from '../../src/frame/index.js';
 import type { AxisOption, JoinOptions } from '../../src/joinery/index.js';
 import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';
@@ -156,6 +156,7 @@ test('a wall is thinner by depth times tan of the lean, seen along the face: 3°
     // 25 mm below the face
     expect(sideways).toBeCloseTo(25 * tan(lean), 9);
     expect(sideways).toBeCloseTo(lost, 1);
+    expect(dot(mortise!.at.z, mouthOf(mortise!).normal)).toBeCloseTo(cos(lean), 9);
   }
 });
 

@@ -8,12 +8,12 @@ import type { Vec3 } from '../../src/frame/index.js';
 import {
   type Bar,
   inertiaOf,
+  portalMoment,
   spaceFrame,
   type Tie,
   torsionOf,
   workingBreadth,
 } from '../../src/statics/index.js';
-import { portalMoment } from '../statics/portal.js';
 import { CCX, printed, testWith } from './programs.js';
 
 /** What CalculiX prints of a model: rows of numbers under each heading, in the order of its steps. */

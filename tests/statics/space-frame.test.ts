@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Vec3 } from '../../src/frame/index.js';
-import { type Bar, inertiaOf, spaceFrame, type Tie, torsionOf } from '../../src/statics/index.js';
-import { portalSway } from './portal.js';
+import { type Bar, inertiaOf, portalSway, spaceFrame, type Tie, torsionOf } from '../../src/statics/index.js';
 
 const RIGID: Vec3 = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
 const AXES: Tie['axes'] = [

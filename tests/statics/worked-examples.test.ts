@@ -4,26 +4,42 @@ import { INCH } from '../../src/length/index.js';
 import { change, equilibrium, held, movedBy, strainOf } from '../../src/movement/index.js';
 import {
   areaOf,
+  atMoisture,
   cheeks,
+  combinedSlope,
   deflection,
   designValue,
   fivePercent,
+  fromGravity,
   leanAngle,
+  lmsValue,
+  longestShelf,
   modulusOf,
+  overhung,
+  portalMoment,
+  portalSway,
   pull,
   ROLLING_SHARE,
   shearStress,
+  shoulderedMoment,
   slopeShare,
   tippingForce,
   tippingLoad,
   workingBreadth,
 } from '../../src/statics/index.js';
 import { species } from '../../src/tables/index.js';
-import { portalMoment, portalSway } from './portal.js';
 
 const PSI = 0.006894757;
 
 describe('wood', () => {
+  test('white ash at 8 % bends to 119 500 kPa: Wood Handbook, FPL-GTR-282 (2021), example on p. 5–34', () => {
+    expect(Math.abs(atMoisture(103_000, 66_000, 8, 24) - 119_473)).toBeLessThan(50);
+  });
+
+  test('slopes of 1:12 and 1:18 are 1 in 10 together: Wood Handbook (2021), example on p. 5–31', () => {
+    expect(1 / combinedSlope(1 / 12, 1 / 18)).toBeCloseTo(9.98, 2);
+  });
+
   test.each([
     [25, 92.7, 96],
     [20, 90.1, 93],
@@ -50,6 +66,13 @@ describe('wood', () => {
     // the European way, 0.9 / 1.3 from memory, comes to the same
     expect((bending * 0.9) / 1.3).toBeCloseTo(designValue(bending, 'hardwood'), 0);
   });
+
+  test('a hardwood of 0.63: 101.6, 12.99, 11 940 MPa: Wood Handbook (2021), Table 5–11a', () => {
+    const { rupture, shear, elasticity } = fromGravity(0.63, 'hardwood');
+    expect(rupture).toBeCloseTo(101.6, 1);
+    expect(shear).toBeCloseTo(12.99, 2);
+    expect(Math.abs(elasticity - 11_940)).toBeLessThan(10);
+  });
 });
 
 describe('boards', () => {
@@ -72,15 +95,7 @@ describe('boards', () => {
     (psi, inches, psf, span) => {
       const load = psf * 47.88026e-6 * 12 * INCH;
       const section = { breadth: 12 * INCH, height: inches * INCH };
-      const sag = deflection(
-        load * span * INCH,
-        span * INCH,
-        section,
-        'uniform, simple ends',
-        psi * PSI,
-      ).bending;
-      // it may sag a 144th of its span, and what it sags goes with the cube of that share
-      expect(Math.abs(span * Math.cbrt((span * INCH) / 144 / sag) - span)).toBeLessThan(0.75);
+      expect(Math.abs(longestShelf(load, section, psi * PSI) / INCH - span)).toBeLessThan(0.75);
     },
   );
 
@@ -93,6 +108,14 @@ describe('boards', () => {
     expect(
       deflection(2600, 300, section, 'point in the middle, simple ends', 13_750, 1113.75).total,
     ).toBeCloseTo(0.8503, 4);
+  });
+
+  test('1 471.5 N on an overhang of 40 beyond a span of 220, 184 × 19: 5.317 MPa, 0.1552 mm, 267.5 N of pull', () => {
+    const found = overhung(1471.5, 40, 220, { breadth: 184, height: 19 }, 12_500);
+    expect(found.moment).toBeCloseTo(58_860, 6);
+    expect(found.stress).toBeCloseTo(5.317, 3);
+    expect(found.deflection).toBeCloseTo(0.1552, 4);
+    expect(found.uplift).toBeCloseTo(267.5, 1);
   });
 
   test('a patch at a free edge works on its own breadth: 19.84 MPa and 1.536 mm of our finite elements, within 5 %', () => {
@@ -122,7 +145,7 @@ describe('joints', () => {
     'a T-joint of %s, shear %d: %d N·m, below the 95/95 limit %d of Eckelman, Uysal and Haviarova (2016)',
     (_, shear, moment, limit) => {
       const force = pull({ length: 32, flat: 38, shear, grain: 'across' });
-      const found = (force * 63.5) / 2 / 1000;
+      const found = shoulderedMoment(force, 63.5 / 2) / 1000;
       expect(found).toBeCloseTo(moment, 1);
       expect(found).toBeLessThan(limit);
     },
@@ -134,7 +157,7 @@ describe('joints', () => {
     expect(pull({ ...tenon, grain: 'along' })).toBeCloseTo(15_050, 6);
     const leg = pull({ ...tenon, grain: 'across' });
     expect(leg).toBeCloseTo(3324, 0);
-    expect((leg * 30) / 1000).toBeCloseTo(99.7, 1);
+    expect(shoulderedMoment(leg, 30) / 1000).toBeCloseTo(99.7, 1);
     expect(pull({ ...tenon, length: 20, grain: 'across' })).toBeCloseTo(2659, 0);
     expect(pull({ ...tenon, length: 30, grain: 'across' })).toBeCloseTo(3989, 0);
     expect(ROLLING_SHARE).toBe(0.18);
@@ -179,6 +202,11 @@ describe('standing', () => {
     const load = tippingLoad({ ...stool, ownInside: 115, load: 0, inside: -25 });
     expect(load! / 9.81).toBeCloseTo(18.4, 1);
     expect(tippingLoad({ ...stool, load: 0, inside: 1 })).toBeUndefined();
+  });
+
+  test('a boy of 60.5 months weighs 23.508 kg at the 95th percentile: CDC growth charts (2000)', () => {
+    const p95 = lmsValue({ l: -1.000453886, m: 18.48592413, s: 0.129879257 }, 1.644854);
+    expect(p95).toBeCloseTo(23.508, 3);
   });
 });
 
