@@ -59,7 +59,6 @@ export {
   type CircleStroke,
   type Colour,
   colourOf,
-  columnWidths,
   type Dimension,
   type Draft,
   type DrawingUnits,
@@ -87,7 +86,6 @@ export {
   type Table,
   type TextHeight,
   type TextStroke,
-  tableAt,
   textBox,
   textWidth,
 } from './sheet/index.js';

@@ -1,19 +1,14 @@
 import { type BoardSolid, featureEdges } from '../../solid/index.js';
-import type { DrawnFigure } from '../flow/index.js';
-import { type DrawingUnits, movedEntities, type Projection, SCALES, type Scale } from '../sheet/index.js';
+import type { DrawingUnits, Projection, Scale } from '../sheet/index.js';
 import { viewOf } from '../view/index.js';
 import { boardLayout, type DrawnView } from './board-layout.js';
 import { boardViews, isTelling } from './board-views.js';
+import { largestFigure, type ScaledFigure } from './scaled-figure.js';
 
 /** How drawings are made. */
 export interface DrawingOptions {
   readonly units: DrawingUnits;
   readonly projection: Projection;
-}
-
-/** A drawing at one of the usual scales. */
-export interface ScaledFigure extends DrawnFigure {
-  readonly scale: Scale;
 }
 
 /**
@@ -31,22 +26,11 @@ export function boardFigure(
 ): ScaledFigure | undefined {
   const all = drawnViews(solid, options.projection);
   const drawn = views === 'all' ? all : all.filter(({ view }) => isTelling(solid.board, view));
-  const fits = ({ minX, maxX, minY, maxY }: Layout['box']) =>
-    maxX - minX <= room.width && maxY - minY <= room.height;
-  for (const scale of SCALES) {
+  return largestFigure(room, (scale, fits) => {
     const at = layoutsAt(solid, drawn, options, scale);
     // labels take time to place, and never make it smaller
-    if (!fits(at(false).box) || !fits(at(true).box)) continue;
-    const { box, entities } = at(true);
-    return {
-      kind: 'drawn',
-      scale,
-      width: box.maxX - box.minX,
-      height: box.maxY - box.minY,
-      draw: ([x, y]) => movedEntities(entities, [x - box.minX, y - box.minY]),
-    };
-  }
-  return undefined;
+    return fits(at(false).box) ? at(true).entities : undefined;
+  });
 }
 
 type Layout = ReturnType<typeof boardLayout>;

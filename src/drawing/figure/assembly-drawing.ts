@@ -1,8 +1,8 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { Solids } from '../../solid/index.js';
-import type { DrawingOptions, ScaledFigure } from '../board/index.js';
+import { type DrawingOptions, largestFigure, type ScaledFigure } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
-import { entitiesBox, letters, movedEntities, SCALES, type SheetEntity } from '../sheet/index.js';
+import { entitiesBox, letters, type SheetEntity } from '../sheet/index.js';
 import { VIEW_FRAMES, type View, type ViewName, viewBox, viewLines, viewOf } from '../view/index.js';
 import { seenParts } from './picture.js';
 
@@ -20,20 +20,7 @@ export function assemblyFigure(
   // in first angle the view from the left stands on the right, and the view from above below
   const sideName = third ? 'right' : 'left';
   const views = [seen('front'), seen(sideName), seen('top')] as const;
-  for (const scale of SCALES) {
-    const drawn = laidOut(views, sideName, scale.factor, [0, 0], options);
-    const box = entitiesBox(drawn);
-    const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
-    if (width > room.width || height > room.height) continue;
-    return {
-      kind: 'drawn',
-      scale,
-      width,
-      height,
-      draw: ([x, y]) => movedEntities(drawn, [x - box.minX, y - box.minY]),
-    };
-  }
-  return undefined;
+  return largestFigure(room, ({ factor }) => laidOut(views, sideName, factor, [0, 0], options));
 }
 
 function laidOut(

@@ -1,67 +1,32 @@
 import type { Mortise } from '../../board/index.js';
 import { cross, scale, type Vec2, type Vec3 } from '../../frame/index.js';
-import { type Joint, shortBy, type Tenon } from '../../joinery/index.js';
-import { printFine, trimmed } from '../../length/index.js';
+import type { Tenon } from '../../joinery/index.js';
 import { type Region, regionBounds } from '../../profile/index.js';
 import { boardMarks } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import type { DrawingOptions, ScaledFigure } from '../board/index.js';
+import { type DrawingOptions, largestFigure, type ScaledFigure } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
 import {
   type Box,
   bestPlace,
-  dimensionRows,
   entitiesBox,
   letters,
-  movedEntities,
   path,
   roomOf,
-  SCALES,
   type SheetEntity,
   SMALL,
-  STEP,
   type Stop,
-  sayIn,
   stroke,
   textWidth,
 } from '../sheet/index.js';
 import { type Section, sectionEntities, sectionOf, viewPoint } from '../view/index.js';
+import { type JointKind, mortisesOf } from './joint-kinds.js';
 
 /** Wood shown round the mortises, mm. */
 const ROUND = 6;
 const ROUND_ACROSS = 18;
 
 const GAP = 6;
-
-/** Joints that are made alike, with every joint each stands for. */
-export interface JointKind {
-  readonly joint: Joint;
-  readonly alike: readonly Joint[];
-}
-
-/** The joints of a design, those with the same tenons, mortises and boards' thicknesses taken together. */
-export function jointKinds(solids: Solids): readonly JointKind[] {
-  const kinds = new Map<string, Joint[]>();
-  for (const joint of solids.design.joints) {
-    const figures = joint.tenons.flatMap((tenon) => {
-      const [a, b] = mortisesOf(solids, joint, tenon);
-      const mitres = [tenon.mitreA?.angleDeg ?? 0, tenon.mitreB?.angleDeg ?? 0];
-      return [
-        ...[tenon.thickness, tenon.width, tenon.intoA, tenon.intoB, ...mitres],
-        ...[a.depth, b.depth, a.width, a.length],
-      ];
-    });
-    const thick = [joint.a, joint.b].map((id) => solids.boards.get(id)!.board.blank.thickness);
-    const key = [...figures, ...thick].map((figure) => Math.round(figure / STEP.mm)).join('/');
-    kinds.set(key, [...(kinds.get(key) ?? []), joint]);
-  }
-  return [...kinds.values()].map((alike) => ({ joint: alike[0]!, alike }));
-}
-
-function mortisesOf(solids: Solids, joint: Joint, tenon: Tenon): readonly [a: Mortise, b: Mortise] {
-  const find = (id: string) => solids.boards.get(id)!.board.mortises.find((one) => one.tenon === tenon.id)!;
-  return [find(joint.a), find(joint.b)];
-}
 
 /**
  * A joint cut open twice through its first tenon, along the mortise's length and across it, with depths, fit and tenon; the
@@ -85,21 +50,9 @@ export function jointFigure(
     lie.cut(solids, tenon.place.x, Math.max(a.length, b.length) / 2 + ROUND, [low, high]),
     lie.cut(solids, tenon.place.y, ROUND_ACROSS, [low, high]),
   ] as const;
-  for (const scale of SCALES) {
-    const draw = (at: Vec2) => laidOut(sections, tenon, mortises, scale.factor, at, lie, { units, marks });
-    const drawn = draw([0, 0]);
-    const box = entitiesBox(drawn);
-    const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
-    if (width > room.width || height > room.height) continue;
-    return {
-      kind: 'drawn',
-      scale,
-      width,
-      height,
-      draw: ([x, y]) => movedEntities(drawn, [x - box.minX, y - box.minY]),
-    };
-  }
-  return undefined;
+  return largestFigure(room, ({ factor }) =>
+    laidOut(sections, tenon, mortises, factor, [0, 0], lie, { units, marks }),
+  );
 }
 
 /** How a joint lies on the sheet: its depth upright or level, as it stands in the piece. */
@@ -259,57 +212,3 @@ const inRegion = (region: Region, [x, y]: Vec2): boolean =>
       }, inside),
     false,
   );
-
-/** Sizes of a joint's mortises and tenons and their fit, as rows of words. */
-export function jointTable(
-  solids: Solids,
-  { joint, alike }: JointKind,
-  { units }: DrawingOptions,
-): readonly (readonly string[])[] {
-  const tenon = joint.tenons[0]!;
-  const [a, b] = mortisesOf(solids, joint, tenon);
-  const say = (mm: number) =>
-    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
-  const fine = (mm: number) => printFine(mm, { units: units === 'in' ? 'in' : 'mm' });
-  const mortise = (board: string, one: Mortise) => [
-    `mortise in ${board}`,
-    `${say(one.width)} × ${say(one.length)}, ${say(one.depth)} deep`,
-  ];
-  return [
-    ['what', 'size'],
-    mortise(joint.a, a),
-    mortise(joint.b, b),
-    [
-      'tenon',
-      `${say(tenon.thickness)} × ${say(tenon.width)} × ${say(tenon.length)}, ${joint.tenons.length} in each joint`,
-    ],
-    ...mitreRows(joint, tenon, { units }),
-    [
-      'air',
-      `${fine(joint.fit.cheek)} a cheek, ${fine(joint.fit.edge)} over both edges, ${fine(joint.fit.end)} an end`,
-    ],
-    ['cutter', say(joint.cutter)],
-    ['joints', alike.map((one) => one.id).join(', ')],
-  ];
-}
-
-const mitreRows = (
-  { a, b }: Joint,
-  tenon: Tenon,
-  { units }: Pick<DrawingOptions, 'units'>,
-): readonly (readonly string[])[] =>
-  (
-    [
-      [a, tenon.mitreA],
-      [b, tenon.mitreB],
-    ] as const
-  ).flatMap(([board, mitre]) => {
-    if (!mitre) return [];
-    const say = sayIn(units);
-    return [
-      [
-        `its end in ${board}`,
-        `mitred ${trimmed(mitre.angleDeg, 1)}° out of square, long point ${say(shortBy(tenon, mitre))} beyond the short one, a gap of ${say(mitre.gap)} to the tenon it meets`,
-      ],
-    ];
-  });

@@ -1,0 +1,91 @@
+import type { Mortise } from '../../board/index.js';
+import { type Joint, shortBy, type Tenon } from '../../joinery/index.js';
+import { printFine, trimmed } from '../../length/index.js';
+import type { Solids } from '../../solid/index.js';
+import type { DrawingOptions } from '../board/index.js';
+import { dimensionRows, STEP, sayIn } from '../sheet/index.js';
+
+/** Joints that are made alike, with every joint each stands for. */
+export interface JointKind {
+  readonly joint: Joint;
+  readonly alike: readonly Joint[];
+}
+
+/** The joints of a design, those with the same tenons, mortises and boards' thicknesses taken together. */
+export function jointKinds(solids: Solids): readonly JointKind[] {
+  const kinds = new Map<string, Joint[]>();
+  for (const joint of solids.design.joints) {
+    const figures = joint.tenons.flatMap((tenon) => {
+      const [a, b] = mortisesOf(solids, joint, tenon);
+      const mitres = [tenon.mitreA?.angleDeg ?? 0, tenon.mitreB?.angleDeg ?? 0];
+      return [
+        ...[tenon.thickness, tenon.width, tenon.intoA, tenon.intoB, ...mitres],
+        ...[a.depth, b.depth, a.width, a.length],
+      ];
+    });
+    const thick = [joint.a, joint.b].map((id) => solids.boards.get(id)!.board.blank.thickness);
+    const key = [...figures, ...thick].map((figure) => Math.round(figure / STEP.mm)).join('/');
+    kinds.set(key, [...(kinds.get(key) ?? []), joint]);
+  }
+  return [...kinds.values()].map((alike) => ({ joint: alike[0]!, alike }));
+}
+
+/** The mortises of a tenon in both boards. */
+export function mortisesOf(solids: Solids, joint: Joint, tenon: Tenon): readonly [a: Mortise, b: Mortise] {
+  const find = (id: string) => solids.boards.get(id)!.board.mortises.find((one) => one.tenon === tenon.id)!;
+  return [find(joint.a), find(joint.b)];
+}
+
+/** Sizes of a joint's mortises and tenons and their fit, as rows of words. */
+export function jointTable(
+  solids: Solids,
+  { joint, alike }: JointKind,
+  { units }: DrawingOptions,
+): readonly (readonly string[])[] {
+  const tenon = joint.tenons[0]!;
+  const [a, b] = mortisesOf(solids, joint, tenon);
+  const say = (mm: number) =>
+    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
+  const fine = (mm: number) => printFine(mm, { units: units === 'in' ? 'in' : 'mm' });
+  const mortise = (board: string, one: Mortise) => [
+    `mortise in ${board}`,
+    `${say(one.width)} × ${say(one.length)}, ${say(one.depth)} deep`,
+  ];
+  return [
+    ['what', 'size'],
+    mortise(joint.a, a),
+    mortise(joint.b, b),
+    [
+      'tenon',
+      `${say(tenon.thickness)} × ${say(tenon.width)} × ${say(tenon.length)}, ${joint.tenons.length} in each joint`,
+    ],
+    ...mitreRows(joint, tenon, { units }),
+    [
+      'air',
+      `${fine(joint.fit.cheek)} a cheek, ${fine(joint.fit.edge)} over both edges, ${fine(joint.fit.end)} an end`,
+    ],
+    ['cutter', say(joint.cutter)],
+    ['joints', alike.map((one) => one.id).join(', ')],
+  ];
+}
+
+const mitreRows = (
+  { a, b }: Joint,
+  tenon: Tenon,
+  { units }: Pick<DrawingOptions, 'units'>,
+): readonly (readonly string[])[] =>
+  (
+    [
+      [a, tenon.mitreA],
+      [b, tenon.mitreB],
+    ] as const
+  ).flatMap(([board, mitre]) => {
+    if (!mitre) return [];
+    const say = sayIn(units);
+    return [
+      [
+        `its end in ${board}`,
+        `mitred ${trimmed(mitre.angleDeg, 1)}° out of square, long point ${say(shortBy(tenon, mitre))} beyond the short one, a gap of ${say(mitre.gap)} to the tenon it meets`,
+      ],
+    ];
+  });
