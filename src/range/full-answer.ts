@@ -1,6 +1,5 @@
 import { sha256 } from '@noble/hashes/sha2';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
-import { quickVerdict } from '../checks/index.js';
 import { TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
 import { labelOf, parameterMeta, printValue } from '../model/index.js';
@@ -10,6 +9,7 @@ import {
   cureOfRefusal,
   curesOf,
   type Question,
+  quickVerdictOf,
   type Values,
   type Verdict,
   verdictOf,
@@ -31,7 +31,7 @@ function answerOf({ units }: Question, { findings, refused }: Verdict): Answer {
     : { sound: true };
 }
 
-/** The same, and for what is not sound one other dimension or choice that was changed and makes it so. It takes some seconds. */
+/** A judge that tells of what is not sound one other dimension or choice that was changed and makes it so. It takes some seconds. */
 export const curingJudgeOf =
   (question: Question, chosen: Values): Judge =>
   async (at: At) => {
@@ -56,20 +56,14 @@ export const curingJudgeOf =
   };
 
 /** What the data of a design alone say: why it cannot be built, or the codes of its errors and what is left open. */
-export function glanceOf({ model, shop, units }: Question, chosen: Values): Glance {
-  const say = speaker(units);
-  return (at: At): string => {
-    try {
-      const design = model.build({ ...chosen, ...at }, toolsOf(shop));
-      const { findings, open } = quickVerdict(design, say);
-      const codes = findings.filter(({ level }) => level === 'error').map(({ code }) => code);
-      return [...new Set([...codes, ...open])].toSorted().join('\n');
-    } catch (error) {
-      if (error instanceof TenonwrightError) return `refused: ${error.code}`;
-      throw error;
-    }
+export const glanceOf =
+  (question: Question, chosen: Values): Glance =>
+  (at: At): string => {
+    const { findings, open, refused } = quickVerdictOf(question, { ...chosen, ...at });
+    if (refused) return `refused: ${refused.code}`;
+    const codes = findings.filter(({ level }) => level === 'error').map(({ code }) => code);
+    return [...new Set([...codes, ...open])].toSorted().join('\n');
   };
-}
 
 /** Places in a stated range at which a design is built to see whether a dimension does anything at all. */
 const LOOKS = 8;

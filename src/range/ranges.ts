@@ -85,7 +85,7 @@ export async function rangesOf(
   return { alone, map, together, tried: asked.size };
 }
 
-/** The same with what else would have to change beyond its ends. */
+/** A dimension's range with what else would have to change beyond its ends. */
 async function withCures(found: Alone, curing: Judge): Promise<Alone> {
   const cured = async (beyond: Beyond | undefined): Promise<Beyond | undefined> => {
     if (!beyond) return undefined;

@@ -54,27 +54,31 @@ const written = z.object({
  *   another shop or another version of the program
  */
 export function readRanges(text: string, about: string, shown: string): Ranges {
-  const found = written.safeParse(parsed(text));
-  if (!found.success)
+  const found = rangesIn(text);
+  if (!found)
     throw new InputError(
       'ranges-unreadable',
       `${shown} holds no ranges: name the ranges.json that the command range wrote`,
     );
-  const ranges = rangesAbout(text, about);
-  if (!ranges)
+  if (found.about !== about)
     throw new InputError(
       'ranges-of-another',
       `${shown} was found for other values, another shop, other units or another version of this program: run the command range with the values of this line, then name its file`,
     );
-  return ranges;
+  return found.ranges;
 }
 
-/** The same where they are about another design: undefined. */
+/** Ranges from the text of a file that `range` wrote; undefined when it is no such file, or about anything else. */
 export function rangesAbout(text: string, about: string): Ranges | undefined {
+  const found = rangesIn(text);
+  return found?.about === about ? found.ranges : undefined;
+}
+
+function rangesIn(text: string): { readonly about: string; readonly ranges: Ranges } | undefined {
   const found = written.safeParse(parsed(text));
-  if (!found.success || found.data.about !== about) return undefined;
-  const { about: _, ...ranges } = found.data;
-  return ranges as Ranges;
+  if (!found.success) return undefined;
+  const { about, ...ranges } = found.data;
+  return { about, ranges: ranges as Ranges };
 }
 
 function parsed(text: string): unknown {

@@ -1,11 +1,10 @@
-import { type Finding, quickVerdict } from '../checks/index.js';
-import { TenonwrightError } from '../errors.js';
-import { speaker } from '../length/index.js';
+import type { Finding } from '../checks/index.js';
 import { canBeBuilt } from '../model/index.js';
 import { remembered } from '../remembered.js';
 import { toolsOf } from '../shop/index.js';
-import { STRENGTH_BASES } from '../strength/index.js';
+import { cureKey, knownByData, sameSubjects, worthCuring } from './cure-key.js';
 import { asTyped, type Knob, knobs, nudge, onGrid, otherChoices, outwards, shareMoved } from './knobs.js';
+import { quickVerdictOf } from './quick-verdict.js';
 import { type Question, type Values, type Verdict, verdictOf } from './verdict.js';
 
 /** One dimension or choice that ends a finding, tried by a full verdict. */
@@ -30,20 +29,13 @@ const MOST_TRIES = 6;
 /** Answers kept while one design is asked about. */
 const MOST_KEPT = 1000;
 
-/** Errors, and whatever gives cause to worry that a piece stands and bears. */
-export const worthCuring = ({ level, code }: Finding): boolean =>
-  level === 'error' || (level === 'warning' && code in STRENGTH_BASES);
-
-/** What one cure ends: all findings of a code, or of a code and of one figure where pieces have more of a kind. */
-export const cureKey = ({ code, of }: Finding): string => (of === undefined ? code : `${code}: ${of}`);
-
 /**
  * For every kind of error, and of warning about standing and strength: the one dimension whose change ends all of that kind and
  * starts no other, the given dimensions first, then the least change by its share of the dimension's range.
  *
  * Each dimension is moved a little to see what it does to the measured figure, by the data alone where they know it; the place
- * where the figure meets its limit is worked out from that, and a full verdict there decides. What no size ends is tried with the other words of every choice, a
- * stronger wood among them. A cure is never told that was not tried.
+ * where the figure meets its limit is worked out from that, and a full verdict there decides. What no size ends is tried with the
+ * other words of every choice, a stronger wood among them. A cure is never told that was not tried.
  *
  * @param given camelCase names of the parameters the person gave
  * @param held names of those that are to stay as they are
@@ -59,8 +51,7 @@ export async function curesOf(
   const errors = findings.filter(worthCuring);
   const codes = [...new Set(errors.map(cureKey))];
   const cures = new Map<string, Cure>();
-  const quick = quickly(question);
-  const byData = knownOf(quick(values).findings, errors);
+  const byData = knownByData(quickVerdictOf(question, values).findings, errors);
   let spent = 0;
   const built = remembered<Promise<Verdict>>(MOST_KEPT);
   const judge = (name: string, value: number | string) =>
@@ -70,7 +61,7 @@ export async function curesOf(
     });
   const looked = remembered<Verdict>(MOST_KEPT);
   const look = (name: string, value: number | string) =>
-    looked(`${name} ${value}`, () => quick({ ...values, [name]: value }));
+    looked(`${name} ${value}`, () => quickVerdictOf(question, { ...values, [name]: value }));
   /** Whether it ends a code and starts no other; what the data alone see to be there still is not built. */
   const ends = async (name: string, value: number | string, code: string): Promise<boolean> => {
     if (byData.has(code) && !without(look(name, value), code)) return false;
@@ -136,38 +127,6 @@ async function firstOf<T>(all: Iterable<T>, holds: (one: T) => Promise<boolean>)
   return undefined;
 }
 
-/** What the data alone tell of values, as a verdict. */
-const quickly =
-  ({ model, shop, units }: Question) =>
-  (values: Values): Verdict => {
-    try {
-      const design = model.build(values, toolsOf(shop));
-      return { findings: quickVerdict(design, speaker(units)).findings, refused: undefined };
-    } catch (error) {
-      if (!(error instanceof TenonwrightError)) throw error;
-      return { findings: [], refused: error };
-    }
-  };
-
-/** The kinds the data alone know as well as the full verdict does: every one of its findings, to a hundredth. */
-const knownOf = (quick: readonly Finding[], full: readonly Finding[]): ReadonlySet<string> =>
-  new Set(
-    full
-      .map(cureKey)
-      .filter((key) =>
-        full
-          .filter((finding) => cureKey(finding) === key)
-          .every((finding) =>
-            quick.some(
-              (other) =>
-                cureKey(other) === key &&
-                sameSubjects(other, finding) &&
-                Math.abs(other.measured - finding.measured) <= Math.abs(finding.measured) / 100,
-            ),
-          ),
-      ),
-  );
-
 const without = ({ findings, refused }: Verdict, code: string): boolean =>
   !refused && findings.every((finding) => !worthCuring(finding) || cureKey(finding) !== code);
 
@@ -224,8 +183,6 @@ function meets(
 }
 
 const aim = ({ limit, wanted }: Finding): number => wanted ?? limit;
-
-const sameSubjects = (a: Finding, b: Finding): boolean => a.subjects.join('\n') === b.subjects.join('\n');
 
 /**
  * For a design that cannot be built: the one dimension whose change lets it be built and leaves no error, tried by a full
