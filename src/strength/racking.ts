@@ -6,7 +6,7 @@ import { framed, type Push } from './framed.js';
 import { jointHold } from './joint-holds.js';
 import { pulled, racked, sheared, type Under } from './joint-margins.js';
 import type { Load } from './load.js';
-import { type Margin, NOTHING, type NotComputed, type Worked } from './margin.js';
+import { type Margin, NOTHING, type NotComputed, passed, together, type Worked } from './margin.js';
 import { FIRM, type Skeleton, skeletonOf } from './skeleton.js';
 import { sway } from './sway.js';
 import type { UsedSurface } from './used-surface.js';
@@ -21,10 +21,15 @@ const GUESSED = { least: 2e6, most: 20e6 } as const;
 /** A floor that lets the feet slide, N/mm: next to nothing, and the piece still has its place. */
 const SLIPPERY = 10;
 
-const ACROSS = 'moment across the tenons of';
-
 /** What the joints bear of the loads of every surface: pulls under what stands on it, and moments when it is pushed sideways. */
-export function racking(asked: Asked, band: readonly Stiffness[] = stiffnesses(asked)): Worked {
+export const racking = (asked: Asked): Worked => rackingBy(asked, stiffnesses(asked));
+
+interface Racked extends Worked {
+  /** Whether a joint was told nothing of a moment, for no shoulder presses against it. */
+  readonly unpressed?: boolean;
+}
+
+function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
   const { design, surfaces, resting, season } = asked;
   if (design.joints.length === 0) return NOTHING;
   const none = (why: string): Worked => ({
@@ -65,15 +70,16 @@ export function racking(asked: Asked, band: readonly Stiffness[] = stiffnesses(a
       for (const { at, place } of points) {
         const node = skeleton.nodeAt(surface.placed.board.id, at)!;
         const one: readonly FrameLoad[] = [{ node, at, force: [0, 0, -1] }];
-        const passed = heldByFloor(standing(one).passed, sliding(one).passed, skeleton);
+        const onward = heldByFloor(standing(one).passed, sliding(one).passed, skeleton);
         for (const load of surface.loads)
-          if (pressesAt(load, place)) bears(load, sizeOf(load, surface), passed);
+          if (pressesAt(load, place)) bears(load, sizeOf(load, surface), onward);
       }
     for (const { load, loads } of pushed) bears(load, 1, standing(loads).passed);
     return under;
   });
   const margins: Margin[] = [];
   const notComputed: NotComputed[] = [];
+  let unpressed = false;
   design.joints.forEach((joint, i) => {
     const hold = jointHold(design, joint);
     if (typeof hold === 'string') {
@@ -86,14 +92,16 @@ export function racking(asked: Asked, band: readonly Stiffness[] = stiffnesses(a
       ...racked(joint, hold, under),
       ...sheared(joint, hold, under),
     );
-    if (hold.levers.includes(0))
+    if (hold.levers.includes(0)) {
+      unpressed = true;
       notComputed.push({
-        what: `${ACROSS} ${joint.id}`,
+        what: `moment across the tenons of ${joint.id}`,
         why: 'no shoulder reaches beyond them to press against',
       });
+    }
   });
   const swaying = sway(asked, frames, pushed);
-  return { margins: [...margins, ...swaying.margins], notComputed: [...notComputed, ...swaying.notComputed] };
+  return { ...together([{ margins, notComputed }, swaying]), unpressed };
 }
 
 /**
@@ -101,11 +109,10 @@ export function racking(asked: Asked, band: readonly Stiffness[] = stiffnesses(a
  * most, so that what holds by one holds by both. Only when something does not are both asked.
  */
 export function rackingAtOnce(asked: Asked): Worked {
-  const { margins, notComputed } = racking(asked, stiffnesses(asked).slice(0, 1));
-  const refused = margins.some(({ figure, error }) => error !== undefined && figure > error);
+  const { margins, notComputed, unpressed } = rackingBy(asked, stiffnesses(asked).slice(0, 1));
+  const refused = margins.some((margin) => passed(margin)?.level === 'error');
   // a pull no shoulder presses against is told of no joint: by the other stiffness it may be
-  if (margins.length === 0 || refused || notComputed.some(({ what }) => what.startsWith(ACROSS)))
-    return racking(asked);
+  if (margins.length === 0 || refused || unpressed) return racking(asked);
   return { margins: margins.filter(({ error }) => error !== undefined), notComputed };
 }
 
