@@ -2,7 +2,7 @@ import { type Board, faceFrame, faces, type Hole } from '../board/index.js';
 import type { ErrorText } from '../errors.js';
 import { dot, type Frame, frameIn, pointIn, scale, type Vec3 } from '../frame/index.js';
 import type { Contact } from '../joinery/index.js';
-import { NOISE } from '../tolerances.js';
+import { NOISE, SAME_PLACE_MM } from '../tolerances.js';
 import type { Hardware } from './design.js';
 import type { Fastening, FastenRequest } from './fastening.js';
 import type { PlacedBoard } from './placed-board.js';
@@ -72,7 +72,7 @@ export function screwFor({ held, touch, request, refuse }: Asked, below: number)
   if (length <= below)
     refuse(
       (say) =>
-        `its screws are ${say.length(length)} long and ${say.length(below)} stands below the seat, so they do not reach into ${request.held}: take longer screws`,
+        `its screws are ${say.length(length)} long and ${say.length(below)} stands below the seat, so they do not reach into ${request.held}: take longer screws, or make ${request.held} thicker so that they find room`,
     );
   return { ...sizes, length, into: length - below };
 }
@@ -96,5 +96,5 @@ export const withPilots = (
 /** The face a frame stands on. */
 const faceAt = (board: Board, on: Frame): string =>
   faces(board).find(
-    ({ frame: f }) => dot(f.z, on.z) > 1 - NOISE && Math.abs(pointIn(f, on.origin)[2]) < 1e-3,
+    ({ frame: f }) => dot(f.z, on.z) > 1 - NOISE && Math.abs(pointIn(f, on.origin)[2]) < SAME_PLACE_MM,
   )!.id;

@@ -32,7 +32,7 @@ export function swelling(sides: readonly [Side, Side], along: Vec3, season: Seas
 export const edgeOfTenon = (width: number, share: number, spare: number): number =>
   Math.max(PRACTICE.edgeClearance, stepped(share * width + spare));
 
-/** The same from the length of the mortise. */
+/** What a tenon is narrower than its mortise, mm, where the length of the mortise is known: see {@link edgeOfTenon}. */
 export const edgeInMortise = (length: number, share: number, spare: number): number =>
   Math.max(PRACTICE.edgeClearance, stepped((share * length + spare) / (1 + share)));
 

@@ -123,6 +123,19 @@ test('a plan of the stool has at most 16 pages before its appendix, and no page 
       expect(Math.min(1, ...shares.slice(0, -1)), title).toBeGreaterThanOrEqual(0.5);
 });
 
+test('what waits for a fit names, in the list of wood, the step it waits for', async () => {
+  const { content } = await plan(STOOL);
+  const fit = content.parts.papers.order.steps.find(({ kind }) => kind === 'dry fit')!;
+  const later = content.parts.papers.order.steps.find(
+    ({ board, kind }) => board === 'stretcher' && kind === 'mill',
+  )!;
+  expect(later.number).toBeGreaterThan(fit.number);
+  const wood = planSheets(content, 'A4')
+    .sheets.flatMap(textsOf)
+    .filter((text) => text.startsWith('fit, step'));
+  expect(wood).toEqual([`fit, step ${fit.number}`]);
+});
+
 test('every page carries the revision and its number of all, and no two sheets share a name', async () => {
   for (const model of [STOOL, JIG]) {
     const { content } = await plan(model);

@@ -55,7 +55,7 @@ export function clampPlan(design: Design, up: GlueUp, atHand: readonly ClampAtHa
 }
 
 /**
- * The same glue-up in more stages, where that lets the clamps at hand go round: those of an earlier stage are free again.
+ * A glue-up in more stages, where that lets the clamps at hand go round: those of an earlier stage are free again.
  *
  * A stage ends before a step that more clamps would be wanting for than if it were glued on its own.
  */

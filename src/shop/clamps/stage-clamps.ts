@@ -39,7 +39,7 @@ export const ungluedYet = onceForEach(
   }),
 );
 
-/** The same when some more steps are done. */
+/** What is glued once some more steps are done. */
 export const gluedAfter = (before: GluedSoFar, steps: readonly GlueStep[]): GluedSoFar => ({
   ...before,
   glued: new Set([...before.glued, ...steps.flatMap(({ joints }) => joints.map(({ joint }) => joint))]),

@@ -19,4 +19,4 @@ export {
 } from './block.js';
 export { faceWords } from './face-words.js';
 export { inARow } from './in-a-row.js';
-export { inBoth, inBothApart } from './in-both.js';
+export { inBoth } from './in-both.js';
