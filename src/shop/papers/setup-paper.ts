@@ -85,32 +85,30 @@ const toldBy = (card: SetupCard, { aids, shop }: SetupPaper): Told => ({
   cautions: card.cautions,
 });
 
-const KINDS = ['settings', 'doubtful', 'cautions'] as const;
+const isAmong = <T>(one: T, all: readonly T[]): boolean =>
+  all.some((other) => JSON.stringify(other) === JSON.stringify(one));
 
-const sifted = (told: Told, kept: (kind: (typeof KINDS)[number], one: string) => boolean): Told =>
-  Object.fromEntries(
-    KINDS.map((kind) => [
-      kind,
-      (told[kind] as readonly unknown[]).filter((one) => kept(kind, JSON.stringify(one))),
-    ]),
-  ) as unknown as Told;
+const inAll = <T>(lists: readonly (readonly T[])[]): readonly T[] =>
+  (lists[0] ?? []).filter((one) => lists.every((list) => isAmong(one, list)));
+
+const notIn = <T>(list: readonly T[], common: readonly T[]): readonly T[] =>
+  list.filter((one) => !isAmong(one, common));
 
 /** What every card says in the same words; a card alone keeps what it says. */
-const commonTo = (cards: readonly Told[]): Told =>
-  sifted(
-    cards[0] ?? { settings: [], doubtful: [], cautions: [] },
-    (kind, one) =>
-      (cards.length > 1 || kind === 'cautions') &&
-      cards.every((card) =>
-        (card[kind] as readonly unknown[]).some((other) => JSON.stringify(other) === one),
-      ),
-  );
+const commonTo = (cards: readonly Told[]): Told => {
+  const several = cards.length > 1 ? cards : [];
+  return {
+    settings: inAll(several.map(({ settings: rows }) => rows)),
+    doubtful: inAll(several.map(({ doubtful }) => doubtful)),
+    cautions: inAll(cards.map(({ cautions: said }) => said)),
+  };
+};
 
-const without = (told: Told, common: Told): Told =>
-  sifted(
-    told,
-    (kind, one) => !(common[kind] as readonly unknown[]).some((other) => JSON.stringify(other) === one),
-  );
+const without = (told: Told, common: Told): Told => ({
+  settings: notIn(told.settings, common.settings),
+  doubtful: notIn(told.doubtful, common.doubtful),
+  cautions: notIn(told.cautions, common.cautions),
+});
 
 const WHEN = {
   'milled blank': 'on the milled blank',
