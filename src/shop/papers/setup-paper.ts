@@ -19,8 +19,9 @@ import {
 } from '../words/index.js';
 import { grooveBlocks } from './groove-blocks.js';
 import { chains } from './setup-chains.js';
+import { commonTo, type Told, toldBy, without } from './setup-common.js';
 import { cutRow, measuring } from './setup-cuts.js';
-import { HOW_TO_SET, hasRails, passRows, settings } from './setup-settings.js';
+import { HOW_TO_SET, hasRails, passRows } from './setup-settings.js';
 
 /** What the paper of the set-ups is made from. */
 export interface SetupPaper {
@@ -44,7 +45,7 @@ export interface SetupParts {
 /** Every set-up card: what to set, what to cut with it, and how to tell that it is right; what all share is said once. */
 export function setupParts(paper: SetupPaper): SetupParts {
   const { design, cards, shop, revision } = paper;
-  const told = cards.map((card) => toldBy(card, paper));
+  const told = cards.map((card) => toldBy(card, paper.aids, shop));
   const common = commonTo(told);
   return {
     before: [
@@ -69,46 +70,6 @@ export function setupPaper(paper: SetupPaper): readonly Block[] {
   const { before: first, cards, behind } = setupParts(paper);
   return [...first, ...cards.flatMap((card) => [NEW_PAGE, ...card]), ...behind];
 }
-
-/** What a card tells that another may tell as well. */
-interface Told {
-  readonly settings: readonly (readonly string[])[];
-  readonly doubtful: readonly (readonly string[])[];
-  readonly cautions: readonly string[];
-}
-
-const toldBy = (card: SetupCard, { aids, shop }: SetupPaper): Told => ({
-  settings: settings(card, aids, shop),
-  doubtful: card.figures
-    .filter(({ verdict }) => verdict === 'failed')
-    .map(({ name, verdict, text }) => [name, verdict, text]),
-  cautions: card.cautions,
-});
-
-const isAmong = <T>(one: T, all: readonly T[]): boolean =>
-  all.some((other) => JSON.stringify(other) === JSON.stringify(one));
-
-const inAll = <T>(lists: readonly (readonly T[])[]): readonly T[] =>
-  (lists[0] ?? []).filter((one) => lists.every((list) => isAmong(one, list)));
-
-const notIn = <T>(list: readonly T[], common: readonly T[]): readonly T[] =>
-  list.filter((one) => !isAmong(one, common));
-
-/** What every card says in the same words; a card alone keeps what it says. */
-const commonTo = (cards: readonly Told[]): Told => {
-  const several = cards.length > 1 ? cards : [];
-  return {
-    settings: inAll(several.map(({ settings: rows }) => rows)),
-    doubtful: inAll(several.map(({ doubtful }) => doubtful)),
-    cautions: inAll(cards.map(({ cautions: said }) => said)),
-  };
-};
-
-const without = (told: Told, common: Told): Told => ({
-  settings: notIn(told.settings, common.settings),
-  doubtful: notIn(told.doubtful, common.doubtful),
-  cautions: notIn(told.cautions, common.cautions),
-});
 
 const WHEN = {
   'milled blank': 'on the milled blank',
