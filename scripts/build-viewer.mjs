@@ -9,6 +9,8 @@ const { outputFiles } = await build({
   entryPoints: ['src/viewer/viewer.ts'],
   bundle: true,
   format: 'iife',
+  // its name for a script after it
+  globalName: 'viewer',
   target: 'es2022',
   minify: true,
   legalComments: 'eof',

@@ -28,6 +28,7 @@ export interface Cap {
   /** @param plane in the piece's own place; undefined for none */
   readonly cut: (plane: SectionPlane | undefined) => void;
   readonly tint: (colour: Color) => void;
+  readonly dispose: () => void;
 }
 
 // lines slant with the picture, not with the piece, as on a drawing
@@ -73,6 +74,11 @@ export function capOf(
   };
   return {
     object,
+    dispose: () => {
+      clear();
+      hatched.dispose();
+      line.dispose();
+    },
     tint: (colour) => {
       uniforms.colour.value.copy(colour).lerp(new Color('#ffffff'), 0.18);
       line.color.copy(edge.color);

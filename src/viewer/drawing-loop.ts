@@ -1,4 +1,4 @@
-import { type PerspectiveCamera, type Scene, Vector2, WebGLRenderer } from 'three';
+import { type PerspectiveCamera, type Scene, type Sphere, Vector2, WebGLRenderer } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 
 /** Draws when something changed, never in an endless loop. */
@@ -10,7 +10,7 @@ export interface DrawingLoop {
 }
 
 /**
- * @param radius of what is shown, mm
+ * @param ball round what is shown
  * @param before called ahead of every picture
  * @throws Error when the browser has no WebGL
  */
@@ -18,7 +18,7 @@ export function drawingLoop(
   canvas: HTMLCanvasElement,
   scene: Scene,
   camera: PerspectiveCamera,
-  radius: number,
+  ball: Sphere,
   before: () => void,
 ): DrawingLoop {
   const renderer = new WebGLRenderer({ canvas, antialias: true, preserveDrawingBuffer: true });
@@ -40,7 +40,7 @@ export function drawingLoop(
     resize();
     const far = camera.position.distanceTo(controls.target);
     camera.near = Math.max(far / 100, 0.5);
-    camera.far = far + 10 * radius;
+    camera.far = far + 10 * ball.radius;
     camera.updateProjectionMatrix();
     before();
     renderer.render(scene, camera);

@@ -1,4 +1,5 @@
 // What the writer of the page needs to know of its script; the script itself is packed by the build.
 export { KEYS } from './keys.js';
+export type { Looker } from './looker.js';
 export type * from './preview-data.js';
 export { VIEWS, type ViewName } from './views.js';

@@ -7,7 +7,10 @@ import type { Stage } from './stage.js';
 
 /** The page at work: what was chosen is shown in the picture, in the lists and on the controls alike. */
 export interface Looker {
+  /** What is shown now. */
   readonly data: PreviewData;
+  /** Shows another state of the same piece: what was chosen stays chosen, and the eye where it is. */
+  readonly show: (data: PreviewData) => void;
   readonly stage: Stage | undefined;
   readonly now: () => Choices;
   readonly change: (by: Partial<Choices>) => void;
@@ -18,9 +21,10 @@ export interface Looker {
 
 const STEP_MS = 1100;
 
-export function lookerOf(data: PreviewData, stage: Stage | undefined): Looker {
+export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
+  let data = first;
   let choices = AT_FIRST;
-  const byId = new Map(data.pieces.map((piece) => [piece.id, piece]));
+  const pieceOf = (id: string): PreviewPiece | undefined => data.pieces.find((piece) => piece.id === id);
   const change = (by: Partial<Choices>): void => {
     choices = { ...choices, ...by };
     if (ARRANGING.some((what) => what in by)) {
@@ -56,7 +60,7 @@ export function lookerOf(data: PreviewData, stage: Stage | undefined): Looker {
     requestAnimationFrame(play);
   };
   stage?.afterDraw(() => {
-    const one = choices.chosen.size === 1 ? byId.get([...choices.chosen][0]!) : undefined;
+    const one = choices.chosen.size === 1 ? pieceOf([...choices.chosen][0]!) : undefined;
     writeOver(
       document.querySelector<SVGSVGElement>('#over')!,
       {
@@ -68,15 +72,34 @@ export function lookerOf(data: PreviewData, stage: Stage | undefined): Looker {
       stage.pixel,
     );
   });
+  const show = (to: PreviewData): void => {
+    data = to;
+    stage?.show(to);
+    const there = (ids: ReadonlySet<string>) => new Set([...ids].filter((id) => pieceOf(id)));
+    const { step, chosen, hovered, hidden } = choices;
+    const stepThere = step !== undefined && step < data.steps.length;
+    change({
+      ...choices,
+      ...(!stepThere && { step: undefined, along: 1 }),
+      chosen: there(chosen),
+      hovered: there(hovered),
+      hidden: there(hidden),
+      // the place of a finding that may be gone
+      mark: undefined,
+    });
+  };
   return {
-    data,
+    get data() {
+      return data;
+    },
+    show,
     stage,
     now: () => choices,
     change,
     goToStep,
     choose: (ids) => {
       change({ chosen: new Set(ids), mark: undefined });
-      const pieces = ids.map((id) => byId.get(id)).filter((piece) => piece !== undefined);
+      const pieces = ids.map(pieceOf).filter((piece) => piece !== undefined);
       say(pieces.length === 0 ? '' : wordsOf(data, pieces));
     },
   };

@@ -26,7 +26,18 @@ export interface ShownPiece {
   /** Where it stands put together. */
   readonly box: Box3;
   readonly triangles: number;
+  /** Frees what the graphics hold of it. */
+  readonly dispose: () => void;
 }
+
+/** Whether two pieces are drawn alike. */
+export const isSamePiece = (a: PreviewPiece, b: PreviewPiece): boolean =>
+  a.colour === b.colour &&
+  a.role === b.role &&
+  a.wide === b.wide &&
+  a.positions === b.positions &&
+  a.triangles === b.triangles &&
+  a.edges === b.edges;
 
 /** @param index of the piece: neighbours are hatched different ways */
 export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
@@ -53,7 +64,10 @@ export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
   const group = new Group();
   group.add(mesh, new LineSegments(lines, edge), cap.object);
   const box = new Box3().setFromArray(positions);
-  return { piece, group, face, edge, cap, own, box, triangles: triangles.length / 3 };
+  const dispose = (): void => {
+    for (const one of [mesh.geometry, lines, face, edge, cap]) one.dispose();
+  };
+  return { piece, group, face, edge, cap, own, box, triangles: triangles.length / 3, dispose };
 }
 
 /** Every triangle with its own three corners, for each may have its own normals there. */

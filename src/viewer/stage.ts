@@ -3,18 +3,10 @@ import type { SectionPlane } from './cap.js';
 import { drawingLoop } from './drawing-loop.js';
 import { type Eye, eyeOf } from './eye.js';
 import { floorGrid } from './floor-grid.js';
-import {
-  type Arrangement,
-  arrangePieces,
-  boxOf,
-  lightPieces,
-  type PiecesShown,
-  pieceMet,
-  visibleBox,
-} from './pieces-shown.js';
+import { type Arrangement, arrangePieces, boxOf, lightPieces, pieceMet, visibleBox } from './pieces-shown.js';
 import type { Point, PreviewData } from './preview-data.js';
 import { sectionThrough } from './section.js';
-import { shownPiece } from './shown-piece.js';
+import { isSamePiece, type ShownPiece, shownPiece } from './shown-piece.js';
 import { stageLamps } from './stage-lamps.js';
 import { VIEWS, type ViewName } from './views.js';
 
@@ -28,6 +20,8 @@ export interface Stage extends Omit<Eye, 'flyTo'> {
   readonly light: (chosen: ReadonlySet<string>, hovered: ReadonlySet<string>) => void;
   readonly cut: (plane: SectionPlane | undefined) => void;
   readonly theme: (looks: Looks) => void;
+  /** Takes new pieces in place of those it has; the eye stays. They stand together until they are arranged anew. */
+  readonly show: (data: PreviewData) => void;
   /** The piece under a point of the canvas, in its own pixels. */
   readonly pick: (x: number, y: number) => string | undefined;
   /** Where a point stands in the picture, in the canvas's own pixels. */
@@ -46,22 +40,53 @@ export interface Looks {
 
 /** @throws Error when the browser has no WebGL */
 export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
-  const shown: PiecesShown = new Map(data.pieces.map((piece, i) => [piece.id, shownPiece(piece, i)]));
-  const pieces = [...shown.values()];
-  const whole = pieces.reduce((sum, { box }) => sum.union(box), new Box3());
-  const ball = whole.getBoundingSphere(new Sphere());
+  const shown = new Map<string, ShownPiece>();
+  const whole = new Box3();
+  const ball = new Sphere();
   const floor = floorGrid(whole);
   const scene = new Scene();
-  scene.add(floor, ...pieces.map(({ group }) => group), ...stageLamps());
+  scene.add(floor, ...stageLamps());
+  const show = ({ pieces }: PreviewData): void => {
+    const before = new Map(shown);
+    shown.clear();
+    pieces.forEach((piece, i) => {
+      const own = before.get(piece.id);
+      const same = own && isSamePiece(own.piece, piece);
+      shown.set(piece.id, same ? own : shownPiece(piece, i));
+      if (same) before.delete(piece.id);
+    });
+    for (const { group, dispose } of before.values()) {
+      scene.remove(group);
+      dispose();
+    }
+    const all = [...shown.values()];
+    scene.add(...all.map(({ group }) => group));
+    whole.copy(all.reduce((sum, { box }) => sum.union(box), new Box3()));
+    whole.getBoundingSphere(ball);
+    floor.geometry.dispose();
+    floor.geometry = floorGrid(whole).geometry;
+    canvas.dataset.triangles = String(all.reduce((sum, one) => sum + one.triangles, 0));
+  };
+  show(data);
   const camera = new PerspectiveCamera(30, 1, 1, 10_000);
   camera.up.set(0, 0, 1);
   let grounded = true;
-  const { controls, draw, afterDraw } = drawingLoop(canvas, scene, camera, ball.radius, () => {
+  const { controls, draw, afterDraw } = drawingLoop(canvas, scene, camera, ball, () => {
     floor.visible = grounded && camera.position.z > whole.min.z;
   });
-  canvas.dataset.triangles = String(pieces.reduce((sum, one) => sum + one.triangles, 0));
   const eye = eyeOf(canvas, camera, controls, draw);
   const section = sectionThrough(shown);
+  let looks: Looks | undefined;
+  const theme = (to: Looks): void => {
+    looks = to;
+    scene.background = new Color(to.background);
+    floor.material.color.set(to.floor);
+    for (const { edge, cap, face } of shown.values()) {
+      edge.color.set(to.edge);
+      cap.tint(face.color);
+    }
+    draw();
+  };
   return {
     ...eye,
     canvas,
@@ -92,14 +117,10 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
       section.put(plane);
       draw();
     },
-    theme: (looks) => {
-      scene.background = new Color(looks.background);
-      floor.material.color.set(looks.floor);
-      for (const { edge, cap, face } of pieces) {
-        edge.color.set(looks.edge);
-        cap.tint(face.color);
-      }
-      draw();
+    theme,
+    show: (to) => {
+      show(to);
+      if (looks) theme(looks);
     },
     pick: (x, y) => {
       const ray = new Raycaster();

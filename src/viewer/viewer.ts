@@ -1,5 +1,5 @@
 import { AT_FIRST } from './choices.js';
-import { lookerOf } from './looker.js';
+import { type Looker, lookerOf } from './looker.js';
 import { onPage, readData, say } from './on-page.js';
 import { openStage, type Stage } from './stage.js';
 import { wirePanel } from './wire-panel.js';
@@ -30,7 +30,7 @@ function wireTheme(stage: Stage | undefined): void {
   onPage('theme').addEventListener('click', () => show(root.dataset.theme !== 'dark'));
 }
 
-function start(): void {
+function start(): Looker {
   const data = readData();
   // the still picture gives way first, so that the canvas has its size
   const root = document.documentElement;
@@ -47,6 +47,8 @@ function start(): void {
     stage.view('corner');
   }
   root.dataset.ready = 'yes';
+  return looker;
 }
 
-start();
+/** The page at work, for a script after this one. */
+export const looker = start();

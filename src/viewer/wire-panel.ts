@@ -1,35 +1,39 @@
 import type { Choices } from './choices.js';
 import type { Looker } from './looker.js';
-import { onPage, piecesOfRow, rows, say } from './on-page.js';
+import { onPage, piecesOfRow, say } from './on-page.js';
 import type { ViewName } from './views.js';
 
-/** The rows of the lists and the controls beside the picture. */
-export function wirePanel(looker: Looker): void {
-  const { data, stage, change, choose, goToStep, now } = looker;
-  for (const row of rows()) {
-    row.addEventListener('click', () => {
-      const index = Number(row.dataset.index);
-      const ids = piecesOfRow(row);
-      switch (row.dataset.go) {
-        case 'step':
-          goToStep(index);
-          break;
-        case 'finding': {
-          const finding = data.findings[index]!;
-          choose(ids);
-          change({ seeThrough: true, mark: finding.at, apart: 0, step: undefined });
-          say(`${finding.level}: ${finding.text}`);
-          stage?.flyTo(finding.at, finding.round);
-          break;
-        }
-        default:
-          choose(ids);
-          // a tenon stands in the wood
-          if (row.dataset.go === 'joint') change({ seeThrough: true });
-          stage?.flyToPieces(ids);
-      }
-    });
+/** Goes where a row of the lists leads. */
+function follow(row: HTMLButtonElement, { data, stage, change, choose, goToStep }: Looker): void {
+  const index = Number(row.dataset.index);
+  const ids = piecesOfRow(row);
+  switch (row.dataset.go) {
+    case 'step':
+      goToStep(index);
+      break;
+    case 'finding': {
+      const finding = data.findings[index]!;
+      choose(ids);
+      change({ seeThrough: true, mark: finding.at, apart: 0, step: undefined });
+      say(`${finding.level}: ${finding.text}`);
+      stage?.flyTo(finding.at, finding.round);
+      break;
+    }
+    default:
+      choose(ids);
+      // a tenon stands in the wood
+      if (row.dataset.go === 'joint') change({ seeThrough: true });
+      stage?.flyToPieces(ids);
   }
+}
+
+/** The rows of the lists, which may be written anew, and the controls beside the picture. */
+export function wirePanel(looker: Looker): void {
+  const { stage, change, now } = looker;
+  onPage('panel').addEventListener('click', ({ target }) => {
+    const row = (target as HTMLElement).closest<HTMLButtonElement>('button[data-go]');
+    if (row) follow(row, looker);
+  });
   const hover = (event: Event, on: boolean): void => {
     const row = (event.target as HTMLElement).closest<HTMLButtonElement>('button[data-pieces]');
     if (row) change({ hovered: new Set(on ? piecesOfRow(row) : []) });

@@ -13,7 +13,8 @@ const TAP = 5;
 const [TURN, MOVE] = [0.12, 0.06];
 
 /** Pointing at the picture: hovering lights a piece and its row, a tap chooses it. */
-export function wirePointer({ data, change, choose }: Looker, stage: Stage): void {
+export function wirePointer(looker: Looker, stage: Stage): void {
+  const { change, choose } = looker;
   const { canvas } = stage;
   const label = onPage('under');
   const under = ({ clientX, clientY }: PointerEvent): string | undefined => {
@@ -23,7 +24,7 @@ export function wirePointer({ data, change, choose }: Looker, stage: Stage): voi
   const hover = (event: PointerEvent | undefined): void => {
     const id = event && under(event);
     change({ hovered: new Set(id === undefined ? [] : [id]) });
-    label.textContent = data.pieces.find((piece) => piece.id === id)?.name ?? '';
+    label.textContent = looker.data.pieces.find((piece) => piece.id === id)?.name ?? '';
     if (!event) return;
     const { left, top, width } = canvas.getBoundingClientRect();
     const x = event.clientX - left;
