@@ -24,17 +24,18 @@ export function previewPage(
   viewer: string,
   still: string,
   papers: readonly PagePaper[],
+  { policy = POLICY, style = '', controls = '', scripts = '' }: PageMore = {},
 ): string {
   const title = svgText(data.title);
   return `<!doctype html>
 <html lang="en" data-theme="light" data-flat="yes">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}: preview</title>
 <link rel="icon" href="data:,">
-<style>${PREVIEW_STYLE}</style>
+<style>${PREVIEW_STYLE}${style}</style>
 </head>
 <body>
 <main>
@@ -47,26 +48,47 @@ export function previewPage(
 <div id="views" class="live" role="group" aria-label="Look from">${viewButtons()}</div>
 </section>
 <section id="panel" aria-label="About the piece">
-<div class="head"><h1>${title}</h1><button type="button" id="theme">Dark</button></div>
-<p>${data.box.sides.map(({ name, mmText, inchText }) => `${name} ${mmText} = ${svgText(inchText)}`).join('<br>')}</p>
-<p class="soft">Revision ${svgText(data.revision)}</p>
-${look(data)}
-${putTogether(data)}
-<h2>Findings</h2><div id="findings">${findingRows(data)}</div>
-<h2>Boards</h2>${boardRows(data)}
-${data.joints.length > 0 ? `<h2>Joints, with the clearances measured on the solids</h2>${jointRows(data)}` : ''}
-${data.pieces.some(({ role }) => role === 'hardware') ? `<h2>Hardware</h2>${hardwareRows(data)}` : ''}
-${papers.length > 0 ? `<h2>Papers for the bench</h2>${papers.map(paperOf).join('')}` : ''}
-<h2>Caution</h2>${data.cautions.map((text) => `<p class="soft">${svgText(text)}</p>`).join('')}
-<div class="live"><h2 id="keys-title">Keys for the picture</h2><ul id="keys">${keyRows()}</ul><p class="soft">Drag to turn, with the right button or two fingers to move it; use the wheel or pinch to zoom.</p></div>
+${panelHtml(data, papers, controls)}
 </section>
 </main>
-<script id="design" type="application/json">${JSON.stringify(data).replaceAll('<', '\\u003c')}</script>
-<script>${viewer.replaceAll('</script', '<\\/script')}</script>
-</body>
+<script id="design" type="application/json">${inScript(data)}</script>
+<script id="viewer">${viewer.replaceAll('</script', '<\\/script')}</script>
+${scripts}</body>
 </html>
 `;
 }
+
+/** What a page has beside the preview. */
+export interface PageMore {
+  readonly policy?: string;
+  readonly style?: string;
+  /** Stands before all that is told of the piece. */
+  readonly controls?: string;
+  /** Elements after the viewer's script. */
+  readonly scripts?: string;
+}
+
+/** Data as they stand in a script element. */
+export const inScript = (data: unknown): string => JSON.stringify(data).replaceAll('<', '\\u003c');
+
+/** All that is told of a piece. What hangs on its sizes stands in elements with `data-part`, so that it can be told anew. */
+export const panelHtml = (
+  data: PreviewData,
+  papers: readonly PagePaper[],
+  controls = '',
+): string => `<div class="head"><h1>${svgText(data.title)}</h1><button type="button" id="theme">Dark</button></div>
+${controls}
+<div data-part="sizes"><p>${data.box.sides.map(({ name, mmText, inchText }) => `${name} ${mmText} = ${svgText(inchText)}`).join('<br>')}</p>
+<p class="soft">Revision ${svgText(data.revision)}</p></div>
+${look(data)}
+${putTogether(data)}
+<h2>Findings</h2><div id="findings" data-part="findings">${findingRows(data)}</div>
+<h2>Boards</h2><div data-part="boards">${boardRows(data)}</div>
+<div data-part="joints">${data.joints.length > 0 ? `<h2>Joints, with the clearances measured on the solids</h2>${jointRows(data)}` : ''}</div>
+<div data-part="hardware">${data.pieces.some(({ role }) => role === 'hardware') ? `<h2>Hardware</h2>${hardwareRows(data)}` : ''}</div>
+<div data-part="papers">${papers.length > 0 ? `<h2>Papers for the bench</h2>${papers.map(paperOf).join('')}` : ''}</div>
+<h2>Caution</h2><div data-part="caution">${data.cautions.map((text) => `<p class="soft">${svgText(text)}</p>`).join('')}</div>
+<div class="live"><h2 id="keys-title">Keys for the picture</h2><ul id="keys">${keyRows()}</ul><p class="soft">Drag to turn, with the right button or two fingers to move it; use the wheel or pinch to zoom.</p></div>`;
 
 /** A paper that is opened in the page; its own title stands over it. */
 export interface PagePaper {
@@ -103,7 +125,7 @@ const look = (data: PreviewData): string => `<div class="live">
 /** The controls are there in any case: the script looks for them. */
 const putTogether = (data: PreviewData): string => `<div${data.steps.length > 0 ? '' : ' hidden'}>
 <h2>Putting it together</h2>
-${stepRows(data)}
+<div data-part="steps">${stepRows(data)}</div>
 <div class="live"><div class="bar"><button type="button" id="before">step before</button><button type="button" id="after">step after</button></div>
 <label>along the step<input id="along" type="range" min="0" max="1" step="0.01" value="1"></label></div>
 </div>`;
