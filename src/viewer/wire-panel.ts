@@ -27,12 +27,19 @@ function follow(row: HTMLButtonElement, { data, stage, change, choose, goToStep 
   }
 }
 
+function goToFindings(): void {
+  const heading = onPage('findings-title');
+  heading.focus({ preventScroll: true });
+  heading.scrollIntoView({ block: 'start' });
+}
+
 /** The rows of the lists, which may be written anew, and the controls beside the picture. */
 export function wirePanel(looker: Looker): void {
   const { stage, change, now } = looker;
   onPage('panel').addEventListener('click', ({ target }) => {
     const row = (target as HTMLElement).closest<HTMLButtonElement>('button[data-go]');
     if (row) follow(row, looker);
+    if ((target as HTMLElement).closest('#verdict')) goToFindings();
   });
   const hover = (event: Event, on: boolean): void => {
     const row = (event.target as HTMLElement).closest<HTMLButtonElement>('button[data-pieces]');
@@ -42,6 +49,10 @@ export function wirePanel(looker: Looker): void {
     onPage('panel').addEventListener(event, (e) => hover(e, true));
   for (const event of ['pointerout', 'focusout'])
     onPage('panel').addEventListener(event, (e) => hover(e, false));
+  onPage('room').addEventListener('click', () => {
+    const lists = document.querySelector('main')!.toggleAttribute('data-room');
+    onPage('room').setAttribute('aria-pressed', String(lists));
+  });
   if (!stage) return;
 
   const slides = (id: string, what: 'apart' | 'along' | 'cut'): void => {

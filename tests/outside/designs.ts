@@ -30,6 +30,13 @@ export const CASES: readonly Case[] = [
   ),
 ];
 
+/** The walls beside a 14 mm mortise in 15 mm of wood are too thin: a design with errors has its page all the same. */
+export const FAILED: Case = {
+  called: 'stool whose stretcher is too thin',
+  model: stool as unknown as Model,
+  values: { cutter: '14', stretcherThickness: '15' },
+};
+
 /** What was made, and the folder it stands in. */
 export interface Made extends DesignResult {
   readonly folder: string;

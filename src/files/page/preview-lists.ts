@@ -9,13 +9,14 @@ function row(
   label: string,
   details: readonly string[],
   colour?: string,
+  level?: string,
 ): string {
   const swatch = colour === undefined ? '' : `<i style="background:${colour}" aria-hidden="true"></i>`;
   const lines = details
     .filter((detail) => detail !== '')
     .map((detail) => ` <span>${svgText(detail)}</span>`)
     .join('');
-  return `<li><button type="button" data-go="${go}" data-index="${index}" data-pieces="${svgText(JSON.stringify(pieces))}">${swatch}<strong>${svgText(label)}</strong>${lines}</button></li>`;
+  return `<li><button type="button" data-go="${go}"${level ? ` data-level="${level}"` : ''} data-index="${index}" data-pieces="${svgText(JSON.stringify(pieces))}">${swatch}<strong>${svgText(label)}</strong>${lines}</button></li>`;
 }
 
 const list = (rows: readonly string[], tag: 'ul' | 'ol' = 'ul'): string =>
@@ -30,15 +31,27 @@ const sizesOf = (box: PreviewBox | undefined): readonly string[] =>
       ]
     : [];
 
-/** The findings, in words and as ways to their places. */
-export function findingRows({ findings }: PreviewData): string {
-  if (findings.length === 0) return '<p>Every check passed: no findings.</p>';
-  return list(
-    findings.map(({ level, text, remedy, basis, pieces }, i) =>
-      row('finding', i, pieces, level, [text, remedy, `basis: ${basis}`]),
+/** Findings that pass a sieve, in words and as ways to their places. */
+const findingRows = ({ findings }: PreviewData, keep: (level: string) => boolean): string =>
+  list(
+    findings.flatMap(({ level, text, remedy, basis, pieces }, i) =>
+      keep(level)
+        ? [row('finding', i, pieces, level, [text, remedy, `basis: ${basis}`], undefined, level)]
+        : [],
     ),
   );
-}
+
+/** Errors and warnings: they come before all else. */
+export const worryRows = (data: PreviewData): string =>
+  data.findings.some(({ level }) => level !== 'note')
+    ? findingRows(data, (level) => level !== 'note')
+    : `<p>Every check passed${data.findings.length > 0 ? '; there are notes below' : ': no findings'}.</p>`;
+
+/** What is only to be known. */
+export const noteRows = (data: PreviewData): string =>
+  data.findings.some(({ level }) => level === 'note')
+    ? `<h2>Notes</h2>${findingRows(data, (level) => level === 'note')}`
+    : '';
 
 /** What is done first, and the steps. */
 export function stepRows({ first, steps }: PreviewData): string {

@@ -2,8 +2,9 @@ import type { Block } from '../../shop/index.js';
 import { KEYS, type PreviewData, VIEWS } from '../../viewer/index.js';
 import { html } from '../papers/index.js';
 import { svgText } from '../svg/index.js';
-import { boardRows, findingRows, hardwareRows, jointRows, stepRows } from './preview-lists.js';
+import { boardRows, hardwareRows, jointRows, noteRows, stepRows, worryRows } from './preview-lists.js';
 import { PREVIEW_STYLE } from './preview-style.js';
+import { previewVerdict } from './preview-verdict.js';
 
 /** Nothing from anywhere: the page holds all it needs. */
 const POLICY = "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data:";
@@ -45,7 +46,7 @@ export function previewPage(
 <div id="still">${still}</div>
 <span id="under" class="live" aria-hidden="true"></span>
 <p id="told" role="status" aria-live="polite"></p>
-<div id="views" class="live" role="group" aria-label="Look from">${viewButtons()}</div>
+<div id="bars" class="live"><div id="views" role="group" aria-label="Look from">${viewButtons()}</div></div>
 </section>
 <section id="panel" aria-label="About the piece">
 ${panelHtml(data, papers, controls)}
@@ -76,19 +77,26 @@ export const panelHtml = (
   data: PreviewData,
   papers: readonly PagePaper[],
   controls = '',
-): string => `<div class="head"><h1>${svgText(data.title)}</h1><button type="button" id="theme">Dark</button></div>
+): string => `<div class="head"><div><h1>${svgText(data.title)}</h1><span data-part="verdict">${badge(data)}</span></div><button type="button" id="room" aria-pressed="false">larger lists</button><button type="button" id="theme">Dark</button></div>
 ${controls}
 <div data-part="sizes"><p>${data.box.sides.map(({ name, mmText, inchText }) => `${name} ${mmText} = ${svgText(inchText)}`).join('<br>')}</p>
 <p class="soft">Revision ${svgText(data.revision)}</p></div>
+<h2 id="findings-title" tabindex="-1">Findings</h2><div class="findings" data-part="findings">${worryRows(data)}</div>
 ${look(data)}
 ${putTogether(data)}
-<h2>Findings</h2><div id="findings" data-part="findings">${findingRows(data)}</div>
+<div class="findings" data-part="notes">${noteRows(data)}</div>
 <h2>Boards</h2><div data-part="boards">${boardRows(data)}</div>
 <div data-part="joints">${data.joints.length > 0 ? `<h2>Joints, with the clearances measured on the solids</h2>${jointRows(data)}` : ''}</div>
 <div data-part="hardware">${data.pieces.some(({ role }) => role === 'hardware') ? `<h2>Hardware</h2>${hardwareRows(data)}` : ''}</div>
 <div data-part="papers">${papers.length > 0 ? `<h2>Papers for the bench</h2>${papers.map(paperOf).join('')}` : ''}</div>
 <h2>Caution</h2><div data-part="caution">${data.cautions.map((text) => `<p class="soft">${svgText(text)}</p>`).join('')}</div>
 <div class="live"><h2 id="keys-title">Keys for the picture</h2><ul id="keys">${keyRows()}</ul><p class="soft">Drag to turn, with the right button or two fingers to move it; use the wheel or pinch to zoom.</p></div>`;
+
+/** The verdict, and the way to what was found. */
+function badge({ findings }: PreviewData): string {
+  const { level, text } = previewVerdict(findings);
+  return `<button type="button" id="verdict" data-level="${level}" aria-label="Verdict: ${text}; go to the findings">${text}</button>`;
+}
 
 /** A paper that is opened in the page; its own title stands over it. */
 export interface PagePaper {
