@@ -67,7 +67,7 @@ export default defineModel({
     }),
   },
   complete: sized,
-  build(given, { cutters, deepest, season }) {
+  build(given, { cutters, deepest, wood }) {
     const v = sized(given);
     for (const [option, size] of [
       ['length', v.length],
@@ -99,7 +99,7 @@ export default defineModel({
       tenons: v.tenons,
       cutter,
       ...(reach !== undefined && { deepest: reach }),
-      ...(season && { season }),
+      ...wood,
     };
     return assemble({
       name: 'frame',

@@ -84,14 +84,14 @@ function stretcher(l: Layout, { left, right }: Sides): PlacedBoard {
   return trimmedTo(trimmedTo(uncut, left, 'opposite-face', 'left'), right, 'opposite-face', 'right');
 }
 
-function joints(l: Layout, v: StoolSizes, { deepest: reach, season }: Tools): readonly JoinRequest[] {
+function joints(l: Layout, v: StoolSizes, { deepest: reach, wood }: Tools): readonly JoinRequest[] {
   const deepest = reach?.(l.cutter);
   const shared: JoinOptions = {
     cutter: l.cutter,
     ...(deepest !== undefined && { deepest }),
     cheekClearance: v.cheekClearance,
     ...(v.edgeClearance !== undefined && { edgeClearance: v.edgeClearance }),
-    ...(season && { season }),
+    ...wood,
     endGap: v.endGap,
   };
   // the lower tread of a side built of two boards stands on the front one alone

@@ -1,6 +1,7 @@
 import { type Face, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { type JoinRequest, joinAll } from '../joinery/index.js';
+import type { Season } from '../movement/index.js';
 import { type CaptiveRequest, captiveOf } from './captive.js';
 import type { Design, Hardware } from './design.js';
 import { fasten } from './fasten.js';
@@ -15,6 +16,8 @@ export type DesignSpec = Pick<Design, 'name' | 'title' | 'cutter' | 'boards'> &
     readonly joints?: readonly JoinRequest[];
     readonly panels?: readonly CaptiveRequest[];
     readonly fasten?: readonly FastenRequest[];
+    /** What the wood goes through, for fastenings and panels; a heated room and flat-sawn wood when left out. */
+    readonly season?: Season;
   };
 
 /**
@@ -27,6 +30,7 @@ export function assemble({
   joints: requests = [],
   panels = [],
   fasten: held = [],
+  season,
   ...spec
 }: DesignSpec): Design {
   const standing = new Map<string, PlacedBoard & { faces: readonly Face[] }>();
@@ -52,8 +56,8 @@ export function assemble({
   const boards = new Map(
     [...standing].map(([id, { place }]): [string, PlacedBoard] => [id, { board: cut.get(id)!, place }]),
   );
-  const { fastenings, hardware } = fastenAll(boards, held);
-  const captives = panels.map((request) => captiveOf(request, boards));
+  const { fastenings, hardware } = fastenAll(boards, held, season);
+  const captives = panels.map((request) => captiveOf(request, boards, season));
   return {
     derived: [],
     notes: [],
@@ -74,7 +78,11 @@ function onceEach(ids: readonly string[]): void {
 }
 
 /** Cuts every fastening into its boards, which are changed in place. */
-function fastenAll(boards: Map<string, PlacedBoard>, requests: readonly FastenRequest[]) {
+function fastenAll(
+  boards: Map<string, PlacedBoard>,
+  requests: readonly FastenRequest[],
+  season: Season | undefined,
+) {
   const fastenings: Fastening[] = [];
   const hardware: Hardware[] = [];
   for (const request of requests) {
@@ -84,7 +92,7 @@ function fastenAll(boards: Map<string, PlacedBoard>, requests: readonly FastenRe
         'fasten',
         `fastening ${request.held}/${request.to}: ${held === to ? 'a board cannot be fastened to itself' : `there is no board ${held ? request.to : request.held}`}; boards are ${[...boards.keys()].join(', ')}: name two of them`,
       );
-    const made = fasten(held, to, request);
+    const made = fasten(held, to, request, season);
     boards.set(request.held, { ...held, board: made.held });
     boards.set(request.to, { ...to, board: made.to });
     fastenings.push(...made.fastenings);

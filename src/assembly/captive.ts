@@ -1,7 +1,7 @@
 import type { Board, Groove } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { type Frame, frameIn, frameOut, pointOut } from '../frame/index.js';
-import { seasonalMovement } from '../movement/index.js';
+import { type Season, seasonalMovement } from '../movement/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import type { PlacedBoard } from './placed-board.js';
 
@@ -33,9 +33,14 @@ const FIT = 0.2;
 /**
  * Finds the groove of each board that a panel sits in.
  *
+ * @param season a heated room and flat-sawn wood when left out
  * @throws JoinError `captive` when a board is not there, or has no groove that the panel reaches into
  */
-export function captiveOf(request: CaptiveRequest, standing: ReadonlyMap<string, PlacedBoard>): Captive {
+export function captiveOf(
+  request: CaptiveRequest,
+  standing: ReadonlyMap<string, PlacedBoard>,
+  season?: Season,
+): Captive {
   const refuse = (text: string): never => {
     throw new JoinError('captive', `panel ${request.panel}: ${text}`);
   };
@@ -67,7 +72,7 @@ export function captiveOf(request: CaptiveRequest, standing: ReadonlyMap<string,
           ),
       };
     }),
-    slack: request.slack ?? seasonalMovement(material, blank.width),
+    slack: request.slack ?? seasonalMovement(material, blank.width, season),
     endSlack: request.endSlack ?? END_SLACK,
     fit: request.fit ?? FIT,
   };

@@ -5,7 +5,7 @@ import type { Captive } from './captive.js';
 import type { Fastening } from './fastening.js';
 import type { Mechanism } from './mechanism.js';
 import type { PlacedBoard } from './placed-board.js';
-import type { StockState, SurfaceUse, User } from './use.js';
+import type { SurfaceUse, User } from './use.js';
 
 /** A layer of a piece of hardware: `outline` less `bores`, from z = from to z = to; scaled to `endScale` at `to`. */
 export interface Stage {
@@ -66,8 +66,6 @@ export interface Design {
   readonly uses?: readonly SurfaceUse[];
   /** Who uses it; an adult when left out. */
   readonly user?: User;
-  /** How straight and how dry its wood is; the usual when left out. */
-  readonly stock?: StockState;
   /** Of a design with moving pieces, such as a jig; a piece of furniture has none. */
   readonly mechanism?: Mechanism;
   /** How boards that are not glued become the whole, in order. */

@@ -2,7 +2,7 @@ import { faces } from '../board/index.js';
 import { type ErrorText, JoinError } from '../errors.js';
 import { add, cross, directionOut, dot, pointOut, scale, subtract, unit, type Vec3 } from '../frame/index.js';
 import { contacts } from '../joinery/index.js';
-import { seasonalMovement } from '../movement/index.js';
+import { type Season, seasonalMovement } from '../movement/index.js';
 import { minimumRectangle } from '../profile/index.js';
 import { buttons } from './by-buttons.js';
 import { screws } from './by-screws.js';
@@ -13,10 +13,16 @@ import type { PlacedBoard } from './placed-board.js';
 /**
  * Fastens a board to another without glue: a table top on an apron. What its buttons or screws need is cut into both.
  *
+ * @param season a heated room and flat-sawn wood when left out
  * @throws JoinError `fasten` when a size does not fit, `no-contact` when the boards do not touch
  * @example fasten(top, apron, { held: 'top', to: 'apron', by: 'button' }).hardware
  */
-export function fasten(held: PlacedBoard, to: PlacedBoard, request: FastenRequest): Fastened {
+export function fasten(
+  held: PlacedBoard,
+  to: PlacedBoard,
+  request: FastenRequest,
+  season?: Season,
+): Fastened {
   const refuse = (text: ErrorText): never => {
     throw new JoinError(
       'fasten',
@@ -49,7 +55,7 @@ export function fasten(held: PlacedBoard, to: PlacedBoard, request: FastenReques
     (place, i): Place => ({
       id: `${request.held}/${request.to}:${i + 1}`,
       place,
-      travel: request.travel ?? seasonalMovement(held.board.material, fromMiddle(held, place, along)),
+      travel: request.travel ?? seasonalMovement(held.board.material, fromMiddle(held, place, along), season),
     }),
   );
   const pieces = { held, to, request, touch, run, up, along, made, refuse };

@@ -23,14 +23,3 @@ export interface User {
 
 /** An adult; 150 kg is the most a household step is made for: EN 14183, as quoted by trade pages. */
 export const USUAL_USER: User = { kg: 150, child: false };
-
-/** What the strength of wood depends on beside its species. */
-export interface StockState {
-  /** The grain runs out by 1 in so many along the board. */
-  readonly grainOneIn: number;
-  /** Moisture content, %. */
-  readonly moisture: number;
-}
-
-/** Straight stock chosen for a piece that bears a person, dry as in a heated house. Common practice, no source. */
-export const USUAL_STOCK: StockState = { grainOneIn: 15, moisture: 12 };

@@ -3,6 +3,7 @@ import { type ErrorText, JoinError } from '../errors.js';
 import { directionIn, dot, type Frame, scale, type Vec2 } from '../frame/index.js';
 import { USUAL_SEASON } from '../movement/index.js';
 import { convexHull, minimumRectangle, type Region, rectangleAlong } from '../profile/index.js';
+import { speciesNames } from '../tables/index.js';
 import { NOISE, PARALLEL_DEG } from '../tolerances.js';
 import { type Lean, leanOf } from './axis.js';
 import { type Contact, planeAlong, regionIn } from './contact.js';
@@ -37,6 +38,7 @@ export interface Draft {
   readonly fit: Fit;
   /** How much a tenon grows as a share of its width, and what is kept beyond that, mm. */
   readonly swells: { readonly share: number; readonly spare: number };
+  readonly tenonWood?: string;
   readonly cutter: number;
   readonly thickness: number;
   readonly rows: 1 | 2;
@@ -61,8 +63,11 @@ export function draftOf(id: string, a: Joinable, b: Joinable, touch: Contact, op
   const rows = options.rows === 2 ? 2 : 1;
   const seam =
     sides.every(({ face }) => face.grain === 'edge') && Math.abs(dot(a.place.x, b.place.x)) > ALONG;
+  const tenonWood =
+    options.tenonWood ??
+    sides.map(({ board }) => board.material).find((material) => speciesNames.includes(material));
   const swells = {
-    share: swelling(sides, seat.x, options.season ?? USUAL_SEASON),
+    share: swelling(sides, seat.x, options.season ?? USUAL_SEASON, tenonWood),
     // in a seam they only line the boards up
     spare: seam ? 0 : SWELL_SPARE,
   };
@@ -84,6 +89,7 @@ export function draftOf(id: string, a: Joinable, b: Joinable, touch: Contact, op
     thinner,
     fit,
     swells,
+    ...(tenonWood !== undefined && { tenonWood }),
     cutter,
     thickness: tenonThickness(id, options, cutter, fit),
     rows,

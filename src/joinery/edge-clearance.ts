@@ -10,12 +10,18 @@ export const SWELL_SPARE = 0.5;
 
 /**
  * How much a tenon grows more than its mortise, from the day it is glued until the wood is dampest, as a share of its width: in
- * the worse of its two boards. The tenon is taken to be of the wood of the first.
+ * the worse of its two boards.
  *
+ * @param tenonWood what the tenon is of; one of a wood nobody told is taken not to grow
  * @param along unit, the way the mortises run, assembly frame
  */
-export function swelling(sides: readonly [Side, Side], along: Vec3, season: Season): number {
-  const own = strainOf(sides[0].board.material, season.cut).width;
+export function swelling(
+  sides: readonly [Side, Side],
+  along: Vec3,
+  season: Season,
+  tenonWood: string | undefined,
+): number {
+  const own = tenonWood === undefined ? 0 : strainOf(tenonWood, season.cut).width;
   const moved = sides.map(({ board, place }) =>
     dot(movedBy(strainOf(board.material, season.cut), place, along), along),
   );

@@ -4,5 +4,5 @@ export { type Joinable, tenonShare } from './draft.js';
 export { SWELL_SPARE } from './edge-clearance.js';
 export * from './join.js';
 export * from './joint.js';
-export type { JoinOptions, Meet } from './options.js';
+export type { JoinOptions, Meet, WoodTold } from './options.js';
 export { PRACTICE } from './practice.js';

@@ -93,6 +93,8 @@ export interface Joint {
   /** Rows of tenons through the thickness; 1 when left out. */
   readonly rows?: number;
   readonly tenons: readonly Tenon[];
+  /** What they are cut from; left out where both boards are sheet goods and nothing was told. */
+  readonly tenonWood?: string;
   /** Left out when nothing was in its way. */
   readonly gaveWay?: readonly GaveWay[];
 }

@@ -12,8 +12,16 @@ export type Meet = (typeof MEETS)[number];
 
 const MEETS = ['shorten', 'butt', 'stagger', 'mitre'] as const;
 
+/** What a shop tells of the wood that is joined in it. */
+export interface WoodTold {
+  /** What it goes through; a heated room and flat-sawn wood when left out. */
+  readonly season?: Season;
+  /** What tenons are cut from; the wood of the boards they join when left out. */
+  readonly tenonWood?: string;
+}
+
 /** How two boards are to be joined; lengths mm. Whatever is left out follows common practice. */
-export interface JoinOptions {
+export interface JoinOptions extends WoodTold {
   /** Names the joint; `a/b` when left out. */
   readonly id?: string;
   /** Cutter diameter = mortise width; from the cutters given, the nearest to a third of the thinner board when left out. */
@@ -41,8 +49,6 @@ export interface JoinOptions {
   readonly cheekClearance?: number;
   /** Of both edges together; the usual millimetre when left out, and more where a wide tenon swells. */
   readonly edgeClearance?: number;
-  /** What the wood goes through; a heated room and flat-sawn wood when left out. */
-  readonly season?: Season;
   readonly endGap?: number;
   /** Wood left between a mortise's end and the edge of the seat. */
   readonly endInset?: number;
@@ -84,6 +90,7 @@ const KNOWN: ReadonlySet<string> = new Set<keyof JoinOptions>([
   'cheekClearance',
   'edgeClearance',
   'season',
+  'tenonWood',
   'endGap',
   'endInset',
   'web',

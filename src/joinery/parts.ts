@@ -81,6 +81,7 @@ export function jointOf(laid: Laid, gaveWay: readonly GaveWay[]): Joint {
     thinner: draft.thinner,
     ...(draft.rows === 1 ? {} : { rows: draft.rows }),
     tenons: tenonsOf(laid),
+    ...(draft.tenonWood !== undefined && { tenonWood: draft.tenonWood }),
     ...(gaveWay.length === 0 ? {} : { gaveWay }),
   };
 }

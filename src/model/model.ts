@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Design } from '../assembly/index.js';
-import type { Season } from '../movement/index.js';
+import type { WoodTold } from '../joinery/index.js';
 import { cutterDiameters } from '../tables/index.js';
 import { optionName } from './option-name.js';
 import { parameterMeta } from './parameter.js';
@@ -11,8 +11,8 @@ export interface Tools {
   readonly cutters: readonly number[];
   /** How deep a cutter of a diameter cuts, mm; the deepest at hand for one that is not. Unknown when left out. */
   readonly deepest?: (cutter: number) => number | undefined;
-  /** What the wood goes through where the piece will stand; a heated room and flat-sawn wood when left out. */
-  readonly season?: Season;
+  /** What its wood goes through, and what its tenons are cut from. */
+  readonly wood?: WoodTold;
 }
 
 /** Parameters, and how a design is made from them. */

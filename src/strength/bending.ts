@@ -51,18 +51,12 @@ function shareOf({ along, placed }: Beam, carrier: Beam, load: On): On {
 /** Sine of the lean up to which a board counts as level along its grain. */
 const FLAT = 0.5;
 
-function boardBends(
-  { design }: Asked,
-  beam: Beam,
-  load: On,
-  under: string,
-  use?: UsedSurface['use'],
-): Worked {
+function boardBends({ stock }: Asked, beam: Beam, load: On, under: string, use?: UsedSurface['use']): Worked {
   const { placed } = beam;
   const { name, id } = placed.board;
-  const wood = woodStrength(design, placed);
+  const wood = woodStrength(placed.board.material, stock);
   const not = (why: string): Worked => ({ margins: [], notComputed: [{ what: `what ${name} bears`, why }] });
-  if (!wood) return not(whyNoStrength(design, placed));
+  if (!wood) return not(whyNoStrength(placed.board.material, stock));
   if (beam.supports.length === 0) return not('nothing that holds it up along its grain was found');
   const all = bentBy(beam, load);
   const worst = (of: (bent: Bent) => number): Bent | undefined => all.toSorted((a, b) => of(b) - of(a))[0];

@@ -1,8 +1,10 @@
-import type { Design, PlacedBoard } from '../assembly/index.js';
-import { dot, type Vec3 } from '../frame/index.js';
+import type { PlacedBoard } from '../assembly/index.js';
+import { dot, subtract, type Vec3 } from '../frame/index.js';
 import { type Joint, shortBy, type Tenon } from '../joinery/index.js';
-import { bareMoment, cheeks, GLUE_SHEAR, ROLLING_SHARE, slopeShare } from '../statics/index.js';
+import { bareMoment, cheeks, ROLLING_SHARE, slopeShare } from '../statics/index.js';
 import { FIT_ROUNDING, PARALLEL_DEG } from '../tolerances.js';
+import type { Asked } from './asked.js';
+import { glueShear } from './glue.js';
 import { type WoodStrength, whyNoStrength, woodStrength } from './wood-strength.js';
 
 /** What the tenons of a joint hold at 5 % values; N, N·mm. */
@@ -30,119 +32,118 @@ const ALONG = Math.cos((PARALLEL_DEG * Math.PI) / 180);
 const SEAT_ALONG = 0.1;
 
 /** What a joint holds, or why that is not told. */
-export function jointHold(design: Design, joint: Joint): JointHold | string {
-  const sides = [joint.a, joint.b].map((id) => design.boards.find(({ board }) => board.id === id)!);
-  const [a, b] = sides as [PlacedBoard, PlacedBoard];
+export function jointHold(
+  { design, stock, glue }: Pick<Asked, 'design' | 'stock' | 'glue'>,
+  joint: Joint,
+): JointHold | string {
+  const placed = [joint.a, joint.b].map((id) => design.boards.find(({ board }) => board.id === id)!);
+  const [a, b] = placed as [PlacedBoard, PlacedBoard];
   if (Math.abs(dot(a.place.x, b.place.x)) > ALONG && Math.abs(dot(a.place.x, joint.seat.z)) < SEAT_ALONG)
     return 'a seam glued along its whole length holds as the wood does (Wood Handbook, FPL-GTR-282 (2021), p. 10–16); its tenons only line it up';
   if (2 * joint.fit.cheek > MOST_GAP + FIT_ROUNDING)
     return 'its glue would fill more than 0.3 mm, and what glue holds in such a gap is not known';
-  const woods = sides.map((side) => woodStrength(design, side));
-  const weak = sides[woods.indexOf(undefined)];
-  if (weak) return `${weak.board.name}: ${whyNoStrength(design, weak)}`;
-  const [woodA, woodB] = woods as [WoodStrength, WoodStrength];
   const { tenons } = joint;
-  if (tenons.length === 0) return 'it has no tenons';
-  const sum = (of: (tenon: Tenon) => number) => tenons.reduce((total, tenon) => total + of(tenon), 0);
+  const [first] = tenons;
+  if (!first) return 'it has no tenons';
+  const woods = placed.map(({ board }) => woodStrength(board.material, stock));
+  const weak = placed[woods.indexOf(undefined)];
+  if (weak) return `${weak.board.name}: ${whyNoStrength(weak.board.material, stock)}`;
+  const [woodA, woodB] = woods as [WoodStrength, WoodStrength];
+  const tenonWood = joint.tenonWood ?? a.board.material;
+  const own = woodStrength(tenonWood, stock);
+  if (!own) return `its tenons: ${whyNoStrength(tenonWood, stock)}`;
+  const glued = glueShear(glue);
+  if (glued === undefined) return 'what its glue holds was not measured';
+
   const flat = (tenon: Tenon) => tenon.width - tenon.thickness;
+  const sum = (of: (tenon: Tenon) => number) => tenons.reduce((total, tenon) => total + of(tenon), 0);
   const areas = sum((tenon) => flat(tenon) * tenon.thickness);
+  const sides: readonly Side[] = [
+    {
+      placed: a,
+      wood: woodA,
+      into: ({ intoA }) => intoA,
+      held: (tenon) => tenon.intoA - shortBy(tenon, tenon.mitreA) / 2,
+    },
+    {
+      placed: b,
+      wood: woodB,
+      into: ({ intoB }) => intoB,
+      held: (tenon) => tenon.intoB - shortBy(tenon, tenon.mitreB) / 2,
+    },
+  ];
+  // no more than the glue, and the tenon's own wood along its grain
+  const cheek = (side: Side, way: Vec3) => Math.min(shearAlong(way, side), own.shear.five, glued);
   const holds = [
-    {
-      name: a.board.name,
-      pull: sum((tenon) => pullIn(tenon, a, woodA, tenon.intoA - shortBy(tenon, tenon.mitreA) / 2)),
-    },
-    {
-      name: b.board.name,
-      pull: sum((tenon) => pullIn(tenon, b, woodB, tenon.intoB - shortBy(tenon, tenon.mitreB) / 2)),
-    },
-    { name: 'the tenons themselves', pull: areas * woodA.bending.five },
+    ...sides.map((side) => ({
+      name: side.placed.board.name,
+      pull: sum(
+        (tenon) => cheeks({ length: side.held(tenon), flat: flat(tenon) }) * cheek(side, tenon.place.z),
+      ),
+    })),
+    { name: 'the tenons themselves', pull: areas * own.bending.five },
   ];
   const weakest = holds.reduce((least, one) => (one.pull < least.pull ? one : least));
-  const own = tenons.map(({ place }) => {
-    const off = [
-      place.origin[0] - joint.seat.origin[0],
-      place.origin[1] - joint.seat.origin[1],
-      place.origin[2] - joint.seat.origin[2],
-    ] as const;
+  const at = tenons.map(({ place }) => {
+    const off = subtract(place.origin, joint.seat.origin);
     return [dot(off, joint.seat.x), dot(off, joint.seat.y)] as const;
   });
-  const mean = (i: 0 | 1) => own.reduce((total, at) => total + at[i], 0) / own.length;
+  const mean = (i: 0 | 1) => at.reduce((total, one) => total + one[i], 0) / at.length;
   const middle = [mean(0), mean(1)] as const;
   const reach = (size: number, off: number) => size / 2 - Math.abs(off);
-  const [first] = tenons as [Tenon, ...Tenon[]];
   // a shoulder that reaches no further than the tenons presses nothing
   const aboutX = reach(joint.shoulder.width, middle[1]);
   const aboutY = reach(joint.shoulder.length, middle[0]);
-  const spread = Math.max(...own.map(([x]) => Math.abs(x - middle[0]))) + flat(first) / 2;
+  const spread = Math.max(...at.map(([x]) => Math.abs(x - middle[0]))) + flat(first) / 2;
   const bare = sum((tenon) =>
     Math.min(
-      bareMoment({ length: tenon.intoA, flat: flat(tenon), shear: woodA.shear.five }),
-      bareMoment({ length: tenon.intoB, flat: flat(tenon), shear: woodB.shear.five }),
+      ...sides.map(({ wood, into }) =>
+        bareMoment({ length: into(tenon), flat: flat(tenon), shear: wood.shear.five }),
+      ),
     ),
   );
-  const shears = shearOf(joint, flat, areas, woodA, woodB, [a, b]);
+
+  const across = (areas * own.shear.five) / 1.5;
+  const pressed = sides.map((side) => {
+    const bears = (width: (tenon: Tenon) => number) =>
+      sum((tenon) => width(tenon) * side.into(tenon)) * side.wood.bearing.five;
+    // along the cheeks their glue holds, the tenon's own wood rolling; where it does not, the edges press
+    const rolls = sum(
+      (tenon) =>
+        cheeks({ length: side.into(tenon), flat: flat(tenon) }) *
+        Math.min(cheek(side, tenon.place.x), ROLLING_SHARE * own.shear.five),
+    );
+    return {
+      name: side.placed.board.name,
+      alongX: Math.max(
+        bears(({ thickness }) => thickness),
+        rolls,
+      ),
+      alongY: bears(flat),
+    };
+  });
+  const gives = pressed.reduce((least, one) => (one.alongX < least.alongX ? one : least));
   return {
     pull: weakest.pull,
     governs: weakest.name,
     middle,
     levers: [aboutX > first.thickness / 2 ? aboutX : 0, aboutY > spread ? aboutY : bare / weakest.pull],
-    ...shears,
+    shear: [Math.min(across, gives.alongX), Math.min(across, ...pressed.map(({ alongY }) => alongY))],
+    shearGoverns: across <= gives.alongX ? 'the tenons themselves' : gives.name,
   };
 }
 
-/** What wood bears in shear a way: along the grain, across it rolling, between both by Hankinson; no more than the glue. */
-function shearAlong(way: Vec3, { place }: PlacedBoard, { shear }: WoodStrength): number {
-  const cos = Math.abs(dot(way, place.x));
+/** A board of a joint, its wood, and how far a tenon reaches into it: at its deepest, and over the length that its cheeks hold. */
+interface Side {
+  readonly placed: PlacedBoard;
+  readonly wood: WoodStrength;
+  readonly into: (tenon: Tenon) => number;
+  readonly held: (tenon: Tenon) => number;
+}
+
+/** What wood bears in shear a way: along the grain, across it rolling, between both by Hankinson. */
+function shearAlong(way: Vec3, { placed, wood }: Side): number {
+  const cos = Math.abs(dot(way, placed.place.x));
   const slope = Math.sqrt(Math.max(1 - cos * cos, 0)) / cos;
-  return Math.min(shear.five * slopeShare(slope, ROLLING_SHARE, 2), GLUE_SHEAR);
-}
-
-/** What one tenon holds in one board when it is pulled: its cheeks. */
-const pullIn = (tenon: Tenon, side: PlacedBoard, wood: WoodStrength, length: number): number =>
-  cheeks({ length, flat: tenon.width - tenon.thickness }) * shearAlong(tenon.place.z, side, wood);
-
-function shearOf(
-  { tenons }: Joint,
-  flat: (tenon: Tenon) => number,
-  areas: number,
-  woodA: WoodStrength,
-  woodB: WoodStrength,
-  [a, b]: readonly [PlacedBoard, PlacedBoard],
-): Pick<JointHold, 'shear' | 'shearGoverns'> {
-  const across = (areas * woodA.shear.five) / 1.5;
-  const bears = (side: (tenon: Tenon) => number) => {
-    const of = (into: (tenon: Tenon) => number) =>
-      tenons.reduce((sum, one) => sum + side(one) * into(one), 0);
-    return [
-      of(({ intoA }) => intoA) * woodA.bearing.five,
-      of(({ intoB }) => intoB) * woodB.bearing.five,
-    ] as const;
-  };
-  // along the cheeks their glue holds, the tenon's own wood rolling; where it does not, the edges press
-  const glued = (side: PlacedBoard, wood: WoodStrength, into: (tenon: Tenon) => number) =>
-    tenons.reduce(
-      (sum, one) =>
-        sum +
-        cheeks({ length: into(one), flat: flat(one) }) *
-          Math.min(shearAlong(one.place.x, side, wood), ROLLING_SHARE * woodA.shear.five),
-      0,
-    );
-  const pressed = bears(({ thickness }) => thickness);
-  const edge = [
-    Math.max(
-      pressed[0],
-      glued(a, woodA, ({ intoA }) => intoA),
-    ),
-    Math.max(
-      pressed[1],
-      glued(b, woodB, ({ intoB }) => intoB),
-    ),
-  ] as const;
-  const cheek = bears(flat);
-  const least = Math.min(across, ...edge);
-  return {
-    shear: [least, Math.min(across, ...cheek)],
-    shearGoverns:
-      least === across ? 'the tenons themselves' : edge[0] <= edge[1] ? a.board.name : b.board.name,
-  };
+  return wood.shear.five * slopeShare(slope, ROLLING_SHARE, 2);
 }

@@ -1,8 +1,10 @@
 import { add, scale, type Vec3 } from '../frame/index.js';
+import { trimmed } from '../length/index.js';
 import { regionBounds } from '../profile/index.js';
 import { FOOT_PATCH, type FrameLoad, type Passed } from '../statics/index.js';
 import type { Asked } from './asked.js';
 import { framed, type Push } from './framed.js';
+import { glueShear, MOST_GLUED_MOISTURE } from './glue.js';
 import { jointHold } from './joint-holds.js';
 import { pulled, racked, sheared, type Under } from './joint-margins.js';
 import type { Load } from './load.js';
@@ -10,7 +12,6 @@ import { type Margin, NOTHING, type NotComputed, passed, together, type Worked }
 import { FIRM, type Skeleton, skeletonOf } from './skeleton.js';
 import { sway } from './sway.js';
 import type { UsedSurface } from './used-surface.js';
-import { MOST_MOISTURE } from './wood-strength.js';
 
 /** What feet that must not slip hold sideways of what stands on them: EN 14183, as quoted by trade pages. */
 const FRICTION = 0.2;
@@ -30,15 +31,19 @@ interface Racked extends Worked {
 }
 
 function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
-  const { design, surfaces, resting, season } = asked;
+  const { design, surfaces, resting, stock } = asked;
   if (design.joints.length === 0) return NOTHING;
   const none = (why: string): Worked => ({
     margins: [],
     notComputed: [{ what: 'strength of the joints', why }],
   });
-  if (season.climate.dampPercent > MOST_MOISTURE)
+  if (stock.moisture > MOST_GLUED_MOISTURE)
     return none(
-      `in ${season.climate.name} wood comes to more than ${MOST_MOISTURE} % of water, and no strength of usual indoor glue is told there (Wood Handbook, FPL-GTR-282 (2021), p. 10–20)`,
+      `its wood is taken to come to ${trimmed(stock.moisture, 1)} % of water, and above ${MOST_GLUED_MOISTURE} % no strength of usual indoor glue is told (Wood Handbook, FPL-GTR-282 (2021), p. 10–20)`,
+    );
+  if (glueShear(asked.glue) === undefined)
+    return none(
+      'what its glue holds was not measured: shear test pieces of your own, and tell the least of them in the shop file, glue, shear',
     );
   const pressed = surfaces.map((surface) => ({ surface, points: pointsOf(surface) }));
   const skeleton = skeletonOf(
@@ -81,7 +86,7 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
   const notComputed: NotComputed[] = [];
   let unpressed = false;
   design.joints.forEach((joint, i) => {
-    const hold = jointHold(design, joint);
+    const hold = jointHold(asked, joint);
     if (typeof hold === 'string') {
       notComputed.push({ what: `strength of joint ${joint.id}`, why: hold });
       return;

@@ -19,14 +19,14 @@ const MOST_ON_SHELF = 200 * 0.45359237 * GRAVITY;
 const REMEDY = 'make the shelf thicker, shorten it, or put a support below its middle';
 
 /** How far a shelf sags under what lies on it, and whether it bears that for years. */
-export function sagging({ design }: Asked, { placed, loads }: UsedSurface, beam: Beam): Worked {
+export function sagging({ stock }: Asked, { placed, loads }: UsedSurface, beam: Beam): Worked {
   const { board } = placed;
   const not = (why: string): Worked => ({
     margins: [],
     notComputed: [{ what: `how far ${board.name} sags`, why }],
   });
-  const wood = woodStrength(design, placed);
-  if (!wood) return not(whyNoStrength(design, placed));
+  const wood = woodStrength(board.material, stock);
+  if (!wood) return not(whyNoStrength(board.material, stock));
   const span = Math.max(0, ...beam.supports.slice(1).map((next, i) => next.from - beam.supports[i]!.to));
   if (span === 0) return not('no two supports along its grain were found');
   const section = { breadth: board.blank.width, height: board.blank.thickness };

@@ -20,7 +20,7 @@ export const seasonFit = ({ boards, joints }: Design, season: Season): readonly 
     const sides = [joint.a, joint.b].map((id) => boards.find(({ board }) => board.id === id)!);
     // in a seam the tenons only line the boards up, and its long edges hold it
     const seam = Math.abs(dot(sides[0]!.place.x, sides[1]!.place.x)) > ALONG;
-    const measured = sides.flatMap((side) => fitIn(joint, side, sides[0]!, season));
+    const measured = sides.flatMap((side) => fitIn(joint, side, season));
     const worst = (figure: (of: Fitted) => number) => measured.toSorted((p, q) => figure(p) - figure(q))[0]!;
     const about = { subjects: [joint.id, joint.a, joint.b], unit: 'mm' as const, at: joint.seat.origin };
     const tight = worst(({ slack, swells }) => slack - swells);
@@ -75,11 +75,11 @@ interface Fitted {
   readonly shrinks: number;
 }
 
-/** The tenons of a joint in one of its boards; a tenon is taken to be of the wood of the first board. */
-function fitIn(joint: Joint, side: PlacedBoard, first: PlacedBoard, season: Season): readonly Fitted[] {
+/** The tenons of a joint in one of its boards; of a wood nobody told they are taken not to grow. */
+function fitIn(joint: Joint, side: PlacedBoard, season: Season): readonly Fitted[] {
   const { board, place } = side;
   const strain = strainOf(board.material, season.cut);
-  const own = strainOf(first.board.material, season.cut);
+  const grows = joint.tenonWood === undefined ? 0 : strainOf(joint.tenonWood, season.cut).width;
   return joint.tenons.flatMap((tenon): Fitted[] => {
     const mortise = board.mortises.find((one) => one.tenon === tenon.id);
     if (!mortise) return [];
@@ -90,7 +90,7 @@ function fitIn(joint: Joint, side: PlacedBoard, first: PlacedBoard, season: Seas
       {
         in: board,
         slack: mortise.length - tenon.width,
-        swells: tenon.width * (own.width - along) * rising(season),
+        swells: tenon.width * (grows - along) * rising(season),
         gap: mortise.depth - into,
         shrinks: mortise.depth * dot(movedBy(strain, place, z), z) * falling(season),
       },

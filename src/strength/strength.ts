@@ -8,6 +8,7 @@ import { openings } from './openings.js';
 import { racking, rackingAtOnce } from './racking.js';
 import { type Resting, restingOf } from './resting.js';
 import { standing } from './standing.js';
+import { stockIn } from './stock-state.js';
 import { usedSurfaces } from './used-surface.js';
 
 /** What a piece bears, how it stands, and what was not worked out. */
@@ -43,7 +44,7 @@ export function strengthOf(
 }
 
 /** Nothing is told. */
-const USUAL: Told = { season: USUAL_SEASON };
+const USUAL: Told = { season: USUAL_SEASON, stock: stockIn(USUAL_SEASON) };
 
 const known = new WeakMap<Solids, { readonly told: Told; readonly found: Strength | undefined }>();
 

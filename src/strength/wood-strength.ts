@@ -1,7 +1,7 @@
-import type { Design, PlacedBoard } from '../assembly/index.js';
-import { USUAL_STOCK } from '../assembly/index.js';
-import { designValue, fivePercent, kindOf, slopeShare, VARIATION } from '../statics/index.js';
+import { trimmed } from '../length/index.js';
+import { atMoisture, designValue, fivePercent, kindOf, slopeShare, VARIATION } from '../statics/index.js';
 import { type Species, sheetNames, species } from '../tables/index.js';
+import type { StockState } from './stock-state.js';
 
 /** What the wood of one board is taken to bear; MPa. */
 export interface WoodStrength {
@@ -21,26 +21,28 @@ export interface Borne {
 }
 
 /**
- * Strength falls as wood takes up water: dry over green, the greatest ratio of the woods in the table, and where both meet.
- * From memory, on the safe side; Wood Handbook eq. 5–3.
+ * Strength and stiffness fall as wood takes up water: dry over green, the greatest ratios of the woods in the table, and where
+ * both meet. From memory, on the safe side; Wood Handbook, FPL-GTR-282 (2021), eq. 5–3.
  */
-const DRY_TO_GREEN = 2;
+const DRY_TO_GREEN = { strength: 2.1, elasticity: 1.4 } as const;
 const MEETING = 25;
 
-/** Above this no strength is told: what most indoor glues are sound to. Wood Handbook, FPL-GTR-282 (2021), p. 10–20. */
-export const MOST_MOISTURE = 15;
+/** Why no strength is told of a material. */
+export const whyNoStrength = (material: string, { moisture }: StockState): string =>
+  sheetNames.includes(material)
+    ? `no published strength of ${material} is in the tables`
+    : `its wood is taken to come to ${trimmed(moisture, 1)} % of water; above ${MEETING} % nothing is told`;
 
-export const whyNoStrength = (design: Design, { board }: PlacedBoard): string =>
-  sheetNames.includes(board.material)
-    ? `no published strength of ${board.material} is in the tables`
-    : `its wood is taken to hold ${(design.stock ?? USUAL_STOCK).moisture} % of water; above ${MOST_MOISTURE} % nothing is told, nor of indoor glues`;
-
-/** The wood of a board of a design; undefined for sheet goods and for stock too wet to say anything of. */
-export function woodStrength(design: Design, { board }: PlacedBoard): WoodStrength | undefined {
-  const { grainOneIn, moisture } = design.stock ?? USUAL_STOCK;
-  if (sheetNames.includes(board.material) || moisture > MOST_MOISTURE) return undefined;
-  const wood = species(board.material);
-  const wet = DRY_TO_GREEN ** (Math.min(0, 12 - moisture) / (MEETING - 12));
+/** The wood of a board or a tenon; undefined for sheet goods and for stock too wet to say anything of. */
+export function woodStrength(
+  material: string,
+  { grainOneIn, moisture }: StockState,
+): WoodStrength | undefined {
+  if (sheetNames.includes(material) || moisture > MEETING) return undefined;
+  const wood = species(material);
+  // no wood is taken to be better than the tables
+  const damp = (ratio: number) => atMoisture(1, 1 / ratio, Math.max(12, moisture), MEETING);
+  const wet = damp(DRY_TO_GREEN.strength);
   const borne = (mean: number, variation: number, share = 1): Borne => {
     const five = fivePercent(mean, variation) * wet * share;
     return { five, design: designValue(five, kindOf(wood)) };
@@ -50,6 +52,6 @@ export function woodStrength(design: Design, { board }: PlacedBoard): WoodStreng
     bending: borne(wood.rupture, VARIATION.rupture, slopeShare(1 / grainOneIn)),
     shear: borne(wood.shear, VARIATION.shear),
     bearing: borne(wood.compressionAcross, VARIATION.compressionAcross),
-    elasticity: wood.elasticity,
+    elasticity: wood.elasticity * damp(DRY_TO_GREEN.elasticity),
   };
 }

@@ -11,7 +11,7 @@ import { seasonIn, USUAL_SEASON } from '../../src/movement/index.js';
 import { builtInShop, jigOfShop, toolsOf } from '../../src/shop/index.js';
 import { fivePercent, ROLLING_SHARE, VARIATION } from '../../src/statics/index.js';
 import { framed } from '../../src/strength/framed.js';
-import { type Margin, passed, strengthOf, type Told } from '../../src/strength/index.js';
+import { type Margin, passed, stockIn, strengthOf, type Told } from '../../src/strength/index.js';
 import { jointHold } from '../../src/strength/joint-holds.js';
 import { FIRM, skeletonOf } from '../../src/strength/skeleton.js';
 import { climate, species } from '../../src/tables/index.js';
@@ -105,16 +105,20 @@ const worked = (design: Design, told: Partial<Told> = {}) =>
       kg: 4,
       centre: [0, 0, 100],
     }),
-    { season: USUAL_SEASON, ...told },
+    { season: USUAL_SEASON, stock: stockIn(told.season ?? USUAL_SEASON), ...told },
   )!;
 
 const of = (margins: readonly Margin[], code: Margin['code'], subject: string) =>
   margins.filter((margin) => margin.code === code && margin.subjects.includes(subject));
 
+/** What the first joint of a design holds. */
+const holdOf = (design: Design, told: Partial<Pick<Told, 'stock' | 'glue'>> = {}) =>
+  jointHold({ design, stock: stockIn(USUAL_SEASON), ...told }, design.joints[0]!);
+
 describe('what a joint holds', () => {
   test('a loose tenon 9.9 × 40, 25 mm in each board: the leg governs, its wood rolls; the lever is half the rail', () => {
     const design = gate();
-    const hold = jointHold(design, design.joints[0]!);
+    const hold = holdOf(design);
     if (typeof hold === 'string') throw new Error(hold);
     // 2 · 25 · 30.1 mm² of cheek: 3324 N at mean shear of 12.27 MPa
     expect(hold.pull).toBeCloseTo(2 * 25 * 30.1 * ROLLING_SHARE * SHEAR, 6);
@@ -124,27 +128,48 @@ describe('what a joint holds', () => {
     // across, the tenon's own section gives first; 10 deep, the glue along its cheeks, the tenon's wood rolling
     expect(hold.shear[0]).toBeCloseTo((9.9 * 30.1 * SHEAR) / 1.5, 6);
     const low = gate({ inLegs: 11 });
-    const shallow = jointHold(low, low.joints[0]!);
+    const shallow = holdOf(low);
     expect(typeof shallow === 'string' ? 0 : shallow.shear[0]).toBeCloseTo(
       2 * 10 * 30.1 * ROLLING_SHARE * SHEAR,
       6,
     );
     // off the middle, the way to the nearer edge counts
     const off = gate({ options: { shiftAlong: 4 } });
-    const shifted = jointHold(off, off.joints[0]!);
+    const shifted = holdOf(off);
     expect(typeof shifted === 'string' ? shifted : shifted.levers[1]).toBeCloseTo(26, 6);
   });
 
   test('a deeper mortise in the rail helps nothing while the leg governs; two tenons hold what both hold', () => {
     const pull = (asked: Asked) => {
       const design = gate(asked);
-      const hold = jointHold(design, design.joints[0]!);
+      const hold = holdOf(design);
       return typeof hold === 'string' ? 0 : hold.pull;
     };
     expect(pull({ inRail: 40 })).toBeCloseTo(pull({}), 6);
     expect(pull({ inLegs: 31 }) / pull({})).toBeCloseTo(30 / 25, 6);
     const two = pull({ options: { tenons: 2, tenonWidth: 20, web: 2 } });
     expect(two).toBeCloseTo(2 * 2 * 25 * (20 - 9.9) * ROLLING_SHARE * SHEAR, 6);
+  });
+
+  test('a glue that was measured bounds what cheeks hold; tenons of weaker wood give first, and grain that runs out weakens them', () => {
+    const of = (asked: Asked, told: Parameters<typeof holdOf>[1] = {}) => {
+      const hold = holdOf(gate(asked), told);
+      if (typeof hold === 'string') throw new Error(hold);
+      return hold;
+    };
+    const usual = of({});
+    // 1 MPa is less than oak rolls at: the glue on 2 · 25 · 30.1 mm² of cheek
+    expect(of({}, { glue: { kind: 'other', shear: 1 } }).pull).toBeCloseTo(2 * 25 * 30.1, 6);
+    expect(of({}, { glue: { kind: 'other', shear: 9 } }).pull).toBeCloseTo(usual.pull, 9);
+    const cedar = of({ options: { tenonWood: 'western red cedar' } });
+    const cedarShear = fivePercent(species('western red cedar').shear, VARIATION.shear);
+    expect(cedar.shear[0]).toBeCloseTo((9.9 * 30.1 * cedarShear) / 1.5, 6);
+    expect(cedar.shearGoverns).toBe('the tenons themselves');
+    const bare = { ...stockIn(USUAL_SEASON), grainOneIn: 4 };
+    const thin = { inLegs: 60, inRail: 60, options: { tenonThickness: 2, cutter: 2.2, tenonWidth: 10 } };
+    const torn = of(thin);
+    expect(torn.governs).toBe('the tenons themselves');
+    expect(of(thin, { stock: bare }).pull).toBeLessThan(0.6 * torn.pull);
   });
 
   test('what cannot be said is told with its reason', () => {
@@ -154,7 +179,13 @@ describe('what a joint holds', () => {
         .join('\n');
     expect(why(gate({ options: { cutter: 10.3, cheekClearance: 0.2 } }))).toMatch(/more than 0\.3 mm/);
     expect(why(gate({ material: 'birch plywood' }))).toMatch(/no published strength of birch plywood/);
-    expect(why(gate(), { season: seasonIn(climate('unheated-shed')) })).toMatch(/more than 15 % of water/);
+    expect(why(gate(), { season: seasonIn(climate('unheated-shed')) })).toMatch(
+      /18\.5 % of water.*above 15 %/,
+    );
+    expect(why(gate(), { glue: { kind: 'other' } })).toMatch(/not measured.*glue, shear/);
+    expect(why(gate({ options: { tenonWood: 'birch plywood' } }))).toMatch(
+      /its tenons: no published strength of birch plywood/,
+    );
     expect(why(gate())).toMatch(/how stiff a joint is was not measured/);
     for (const design of [
       gate({ options: { cutter: 10.3, cheekClearance: 0.2 } }),

@@ -1,13 +1,17 @@
 import type { Design } from '../../src/assembly/index.js';
 import { type Solids, solidsOf, startKernel } from '../../src/solid/index.js';
-import { type Margin, type Strength, strengthOn } from '../../src/strength/index.js';
+import { type Margin, type Strength, strengthOn, type Told } from '../../src/strength/index.js';
 
 /** What a design bears, and whatever else is looked at on its solids, which are freed again. */
-export async function borne<T>(design: Design, look: (strength: Strength, solids: Solids) => T): Promise<T> {
+export async function borne<T>(
+  design: Design,
+  look: (strength: Strength, solids: Solids) => T,
+  told?: Told,
+): Promise<T> {
   const kernel = await startKernel();
   try {
     const solids = solidsOf(kernel, design);
-    return look(strengthOn(solids)!, solids);
+    return look(strengthOn(solids, told)!, solids);
   } finally {
     kernel.dispose();
   }

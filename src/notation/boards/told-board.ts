@@ -1,5 +1,5 @@
 import { cross, scale } from '../../frame/index.js';
-import { seasonalMovement } from '../../movement/index.js';
+import { type Season, seasonalMovement } from '../../movement/index.js';
 import {
   ALL_AXES,
   AXIS_WORDS,
@@ -202,7 +202,7 @@ function readPairs(keys: Keys, around: Surroundings, { grain }: Axes, material: 
       grain,
       pairs.map(({ axis }) => axis),
     );
-    const room = pair.axis === grain ? END_ROOM : panelRoom(material, pair, grooved ?? 0);
+    const room = pair.axis === grain ? END_ROOM : panelRoom(material, pair, grooved ?? 0, around.season);
     pairs.push({ ...pair, into: told ?? (grooved === undefined ? 0 : grooved - room) });
   }
   return pairs;
@@ -212,8 +212,8 @@ function readPairs(keys: Keys, around: Surroundings, { grain }: Axes, material: 
 const END_ROOM = 0.5;
 
 /** Room at each edge of a panel: half of what its width moves in a year, to the next half millimetre. */
-const panelRoom = (material: string, { low, high }: Pair, deep: number): number =>
-  Math.ceil(seasonalMovement(material, high.at - low.at + 2 * deep)) / 2;
+const panelRoom = (material: string, { low, high }: Pair, deep: number, season?: Season): number =>
+  Math.ceil(seasonalMovement(material, high.at - low.at + 2 * deep, season)) / 2;
 
 /** How deep the grooves are that a panel sits in. */
 export function groovedDeep(keys: Keys, { reckon }: Surroundings): number | undefined {

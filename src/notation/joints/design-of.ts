@@ -51,7 +51,11 @@ const MOST_JOINTS = 500;
  *
  * @param problems what is wrong with each board is put there, one problem a board
  */
-export function standPiece(tree: PieceTree, { reckon, wood }: PieceValues, problems: Problems): StoodPiece {
+export function standPiece(
+  tree: PieceTree,
+  { reckon, wood, tools }: PieceValues,
+  problems: Problems,
+): StoodPiece {
   const size = tree.piece.map((phrase) => reckon.figure(phrase, 'length'));
   const piece: Box = { min: [0, 0, 0], max: [size[0]!, size[1]!, size[2]!] };
   const material = wood(tree.wood);
@@ -64,7 +68,9 @@ export function standPiece(tree: PieceTree, { reckon, wood }: PieceValues, probl
       if (when && !reckon.yes(phraseOf(when, 'when'))) return true;
       const own = entry.keys.get('wood');
       const of = own ? wood(phraseOf(own, 'wood')) : material;
-      const made = withoutFailed(failed, () => standBoard(entry, { standing, piece, reckon }, of));
+      const made = withoutFailed(failed, () =>
+        standBoard(entry, { standing, piece, reckon, ...seasonOf(tools) }, of),
+      );
       for (const { name } of made.boards)
         if (standing.some((one) => one.name === name))
           throw problemWith(entry.name, `two boards are called '${name}'`, 'give each its own name');
@@ -78,6 +84,8 @@ export function standPiece(tree: PieceTree, { reckon, wood }: PieceValues, probl
   }
   return { standing, seams };
 }
+
+const seasonOf = ({ wood: { season } = {} }: Tools) => (season ? { season } : {});
 
 /** A board that is missing because its own line is wrong is told there, and not again where it is named. */
 function withoutFailed<T>(failed: readonly string[], work: () => T): T {
@@ -152,6 +160,7 @@ export function designOf(tree: PieceTree, values: PieceValues, problems: Problem
         joints: joints.map(({ request }) => request),
         fasten: fasten.map(({ request }) => request),
         panels: captives,
+        ...seasonOf(tools),
         ...(uses.length > 0 && { uses }),
         ...(user && { user }),
         notes: tree.notes.map(({ value }) => value),

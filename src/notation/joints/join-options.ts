@@ -98,7 +98,7 @@ export function joinRequest(
       ...asked,
       cutter,
       ...(deepest !== undefined && { deepest }),
-      ...(tools.season && { season: tools.season }),
+      ...tools.wood,
       ...(Object.keys(depths).length > 0 && { depths }),
     },
   };

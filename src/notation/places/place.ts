@@ -1,5 +1,6 @@
 import { faces } from '../../board/index.js';
 import { add, directionOut, dot, type Plane, pointOut, scale, type Vec3 } from '../../frame/index.js';
+import type { Season } from '../../movement/index.js';
 import { SAME_DIRECTION } from '../../tolerances.js';
 import type { Reckoning } from '../formulas/index.js';
 import { type Phrase, Problem, problemWith } from '../text/index.js';
@@ -13,6 +14,8 @@ export interface Surroundings {
   readonly standing: readonly Stood[];
   readonly piece: Box;
   readonly reckon: Reckoning;
+  /** What the wood goes through; a heated room and flat-sawn wood when left out. */
+  readonly season?: Season;
 }
 
 /** Where something stands in one direction: at a figure, mm, or at a plane that is not square to it. */

@@ -1,6 +1,6 @@
 import { equilibrium, type Season, seasonIn } from '../../movement/index.js';
 import { onceForEach } from '../../once.js';
-import type { Told } from '../../strength/index.js';
+import { stockIn, type Told } from '../../strength/index.js';
 import { type Climate, climate, climateNames } from '../../tables/index.js';
 import type { PlaceTold, Shop } from './shop.js';
 
@@ -23,9 +23,12 @@ export function ownClimate(place: PlaceTold): Climate | undefined {
 }
 
 /** What a shop tells of the place of its pieces and of joints made in it; one thing, by which work is known again. */
-export const toldBy = onceForEach(
-  (shop: Shop): Told => ({
-    season: seasonOf(shop),
+export const toldBy = onceForEach((shop: Shop): Told => {
+  const season = seasonOf(shop);
+  return {
+    season,
+    stock: stockIn(season, shop.wood),
+    ...(shop.glue && { glue: shop.glue }),
     ...(shop.jointStiffness !== undefined && { jointStiffness: shop.jointStiffness }),
-  }),
-);
+  };
+});

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { choice, count, length } from '../../model/index.js';
-import { climateNames } from '../../tables/index.js';
+import { GLUES, STRAIGHT_GRAIN } from '../../strength/index.js';
+import { climateNames, materialNames } from '../../tables/index.js';
 
 /** What leaving a value out means wherever nothing can be worked out without it. */
 const NOT_VERIFIED = 'not verified';
@@ -137,6 +138,16 @@ export const shopFile = z.object({
     openMinutes: whole(1, 240, 'Open time in minutes: from spreading to closing.'),
     clampMinutes: whole(1, 2880, 'Minutes in the clamps.'),
     leastCelsius: whole(-10, 40, 'Coldest shop it sets in, °C.'),
+    kind: choice(GLUES, {
+      derived: GLUES[0],
+      help: 'White or yellow wood glue of a class D1 to D4 on its label, or another: what another holds is told only with its shear.',
+    }),
+    shear: maybeWhole(
+      1,
+      40,
+      'by its class',
+      'Its least shear in test pieces of your own, MPa, rounded down.',
+    ),
   }),
   place: maybeGroup(
     'Where the pieces will stand: wood moves with the air. Name a climate, or give the air when it is driest and when it is dampest, all four figures.',
@@ -159,6 +170,28 @@ export const shopFile = z.object({
       'the middle of the climate',
       'Its moisture content when it is glued, %, measured.',
     ),
+    moisture: maybeWhole(
+      4,
+      30,
+      'the dampest of the climate, 12 at least',
+      'The most moisture it comes to in use, %: damp wood bears less.',
+    ),
+    grainOneIn: maybeWhole(
+      4,
+      60,
+      `${STRAIGHT_GRAIN}, straight stock`,
+      'How far its grain runs out on the face of a board at worst: 1 in so many.',
+    ),
+    grainOneInOnEdge: maybeWhole(
+      4,
+      60,
+      'straight',
+      'The same on the edge of that board: both slopes count together.',
+    ),
+    tenons: choice(materialNames, {
+      derived: 'the wood of the boards they join',
+      help: 'What tenons are cut from.',
+    }),
   }),
   jointStiffness: maybeWhole(
     100,

@@ -1,5 +1,6 @@
 import type { Units } from '../../length/index.js';
 import type { Cut } from '../../movement/index.js';
+import type { GlueTold } from '../../strength/index.js';
 
 /**
  * What is at hand in the shop, asked once. Lengths mm. Whatever is left out makes the figures that need it `not verified`,
@@ -28,11 +29,7 @@ export interface Shop {
   readonly glue?: GlueAtHand;
   /** Where the pieces will stand: a climate of the table, or the air at its driest and its dampest. */
   readonly place?: PlaceTold;
-  readonly wood?: {
-    readonly sawn?: Cut;
-    /** Moisture content at glue-up, %. */
-    readonly gluedAt?: number;
-  };
+  readonly wood?: WoodAtHand;
   /** Of a joint, measured, N·m/rad. */
   readonly jointStiffness?: number;
 }
@@ -108,7 +105,20 @@ export interface ClampAtHand {
   readonly count: number;
 }
 
-export interface GlueAtHand {
+export interface WoodAtHand {
+  readonly sawn?: Cut;
+  /** Moisture content at glue-up, %. */
+  readonly gluedAt?: number;
+  /** The most it comes to in use, %. */
+  readonly moisture?: number;
+  /** The grain runs out by 1 in so many, seen on a face and on an edge. */
+  readonly grainOneIn?: number;
+  readonly grainOneInOnEdge?: number;
+  /** What tenons are cut from. */
+  readonly tenons?: string;
+}
+
+export interface GlueAtHand extends GlueTold {
   readonly openMinutes: number;
   readonly clampMinutes: number;
   readonly leastCelsius: number;

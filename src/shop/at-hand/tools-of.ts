@@ -14,6 +14,9 @@ export const toolsOf = (shop: Shop): Tools => {
       const known = (same.length > 0 ? same : cutters).flatMap(({ cuttingLength }) => cuttingLength ?? []);
       return known.length > 0 ? Math.max(...known) : undefined;
     },
-    season: toldBy(shop).season,
+    wood: {
+      season: toldBy(shop).season,
+      ...(shop.wood?.tenons !== undefined && { tenonWood: shop.wood.tenons }),
+    },
   };
 };

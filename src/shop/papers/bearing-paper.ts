@@ -1,7 +1,8 @@
-import { type Design, USUAL_STOCK } from '../../assembly/index.js';
+import type { Design } from '../../assembly/index.js';
 import { fixed, trimmed } from '../../length/index.js';
 import { GRAVITY } from '../../statics/index.js';
 import {
+  type GlueTold,
   type Load,
   type Margin,
   nearestLimit,
@@ -86,8 +87,8 @@ const LOAD_NAMES: Readonly<Record<Load['kind'], string>> = {
 };
 
 function loads({ asked }: Strength): readonly Block[] {
-  const { surfaces, user, design } = asked;
-  const { grainOneIn, moisture } = design.stock ?? USUAL_STOCK;
+  const { surfaces, user, glue } = asked;
+  const { grainOneIn, moisture } = asked.stock;
   const rows = surfaces.flatMap(({ placed, use, loads: all }) =>
     all.map((load) => [
       placed.board.name,
@@ -100,11 +101,14 @@ function loads({ asked }: Strength): readonly Block[] {
   return [
     heading('Loads assumed'),
     paragraph(
-      `For a person of up to ${massWords(user.kg)}${user.child ? ', and a child who uses it as well' : ''}. Wood at ${trimmed(moisture, 1)} % moisture, its grain running out by no more than 1 in ${trimmed(grainOneIn, 1)}. The piece itself weighs ${massWords(asked.resting.kg)}.`,
+      `For a person of up to ${massWords(user.kg)}${user.child ? ', and a child who uses it as well' : ''}. Wood of no more than ${trimmed(moisture, 1)} % moisture, its grain running out by no more than 1 in ${trimmed(grainOneIn, 1)}; joints glued with ${glueWords(glue)}. The piece itself weighs ${massWords(asked.resting.kg)}.`,
     ),
     table(['surface', 'used as', 'load', 'how much', 'where the figure is from'], rows),
   ];
 }
+
+const glueWords = ({ kind, shear }: GlueTold = {}): string =>
+  `${kind === 'other' ? 'a glue of your own' : 'white or yellow wood glue'}${shear === undefined ? '' : ` that sheared at ${shear} MPa in your test pieces`}`;
 
 const KG_TO_LB = 1 / 0.45359237;
 

@@ -2,7 +2,6 @@ import type { Design } from '../../assembly/index.js';
 import type { Board, Mortise } from '../../board/index.js';
 import { endsShape, type Joint, meanLength, type Tenon } from '../../joinery/index.js';
 import type { Say } from '../../length/index.js';
-import { speciesNames } from '../../tables/index.js';
 import { COPLANAR, SAME_POINT } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 import { STOCK_PRACTICE } from '../practice/index.js';
@@ -81,14 +80,13 @@ const FIT: TestFit = {
  * The tenons of a design, those of one size together.
  *
  * @param shop its cutters' measured slots give the thickness; without them it is the nominal one, `not verified`
- * @param material of the tenon stock; the solid wood of the joint when left out
  */
-export function tenonSchedule(design: Design, shop: Shop, say: Say, material?: string): readonly TenonKind[] {
+export function tenonSchedule(design: Design, shop: Shop, say: Say): readonly TenonKind[] {
   const boards = new Map(design.boards.map(({ board }) => [board.id, board]));
   const kinds: Placed[][] = [];
   for (const joint of design.joints) {
     for (const tenon of joint.tenons) {
-      const placed = place(joint, tenon, boards, material);
+      const placed = place(joint, tenon, boards);
       const same = kinds.find((kind) => oneSize(kind[0]!, placed));
       if (same) same.push(placed);
       else kinds.push([placed]);
@@ -105,19 +103,13 @@ interface Placed {
   readonly mortises: readonly [Mortise, Mortise];
 }
 
-function place(
-  joint: Joint,
-  tenon: Tenon,
-  boards: ReadonlyMap<string, Board>,
-  material: string | undefined,
-): Placed {
+function place(joint: Joint, tenon: Tenon, boards: ReadonlyMap<string, Board>): Placed {
   const pair = [joint.a, joint.b].map((id) => boards.get(id)!);
   const [a, b] = pair.map((board) => board.mortises.find((one) => one.tenon === tenon.id)!);
-  const solid = pair.find((board) => speciesNames.includes(board.material));
   return {
     joint,
     tenon,
-    material: material ?? solid?.material ?? 'straight-grained hardwood',
+    material: joint.tenonWood ?? 'straight-grained hardwood',
     mortises: [a!, b!],
   };
 }
