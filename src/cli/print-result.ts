@@ -52,9 +52,12 @@ function alike(findings: readonly Finding[]): readonly [Finding, ...Finding[]][]
   return [...groups.values()];
 }
 
-/** A few ids, or the first and how many more; the summary has them all. */
-const some = (ids: readonly string[]): string =>
-  ids.length <= 3 ? ids.join(' and ') : `${ids[0]} and ${ids.length - 1} others`;
+/** A joint tells its boards; else a few ids, or the first and how many more. The summary has them all. */
+const some = (ids: readonly string[]): string => {
+  const [first] = ids;
+  if (first?.includes('/')) return first;
+  return ids.length <= 3 ? ids.join(' and ') : `${first} and ${ids.length - 1} others`;
+};
 
 const more = (others: readonly Finding[]): string =>
   others.length === 0

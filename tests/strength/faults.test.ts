@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import stoolModel from '../../models/stool.js';
 import { type Model, optionName, readParameters } from '../../src/model/index.js';
-import { builtInShop } from '../../src/shop/index.js';
+import { builtInShop, type Shop, toolsOf } from '../../src/shop/index.js';
 import { STRENGTH_BASES } from '../../src/strength/index.js';
 import { cureKey, curesOf, type Question, verdictOf, worthCuring } from '../../src/verdict/index.js';
 import { plainJig } from '../shop/designs.js';
 import { shelfModel } from './shelf-model.js';
+import { topModel } from './top-model.js';
 
 const stool = stoolModel as unknown as Model;
 
@@ -80,6 +81,10 @@ describe('a fault of standing or strength is found, and the cure that is told en
     ['a seat far beyond its feet', seat, { overhang: '110', rake: '0' }, 'tips-sideways'],
     ['a shelf too long', shelfModel, { span: '1500', thickness: '18' }, 'shelf-sags'],
     ['a shelf whose wood alone may be chosen', woodOfShelf, {}, 'shelf-sags'],
+    ['a top glued across its grain', topModel, { hold: 'glue' }, 'held-across-grain'],
+    ['buttons without travel', topModel, { travel: '0.3' }, 'no-room-to-move'],
+    ['a tread as thin as a board of a box', topModel, { use: 'step', thickness: '7' }, 'board-shears'],
+    ['tenons that reach the bottom', of('endGap', 'height'), { 'end-gap': '0' }, 'tenon-meets-bottom'],
   ])('%s', async (_, model, raw, code) => {
     const asked = { ...question, model };
     const values = readParameters(model, raw, 'mm');
@@ -113,5 +118,18 @@ describe('a fault of standing or strength is found, and the cure that is told en
     { person: '200' },
   ])('a sound stool of %o has none', async (raw) => {
     expect((await strengthOf(raw)).map(({ message }) => message)).toEqual([]);
+  });
+
+  test('a top held by buttons has the room of the place it will stand in, and a shed asks for more than a heated room', async () => {
+    const room = async (place: NonNullable<Shop['place']>) => {
+      const shop = { ...builtInShop('mm'), place };
+      const values = readParameters(topModel, {}, 'mm');
+      const { findings } = await verdictOf({ ...question, shop, model: topModel }, values);
+      expect(findings.filter(({ code }) => code === 'no-room-to-move')).toEqual([]);
+      return topModel.build(values, toolsOf(shop)).fastenings![0]!.travel;
+    };
+    const [heated, shed] = [await room({}), await room({ climate: 'unheated-shed' })];
+    // 6 and 8.4 points of moisture between the driest and the dampest
+    expect(shed / heated).toBeCloseTo(8.4 / 6, 6);
   });
 });
