@@ -48,7 +48,7 @@ function drawings(of: (typeof DRAWN)[number], options: DrawingOptions): readonly
   return known;
 }
 
-const figureOf = (solid: BoardSolid, options: DrawingOptions) => boardFigure(solid, options, ROOM)!;
+const figureOf = (solid: BoardSolid, options: DrawingOptions) => boardFigure(solid, options)(ROOM)!;
 
 const entitiesOf = (solid: BoardSolid, options: DrawingOptions = OPTIONS): readonly SheetEntity[] =>
   figureOf(solid, options).draw([0, 0]);
@@ -57,8 +57,8 @@ function drawAll(of: (typeof DRAWN)[number], options: DrawingOptions): readonly 
   const solids = solidsFor(kernel, of);
   const figures = [
     ...[...solids.boards.values()].map((board) => ['board', figureOf(board, options)] as const),
-    ...jointKinds(solids).map((kind) => ['joint', jointFigure(solids, kind, options, ROOM)!] as const),
-    ['assembly', assemblyFigure(solids, options, ROOM)!] as const,
+    ...jointKinds(solids).map((kind) => ['joint', jointFigure(solids, kind, options)(ROOM)!] as const),
+    ['assembly', assemblyFigure(solids, options)(ROOM)!] as const,
     ['parts', numberedFigure(solids, 'drawn apart', ROOM)] as const,
   ];
   return figures.map(([kind, figure]) => {

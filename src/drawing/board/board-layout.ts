@@ -21,6 +21,7 @@ import { type BoardStop, bevelStops, faceStops, heightStops } from './board-stop
 import { type BoardView, FACING } from './board-views.js';
 import { bevelAngles, centreLines, featureLabels, radiusDimensions, slantAngles } from './feature-marks.js';
 import { referenceLabels } from './reference-labels.js';
+import type { Layout } from './scaled-figure.js';
 
 /** A view of a board with its lines. */
 export interface DrawnView {
@@ -42,7 +43,6 @@ const ROW_AIR = 2.5;
  * The views of a board with all their dimensions, at a scale.
  *
  * @param at where the board's origin comes to lie in the main view, mm on the sheet
- * @param labelled false to see quickly how much room it needs at least
  */
 export function boardLayout(
   board: Board,
@@ -50,8 +50,7 @@ export function boardLayout(
   factor: number,
   at: Vec2,
   units: DrawingUnits,
-  labelled: boolean,
-): { readonly entities: readonly SheetEntity[]; readonly box: Box } {
+): Layout {
   const main = drawn[0]!;
   const mainPlace: ViewPlace = { frame: main.view.frame, at, factor };
   const mainBox = blankBox(board, mainPlace);
@@ -81,18 +80,24 @@ export function boardLayout(
     );
   }
   for (const { view, place } of placed) entities.push(...centreLines(board, view, place));
-  const within = grown(entitiesBox(entities), LABEL_BORDER);
-  if (!labelled) return { entities, box: entitiesBox(entities) };
-  const room = roomOf(entities);
-  entities.push(
-    ...bevelAngles(board, placed, room, within),
-    ...slantAngles(board, mainPlace, room, within),
-    ...radiusDimensions(board, mainPlace, room, within, units),
-    ...referenceLabels(board, mainPlace, room, within),
-    ...featureLabels(board, placed, room, within),
-    ...captions(board, placed, room, within),
-  );
-  return { entities, box: entitiesBox(entities) };
+  const least = entitiesBox(entities);
+  return {
+    least,
+    whole: () => {
+      const within = grown(least, LABEL_BORDER);
+      const room = roomOf(entities);
+      // labels take time to place
+      return [
+        ...entities,
+        ...bevelAngles(board, placed, room, within),
+        ...slantAngles(board, mainPlace, room, within),
+        ...radiusDimensions(board, mainPlace, room, within, units),
+        ...referenceLabels(board, mainPlace, room, within),
+        ...featureLabels(board, placed, room, within),
+        ...captions(board, placed, room, within),
+      ];
+    },
+  };
 }
 
 interface SidedRow extends DimensionRow {

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type DrawingOptions, largestFigure, type ScaledFigure } from '../board/index.js';
+import { type DrawingOptions, laidOutWhole, type Scalable, scalable } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
 import { entitiesBox, letters, type SheetEntity } from '../sheet/index.js';
 import { VIEW_FRAMES, type View, type ViewName, viewBox, viewLines, viewOf } from '../view/index.js';
@@ -9,18 +9,14 @@ import { seenParts } from './picture.js';
 const GAP = 10;
 
 /** The design put together: front, side and top with hidden joints dashed, and its overall size. */
-export function assemblyFigure(
-  solids: Solids,
-  options: DrawingOptions,
-  room: { readonly width: number; readonly height: number },
-): ScaledFigure | undefined {
+export function assemblyFigure(solids: Solids, options: DrawingOptions): Scalable {
   const third = options.projection === 'third-angle';
   const parts = seenParts(solids);
   const seen = (name: ViewName) => viewOf(parts, VIEW_FRAMES[name], { hidden: true });
   // in first angle the view from the left stands on the right, and the view from above below
   const sideName = third ? 'right' : 'left';
   const views = [seen('front'), seen(sideName), seen('top')] as const;
-  return largestFigure(room, ({ factor }) => laidOut(views, sideName, factor, [0, 0], options));
+  return scalable(({ factor }) => laidOutWhole(laidOut(views, sideName, factor, [0, 0], options)));
 }
 
 function laidOut(

@@ -4,7 +4,7 @@ import type { Tenon } from '../../joinery/index.js';
 import { type Region, regionBounds } from '../../profile/index.js';
 import { boardMarks } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type DrawingOptions, largestFigure, type ScaledFigure } from '../board/index.js';
+import { type DrawingOptions, laidOutWhole, type Scalable, scalable } from '../board/index.js';
 import { chainRow, rowBeside, type Side } from '../dimension/index.js';
 import {
   type Box,
@@ -31,15 +31,8 @@ const GAP = 6;
 /**
  * A joint cut open twice through its first tenon, along the mortise's length and across it, with depths, fit and tenon; the
  * way up it stands in the piece.
- *
- * @param room mm on the sheet
  */
-export function jointFigure(
-  solids: Solids,
-  { joint }: JointKind,
-  { units }: DrawingOptions,
-  room: { readonly width: number; readonly height: number },
-): ScaledFigure | undefined {
+export function jointFigure(solids: Solids, { joint }: JointKind, { units }: DrawingOptions): Scalable {
   const marks = boardMarks(solids.design.boards.map(({ board }) => board.id));
   const tenon = joint.tenons[0]!;
   const mortises = mortisesOf(solids, joint, tenon);
@@ -50,8 +43,8 @@ export function jointFigure(
     lie.cut(solids, tenon.place.x, Math.max(a.length, b.length) / 2 + ROUND, [low, high]),
     lie.cut(solids, tenon.place.y, ROUND_ACROSS, [low, high]),
   ] as const;
-  return largestFigure(room, ({ factor }) =>
-    laidOut(sections, tenon, mortises, factor, [0, 0], lie, { units, marks }),
+  return scalable(({ factor }) =>
+    laidOutWhole(laidOut(sections, tenon, mortises, factor, [0, 0], lie, { units, marks })),
   );
 }
 

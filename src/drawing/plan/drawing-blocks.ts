@@ -2,7 +2,7 @@ import { WORLD } from '../../frame/index.js';
 import { segments } from '../../profile/index.js';
 import { type Aid, boardMarks, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
 import { type BoardSolid, boardBody, type Solids, stockBody } from '../../solid/index.js';
-import { boardFigure, type DrawingOptions, featureTable, type ScaledFigure } from '../board/index.js';
+import { boardFigure, type DrawingOptions, featureTable, type Scalable } from '../board/index.js';
 import {
   assemblyFigure,
   jointFigure,
@@ -34,9 +34,10 @@ const SMALLER = 0.75;
  */
 function withDrawing(
   headed: (scale: string) => readonly FlowBlock[],
-  drawn: (height: number) => ScaledFigure | undefined,
+  drawing: Scalable,
   below: readonly FlowBlock[],
 ): Whole {
+  const drawn = (height: number) => drawing({ width: ROOM.width, height });
   const taken = heightOf([...headed('1:2.5'), ...below], ROOM.width) + 6;
   const alone = drawn(ROOM.height - taken) ?? drawn(ROOM.height);
   return {
@@ -69,7 +70,7 @@ export function pieceBlocks(
 export const assemblyBlocks = (solids: Solids, options: DrawingOptions): readonly FlowBlock[] => [
   withDrawing(
     (scale) => [heading('The piece put together', 1), paragraph(`Scale ${scale}.`)],
-    (height) => assemblyFigure(solids, options, { width: ROOM.width, height }),
+    assemblyFigure(solids, options),
     [],
   ),
 ];
@@ -104,7 +105,7 @@ export function boardBlocks(
           `${board.material}, ${blankWords(board.blank, options.units)}. Scale ${scale}; set out from the reference edge and end.${by}`,
         ),
       ],
-      (height) => boardFigure(alike[0]!, options, { width: ROOM.width, height }),
+      boardFigure(alike[0]!, options),
       featureRows(alike, options, marks),
     );
   });
@@ -171,7 +172,7 @@ export const aidFigures = (aids: readonly BoardSolid[], options: DrawingOptions)
   figureRows(
     aids.flatMap((solid): readonly DrawnFigure[] => {
       const { board } = solid;
-      const figure = boardFigure(solid, options, AID, 'telling');
+      const figure = boardFigure(solid, options, 'telling')(AID);
       const [, ...rows] = featureTable(board, options.units);
       const cuts = rows.map((row) => row.filter((cell) => cell !== '').join(', ')).join('; ');
       return figure
@@ -192,7 +193,7 @@ export const jointBlocks = (solids: Solids, options: DrawingOptions): readonly F
     const [, ...rows] = jointTable(solids, kind, options);
     return withDrawing(
       (scale) => [heading(`Joint ${kind.joint.id}`), paragraph(`Scale ${scale}, as it stands in the piece.`)],
-      (height) => jointFigure(solids, kind, options, { width: ROOM.width, height }),
+      jointFigure(solids, kind, options),
       [paragraph(`${rows.map((row) => row.join(': ')).join('. ')}.`)],
     );
   });
