@@ -136,6 +136,12 @@ export const EDGE_ON = 1e-4;
 /** Middle points nearer to the line than this are left out, mm. */
 export const CHAIN_STRAIGHT = 0.002;
 
+/** A mark that runs this near beside a line to cut lies on top of it, mm: a machine would go there twice. */
+export const ON_TOP = 0.1;
+
+/** Lines that meet at less than this run side by side (about half a degree), as a sine. */
+export const ON_TOP_SINE = 0.01;
+
 /** A length this near to a 1/64 line stands on it: the fourth decimal of an inch, halved. */
 export const ON_LINE_INCH = 0.00005;
 

@@ -91,6 +91,7 @@ export {
 } from './sheet/index.js';
 export {
   type CircleEntity,
+  type Dashing,
   type Downhill,
   downhillOf,
   type Entity,

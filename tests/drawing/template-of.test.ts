@@ -27,7 +27,7 @@ const loops = (template: Template, layer: Layer): Profile[] =>
   on(template, layer, 'profile').map((entity) => entity.profile);
 
 const said = (template: Template): string =>
-  on(template, 'NOTE', 'text')
+  [...on(template, 'NOTE', 'text'), ...on(template, 'LEGEND', 'text')]
     .map((entity) => entity.text.trim())
     .join(' ');
 
@@ -198,10 +198,15 @@ test('a mortise in an end leaning 10° reaches cos 10° of its depth in plan', (
 
 test('an end bevelled 10° has a line on each face, thickness × tan 10° apart', () => {
   const run = 20 * Math.tan(Math.PI / 18);
-  for (const x of [0, run]) {
-    const ends = upright(flush, x).flatMap((mark) => [mark.from[1], mark.to[1]]);
-    expect(ends.sort((a, b) => a - b)).toEqual([expect.closeTo(0, 6), expect.closeTo(120, 6)]);
-  }
+  const ends = upright(flush, run).flatMap((mark) => [mark.from[1], mark.to[1]]);
+  expect(ends.sort((a, b) => a - b)).toEqual([expect.closeTo(0, 6), expect.closeTo(120, 6)]);
+  // the other one is the end of the outline itself, and no mark lies on it
+  expect(upright(flush, 0)).toEqual([]);
+  expect(
+    loops(flush, 'CUT')[0]!
+      .filter(({ x }) => Math.abs(x) < 1e-6)
+      .map(({ y }) => y),
+  ).toEqual(expect.arrayContaining([expect.closeTo(0, 6), expect.closeTo(120, 6)]));
   expect(said(flush)).toContain('B1 reference face 10°');
   expect(said(flush)).toContain('B1 opposite face 10°');
   expect(said(flush)).toMatch(/B1: bevel foot, 10° off square, .* longer on the opposite face/);
@@ -248,7 +253,8 @@ test('words in inches leave every line where it was', () => {
 });
 
 test('no words of a row run on past about 240 mm', () => {
-  for (const row of on(flush, 'NOTE', 'text')) expect(row.text.length).toBeLessThan(100);
+  for (const row of [...on(flush, 'NOTE', 'text'), ...on(flush, 'LEGEND', 'text')])
+    expect(row.text.length).toBeLessThan(100);
 });
 
 test('reference edge and reference end are marked outside the part', () => {
@@ -256,7 +262,7 @@ test('reference edge and reference end are marked outside the part', () => {
     ['REFERENCE EDGE', 1],
     ['REFERENCE END', 0],
   ] as const) {
-    const row = on(flush, 'NOTE', 'text').find((entity) => entity.text === name);
+    const row = on(flush, 'LEGEND', 'text').find((entity) => entity.text === name);
     expect(row!.at[at]).toBeLessThan(0);
   }
 });
@@ -291,4 +297,30 @@ test('a 10° wedge is told by its 10° to the faces, not by the 80° it lies off
   });
   expect(said(templateOf(wedge, { cutter: 8, units: 'mm' }))).toMatch(/bevel taper, 10° to the faces/);
   expect(featureTable(wedge, 'mm')[1]).toContain('10° to the faces');
+});
+
+/** Of two parallel lines: how far they run within 0.05 mm of each other; 0 for others. */
+function sideBySide(a: Of<'line'>, from: readonly [number, number], to: readonly [number, number]): number {
+  const [run, x, y] = [Math.hypot(to[0] - from[0], to[1] - from[1]), to[0] - from[0], to[1] - from[1]];
+  const aside = [a.from, a.to].map((p) => ((p[0] - from[0]) * y - (p[1] - from[1]) * x) / run);
+  if (aside.some((off) => Math.abs(off) > 0.05)) return 0;
+  const along = [a.from, a.to].map((p) => ((p[0] - from[0]) * x + (p[1] - from[1]) * y) / run);
+  return Math.max(0, Math.min(run, Math.max(...along)) - Math.max(0, Math.min(...along)));
+}
+
+test('no mark runs along a line that is cut, with a bearing or a guide bush, nor along another mark', () => {
+  for (const template of [flush, bushed]) {
+    const marks = on(template, 'MARK', 'line');
+    const cut = [...loops(template, 'CUT'), ...loops(template, 'POCKET'), ...loops(template, 'MARK')].flatMap(
+      (loop) =>
+        loop.map((at, i) => [at, loop[(i + 1) % loop.length]!] as const).filter(([at]) => at.bulge === 0),
+    );
+    expect(marks.length).toBeGreaterThan(5);
+    for (const mark of marks) {
+      for (const [at, next] of cut)
+        expect(sideBySide(mark, [at.x, at.y], [next.x, next.y])).toBeLessThan(0.1);
+      for (const other of marks.filter((one) => one !== mark))
+        expect(sideBySide(mark, other.from, other.to)).toBeLessThan(0.1);
+    }
+  }
 });

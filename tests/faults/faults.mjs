@@ -500,6 +500,17 @@ export const FAULTS = [
     ],
   ),
   ...faults(
+    'src/drawing/template/marks-off-cuts.ts',
+    ['tests/drawing/template-of.test.ts'],
+    [
+      [
+        'template: marks stay on top of lines that are cut',
+        'if (high - low < ON_TOP)',
+        'if (high - low < 1e9)',
+      ],
+    ],
+  ),
+  ...faults(
     'src/drawing/template/template-line.ts',
     ['tests/drawing/template-of.test.ts'],
     [

@@ -8,14 +8,22 @@ export interface ReadDxf {
   readonly fixes: readonly (readonly [code: number, message: string])[];
   readonly insunits: number | null;
   readonly measurement: number | null;
+  /** Dashes (above 0) and gaps (below 0) of every line type, by name. */
+  readonly linetypes: Readonly<Record<string, readonly number[]>>;
   readonly layers: readonly string[];
   readonly used: readonly string[];
   readonly entities: readonly ReadEntity[];
 }
 
-export interface ReadPolyline {
-  readonly type: 'LWPOLYLINE';
+/** What every line of a template carries: its layer, its line type, and the points it runs through. */
+interface ReadLine {
   readonly layer: string;
+  readonly linetype: string;
+  readonly run: readonly (readonly [x: number, y: number])[];
+}
+
+export interface ReadPolyline extends ReadLine {
+  readonly type: 'LWPOLYLINE';
   readonly closed: boolean;
   readonly vertices: number;
   readonly repeated: number;
@@ -27,10 +35,17 @@ type Point = readonly [x: number, y: number, z: number];
 
 export type ReadEntity =
   | ReadPolyline
-  | { readonly type: 'CIRCLE'; readonly layer: string; readonly radius: number }
+  | (ReadLine & { readonly type: 'CIRCLE'; readonly radius: number })
   | { readonly type: '3DFACE'; readonly layer: string; readonly corners: readonly [Point, Point, Point] }
-  | { readonly type: 'TEXT'; readonly layer: string; readonly text: string }
-  | { readonly type: 'LINE'; readonly layer: string };
+  | {
+      readonly type: 'TEXT';
+      readonly layer: string;
+      readonly text: string;
+      readonly height: number;
+      readonly at: readonly [x: number, y: number];
+      readonly rotation: number;
+    }
+  | (ReadLine & { readonly type: 'LINE' });
 
 /** Reads files with ezdxf, all in one start of it. */
 export const readDxf = (files: readonly string[]): readonly ReadDxf[] =>

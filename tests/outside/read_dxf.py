@@ -3,7 +3,8 @@
     python3 tests/outside/read_dxf.py FILE...
 
 audit errors, version, units, layers (declared and used), and for every entity its layer; for polylines also whether
-they are closed, repeated vertices, the radius of every arc and the area by the bulge formula.
+they are closed, repeated vertices, the radius of every arc and the area by the bulge formula. Lines of templates carry the
+name of their line type and the points they run through, arcs flattened by ezdxf itself.
 """
 
 import json
@@ -11,6 +12,7 @@ import math
 import sys
 
 import ezdxf
+from ezdxf import path as paths
 
 
 def arcs_and_area(points, closed):
@@ -33,7 +35,9 @@ def arcs_and_area(points, closed):
 
 def describe(entity):
     kind = entity.dxftype()
-    seen = {"type": kind, "layer": entity.dxf.layer}
+    seen = {"type": kind, "layer": entity.dxf.layer, "linetype": entity.dxf.get("linetype", "BYLAYER")}
+    if kind in ("LWPOLYLINE", "CIRCLE", "LINE"):
+        seen["run"] = [[p.x, p.y] for p in paths.make_path(entity).flattening(0.01)]
     if kind == "LWPOLYLINE":
         points = list(entity.get_points("xyb"))
         radii, area, repeated = arcs_and_area(points, entity.closed)
@@ -51,7 +55,12 @@ def describe(entity):
     elif kind == "LINE":
         seen.update(start=list(entity.dxf.start)[:2], end=list(entity.dxf.end)[:2])
     elif kind == "TEXT":
-        seen.update(text=entity.dxf.text, height=entity.dxf.height, at=list(entity.dxf.insert)[:2])
+        seen.update(
+            text=entity.dxf.text,
+            height=entity.dxf.height,
+            at=list(entity.dxf.insert)[:2],
+            rotation=entity.dxf.get("rotation", 0),
+        )
     elif kind == "3DFACE":
         seen.update(corners=[list(v) for v in (entity.dxf.vtx0, entity.dxf.vtx1, entity.dxf.vtx2)])
     return seen
@@ -68,6 +77,7 @@ def main(path):
             "fixes": [[fix.code, fix.message] for fix in audit.fixes],
             "insunits": drawing.header.get("$INSUNITS"),
             "measurement": drawing.header.get("$MEASUREMENT"),
+            "linetypes": {t.dxf.name: [tag.value for tag in t.pattern_tags.tags if tag.code == 49] for t in drawing.linetypes},
             "layers": sorted(layer.dxf.name for layer in drawing.layers),
             "used": sorted({entity["layer"] for entity in entities}),
             "entities": entities,

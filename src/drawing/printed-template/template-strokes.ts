@@ -1,6 +1,6 @@
 import { type Profile, segments } from '../../profile/index.js';
-import { disc, letters, type Stroke, stroke } from '../sheet/index.js';
-import type { Entity, Layer } from '../template/index.js';
+import { disc, type LineKind, letters, type Stroke, stroke } from '../sheet/index.js';
+import type { Dashing, Entity, Layer } from '../template/index.js';
 
 /** How a template's layers are drawn. */
 const LINES: Readonly<Record<Layer, 'template' | 'dimension'>> = {
@@ -10,11 +10,15 @@ const LINES: Readonly<Record<Layer, 'template' | 'dimension'>> = {
   MARK: 'dimension',
   NOTE: 'dimension',
   SCALE: 'dimension',
+  LEGEND: 'dimension',
 };
+
+const DASHED = { far: 'hidden', centre: 'centre' } as const satisfies Record<Dashing, LineKind>;
 
 /** A template's entity as strokes of a sheet; arcs stay arcs. */
 export function strokesOfEntity(entity: Entity): readonly Stroke[] {
-  const kind = LINES[entity.layer];
+  if (entity.kind === 'text') return [letters(entity.at, entity.text, { rotationDeg: entity.rotationDeg })];
+  const kind = entity.dashing === undefined ? LINES[entity.layer] : DASHED[entity.dashing];
   switch (entity.kind) {
     case 'line':
       return [stroke(kind, entity.from, entity.to)];
@@ -22,16 +26,11 @@ export function strokesOfEntity(entity: Entity): readonly Stroke[] {
       return [disc(kind, entity.centre, entity.radius)];
     case 'profile':
       return profileStrokes(entity.profile, kind);
-    case 'text':
-      return [letters(entity.at, entity.text, { rotationDeg: entity.rotationDeg })];
   }
 }
 
 /** An outline as lines and true arcs of one kind. */
-export const profileStrokes = (
-  profile: Profile,
-  line: 'template' | 'dimension' | 'centre',
-): readonly Stroke[] =>
+export const profileStrokes = (profile: Profile, line: LineKind): readonly Stroke[] =>
   segments(profile).map((piece): Stroke => {
     if (piece.kind === 'line') return stroke(line, piece.from, piece.to);
     const { centre, radius, startDeg, includedDeg, sense } = piece;

@@ -10,7 +10,7 @@ export { moved, movedEntities } from './moved.js';
 export { BLOCK_HEIGHT, drawableOf, type Orientation, type Page, type Paper, pageOf } from './page.js';
 export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';
 export type { Projection } from './projection-symbol.js';
-export { bestPlace, type Room } from './room.js';
+export { bestPlace, emptyRoom, type Room } from './room.js';
 export { roomOf } from './room-of.js';
 export { rule } from './rule.js';
 export { printSteps, runningSteps, STEP } from './running-steps.js';

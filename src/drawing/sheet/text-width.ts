@@ -48,7 +48,14 @@ export interface Box {
 }
 
 /** The box round a text as it will be drawn. */
-export function textBox({ at, text, height, anchor, rotationDeg, bold }: TextStroke): Box {
+export function textBox({
+  at,
+  text,
+  height,
+  anchor,
+  rotationDeg,
+  bold,
+}: Omit<TextStroke, 'kind' | 'height'> & { readonly height: number }): Box {
   const width = textWidth(text, height, bold);
   const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
   const [c, s] = [Math.cos((rotationDeg * Math.PI) / 180), Math.sin((rotationDeg * Math.PI) / 180)];

@@ -7,7 +7,7 @@ import { bevelAngle } from './bevel-angle.js';
 import type { Feature } from './feature.js';
 import { lineInside } from './line-inside.js';
 import { from, inPlane, LETTER, LETTER_WIDTH, line, readingDeg, words } from './strokes.js';
-import type { Entity, TextEntity } from './template.js';
+import type { Dashing, Entity, TextEntity } from './template.js';
 
 /** Where a bevel leaves each wide face: two parallel lines, or one for a cut square to the faces. */
 export function bevelFeature(mark: string, bevel: Bevel, board: Board): Feature {
@@ -31,7 +31,7 @@ export function bevelFeature(mark: string, bevel: Bevel, board: Board): Feature 
   const outward = bevel.normal[2] > 0 ? 1 : -1;
   return {
     entities: [
-      ...labelled(onReference, `${mark} reference face ${angle}`, outward),
+      ...labelled(onReference, `${mark} reference face ${angle}`, outward, 'far'),
       ...labelled(onOpposite, `${mark} opposite face ${angle}`, -outward),
     ],
     mark,
@@ -52,9 +52,9 @@ export function linesAt(bevel: Bevel, board: Board, z: number): Pieces {
 }
 
 /** @param side 1 writes away from the wood that stays, -1 toward it; the longest piece carries the words */
-function labelled(pieces: Pieces, text: string, side: number): Entity[] {
+function labelled(pieces: Pieces, text: string, side: number, dashing?: Dashing): Entity[] {
   const [longest] = [...pieces].sort((a, b) => run(b) - run(a) || middleHeight(b) - middleHeight(a));
-  const lines = pieces.map(([start, end]) => line('MARK', start, end));
+  const lines = pieces.map(([start, end]) => line('MARK', start, end, dashing));
   return longest === undefined ? lines : [...lines, label(longest, text, side)];
 }
 

@@ -23,7 +23,7 @@ export function edgeMarks(mark: string, at: Frame, extent: number, depth: number
   const label = from(meets, out, OUT + LETTER, 0);
   const leftwards = out[0] < -0.5 ? mark.length * LETTER : 0;
   return [
-    line('MARK', from(meets, out, OUT), from(meets, out, -seen)),
+    line('MARK', from(meets, out, OUT), from(meets, out, -seen), 'centre'),
     ...[-extent / 2, extent / 2].map((end) =>
       line('MARK', from(meets, out, OUT, end), from(meets, out, -Math.min(IN, seen), end)),
     ),

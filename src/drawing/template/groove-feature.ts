@@ -4,7 +4,7 @@ import type { Units } from '../../length/index.js';
 import { clockwise, transform2d } from '../../profile/index.js';
 import { edgeMarks, enters } from './edge-marks.js';
 import { type Feature, faceName, labelOf, size } from './feature.js';
-import { closed, from, inPlane, LETTER, words } from './strokes.js';
+import { closed, dashingOf, from, inPlane, LETTER, words } from './strokes.js';
 
 /** A groove: its outline in a wide face, its ends where it enters an edge. It is cut along a fence, so it has no window. */
 export function grooveFeature(
@@ -24,7 +24,11 @@ export function grooveFeature(
   const middle: Vec2 = [at.origin[0], at.origin[1]];
   return {
     entities: [
-      closed('POCKET', clockwise(transform2d(grooveOutline(groove, width), inBoard(groove)))),
+      closed(
+        'POCKET',
+        clockwise(transform2d(grooveOutline(groove, width), inBoard(groove))),
+        dashingOf(face),
+      ),
       words(from(middle, inPlane(at.x), 0, LETTER / 2), labelOf(mark, face)),
     ],
     mark,

@@ -3,7 +3,7 @@ import type { Vec2 } from '../../frame/index.js';
 import { printLength, type Units } from '../../length/index.js';
 import { edgeMarks, enters } from './edge-marks.js';
 import { type Feature, faceName, labelOf, size, spot } from './feature.js';
-import { LETTER, line, OVERRUN, ring, words } from './strokes.js';
+import { dashingOf, LETTER, line, OVERRUN, ring, words } from './strokes.js';
 
 /** A hole in a wide face: a circle for each diameter and a cross to set the bit on. */
 function drilledHole(mark: string, hole: Hole, units: Units): Feature {
@@ -14,10 +14,10 @@ function drilledHole(mark: string, hole: Hole, units: Units): Feature {
   const into = depth === 'through' ? 'through the board' : `${size(depth, units)} deep`;
   return {
     entities: [
-      ring('DRILL', centre, diameter),
-      ...wider.map((d) => ring('DRILL', centre, d)),
-      line('MARK', [centre[0] - reach, centre[1]], [centre[0] + reach, centre[1]]),
-      line('MARK', [centre[0], centre[1] - reach], [centre[0], centre[1] + reach]),
+      ring('DRILL', centre, diameter, depth === 'through' ? undefined : dashingOf(face)),
+      ...wider.map((d) => ring('DRILL', centre, d, dashingOf(face))),
+      line('MARK', [centre[0] - reach, centre[1]], [centre[0] + reach, centre[1]], 'centre'),
+      line('MARK', [centre[0], centre[1] - reach], [centre[0], centre[1] + reach], 'centre'),
       words([centre[0] + reach * 0.75, centre[1] + LETTER / 2], labelOf(mark, face)),
     ],
     mark,

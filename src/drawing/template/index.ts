@@ -5,6 +5,7 @@ export { size } from './feature.js';
 export { lineInside } from './line-inside.js';
 export {
   type CircleEntity,
+  type Dashing,
   type Entity,
   LAYERS,
   type Layer,

@@ -4,7 +4,7 @@ import type { Units } from '../../length/index.js';
 import { obround, type Profile } from '../../profile/index.js';
 import { edgeMarks, enters, extentAlongEdge, lies } from './edge-marks.js';
 import { type Feature, faceName, labelOf, size, spot } from './feature.js';
-import { from, inPlane, LETTER, line, OVERRUN, words } from './strokes.js';
+import { dashingOf, from, inPlane, LETTER, line, OVERRUN, words } from './strokes.js';
 import type { LineEntity } from './template.js';
 import { windowLines } from './template-line.js';
 
@@ -17,7 +17,7 @@ export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower
   const pocket = obroundAt(centre, along, length, width);
   return {
     entities: [
-      ...windowLines('POCKET', pocket, off),
+      ...windowLines('POCKET', pocket, off, dashingOf(face)),
       ...layoutLines(centre, along, length, width + 2 * off),
       words(from(centre, along, length / 2 + off + OVERRUN + LETTER / 2, -LETTER / 2), labelOf(mark, face)),
     ],
@@ -38,7 +38,7 @@ export function slotWindow(mark: string, slot: Slot, follower: Follower, units: 
   const through = depth === 'through';
   return {
     entities: [
-      ...windowLines(through ? 'CUT' : 'POCKET', pocket, off),
+      ...windowLines(through ? 'CUT' : 'POCKET', pocket, off, through ? undefined : dashingOf(face)),
       ...layoutLines(middle, along, slot.length, width + 2 * off),
       words(from(middle, along, OVERRUN, LETTER / 2), through ? mark : labelOf(mark, face)),
     ],
@@ -79,7 +79,7 @@ function layoutLines(centre: Vec2, along: Vec2, length: number, across: number):
   const reach = length / 2 + OVERRUN;
   const half = across / 2 + OVERRUN;
   return [
-    line('MARK', from(centre, along, -reach), from(centre, along, reach)),
+    line('MARK', from(centre, along, -reach), from(centre, along, reach), 'centre'),
     ...[-length / 2, length / 2].map((end) =>
       line('MARK', from(centre, along, end, -half), from(centre, along, end, half)),
     ),

@@ -2,7 +2,7 @@ import type { Board, Follower } from '../../board/index.js';
 import { printLength, type Units } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
 import { size } from './feature.js';
-import { CAPITAL_WIDTH, LETTER, line, words } from './strokes.js';
+import { CAPITAL_WIDTH, LETTER, legend, line } from './strokes.js';
 import type { Entity } from './template.js';
 
 /** Length of the bar a printed or plotted template is checked with, mm. */
@@ -24,10 +24,10 @@ const END_NAME = 'REFERENCE END';
 export function referenceMarks(board: Board): readonly Entity[] {
   const { length, width } = board.blank;
   return [
-    line('MARK', [0, -BESIDE], [length, -BESIDE]),
-    words([BESIDE, -BESIDE - LETTER * 1.5], 'REFERENCE EDGE'),
-    line('MARK', [-BESIDE, -BESIDE - LETTER * 1.5], [-BESIDE, width]),
-    words([-BESIDE - (END_NAME.length + 4) * LETTER * CAPITAL_WIDTH, -BESIDE - LETTER * 1.5], END_NAME),
+    line('LEGEND', [0, -BESIDE], [length, -BESIDE]),
+    legend([BESIDE, -BESIDE - LETTER * 1.5], 'REFERENCE EDGE'),
+    line('LEGEND', [-BESIDE, -BESIDE - LETTER * 1.5], [-BESIDE, width]),
+    legend([-BESIDE - (END_NAME.length + 4) * LETTER * CAPITAL_WIDTH, -BESIDE - LETTER * 1.5], END_NAME),
   ];
 }
 
@@ -60,12 +60,12 @@ export function captions(
       text: `${BAR} mm: measure this bar before cutting`,
       rotationDeg: 0,
     },
-    words(
+    legend(
       [0, title],
       `${board.name}: template, full size, thickness ${printLength(thickness, { units })}${revision === undefined ? '' : `, rev. ${revision}`}`,
       TITLE,
     ),
-    ...said.map((text, i) => words([0, title - 3 - (i + 1) * ROW], text)),
+    ...said.map((text, i) => legend([0, title - 3 - (i + 1) * ROW], text)),
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { Profile } from '../../profile/index.js';
-import type { CircleEntity, Layer, LineEntity, ProfileEntity, TextEntity } from './template.js';
+import type { CircleEntity, Dashing, Layer, LineEntity, ProfileEntity, TextEntity } from './template.js';
 
 /** Height of the capitals beside a feature and in the list below the part, mm. */
 export const LETTER = 4;
@@ -12,21 +12,43 @@ export const CAPITAL_WIDTH = 0.95;
 /** How far a mark reaches past what it marks, mm. */
 export const OVERRUN = 5;
 
-export const closed = (layer: Layer, profile: Profile): ProfileEntity => ({
+/** Nothing for a whole line: an absent key, so that equal lines are equal data. */
+const dashed = (dashing: Dashing | undefined) => (dashing === undefined ? {} : { dashing });
+
+export const closed = (layer: Layer, profile: Profile, dashing?: Dashing): ProfileEntity => ({
   layer,
   kind: 'profile',
   profile,
+  ...dashed(dashing),
 });
 
-export const ring = (layer: Layer, centre: Vec2, diameter: number): CircleEntity => ({
+export const ring = (layer: Layer, centre: Vec2, diameter: number, dashing?: Dashing): CircleEntity => ({
   layer,
   kind: 'circle',
   centre,
   radius: diameter / 2,
+  ...dashed(dashing),
 });
 
-export const line = (layer: Layer, from: Vec2, to: Vec2): LineEntity => ({ layer, kind: 'line', from, to });
+export const line = (layer: Layer, from: Vec2, to: Vec2, dashing?: Dashing): LineEntity => ({
+  layer,
+  kind: 'line',
+  from,
+  to,
+  ...dashed(dashing),
+});
 
+/** How what enters a face is drawn: the template lies on the opposite face, so the reference face is the far side. */
+export const dashingOf = (face: string): Dashing | undefined =>
+  face === 'reference-face' ? 'far' : undefined;
+
+/** Words beside the part. */
+export const legend = (at: Vec2, text: string, height = LETTER): TextEntity => ({
+  ...words(at, text, height),
+  layer: 'LEGEND',
+});
+
+/** Words in the part. */
 export const words = (at: Vec2, text: string, height = LETTER, rotationDeg = 0): TextEntity => ({
   layer: 'NOTE',
   kind: 'text',

@@ -2,7 +2,7 @@ import { type Board, type Follower, standOff, templateOutline } from '../../boar
 import { InputError } from '../../errors.js';
 import { clockwise, counterClockwise, offset, type Profile } from '../../profile/index.js';
 import { closed } from './strokes.js';
-import type { Entity } from './template.js';
+import type { Dashing, Entity } from './template.js';
 
 /**
  * The part's outline and openings, as the template has them, and (under a guide bush) as the part has them on MARK.
@@ -35,7 +35,8 @@ export function windowLines(
   layer: 'CUT' | 'POCKET',
   pocket: (grownBy: number) => Profile,
   off: number,
+  dashing?: Dashing,
 ): readonly Entity[] {
-  const window = closed(layer, clockwise(pocket(off)));
-  return off === 0 ? [window] : [window, closed('MARK', clockwise(pocket(0)))];
+  const window = closed(layer, clockwise(pocket(off)), dashing);
+  return off === 0 ? [window] : [window, closed('MARK', clockwise(pocket(0)), dashing)];
 }

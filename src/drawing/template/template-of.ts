@@ -6,7 +6,9 @@ import { mortiseInEdge } from './edge-marks.js';
 import type { Feature } from './feature.js';
 import { grooveFeature } from './groove-feature.js';
 import { holeFeature } from './hole-features.js';
+import { labelsInside } from './labels-inside.js';
 import { lineInside } from './line-inside.js';
+import { marksOffCuts } from './marks-off-cuts.js';
 import { mortiseWindow, slotInEdge, slotWindow } from './pocket-features.js';
 import { captions, referenceMarks } from './setting-out.js';
 import { inPlane } from './strokes.js';
@@ -33,11 +35,14 @@ export interface TemplateOptions extends Follower {
  */
 export function templateOf(board: Board, options: TemplateOptions): Template {
   const features = templateFeatures(board, options);
+  const drawn = marksOffCuts([
+    ...partLines(board, options),
+    ...features.flatMap((feature) => feature.entities),
+  ]);
   return {
     board: board.id,
     entities: [
-      ...partLines(board, options),
-      ...features.flatMap((feature) => feature.entities),
+      ...labelsInside(board, board.name, drawn),
       ...referenceMarks(board),
       ...captions(
         board,

@@ -2,28 +2,34 @@ import type { Vec2 } from '../../frame/index.js';
 import type { Profile } from '../../profile/index.js';
 
 /**
- * What happens along a line of a template: cut through, routed to a depth, drilled, marked only; words; the scale bar.
+ * What happens along a line of a template: cut through, routed to a depth, drilled, marked only; words inside the part; the
+ * scale bar; words and lines beside the part, which a machine leaves out.
  */
-export const LAYERS = ['CUT', 'POCKET', 'DRILL', 'MARK', 'NOTE', 'SCALE'] as const;
+export const LAYERS = ['CUT', 'POCKET', 'DRILL', 'MARK', 'NOTE', 'SCALE', 'LEGEND'] as const;
 
 export type Layer = (typeof LAYERS)[number];
 
-/** A closed line; counter-clockwise encloses what stays, clockwise what is taken out. */
-export interface ProfileEntity {
+/** How a line is drawn: dashed for what lies on the far side, dash and dot for a centre line; whole when absent. */
+export type Dashing = 'far' | 'centre';
+
+interface Drawn {
   readonly layer: Layer;
+  readonly dashing?: Dashing;
+}
+
+/** A closed line; counter-clockwise encloses what stays, clockwise what is taken out. */
+export interface ProfileEntity extends Drawn {
   readonly kind: 'profile';
   readonly profile: Profile;
 }
 
-export interface CircleEntity {
-  readonly layer: Layer;
+export interface CircleEntity extends Drawn {
   readonly kind: 'circle';
   readonly centre: Vec2;
   readonly radius: number;
 }
 
-export interface LineEntity {
-  readonly layer: Layer;
+export interface LineEntity extends Drawn {
   readonly kind: 'line';
   readonly from: Vec2;
   readonly to: Vec2;

@@ -1,4 +1,4 @@
-import type { Layer } from '../../drawing/index.js';
+import type { Dashing, Layer } from '../../drawing/index.js';
 
 /** The unit of a template's file. */
 export interface DxfScale {
@@ -18,4 +18,18 @@ export const COLOURS: Readonly<Record<Layer, number>> = {
   MARK: 6,
   NOTE: 7,
   SCALE: 8,
+  LEGEND: 8,
+};
+
+/** A line type: its name in the file, what it shows, and its dashes (above 0) and gaps (below 0), mm. */
+export interface LineType {
+  readonly name: string;
+  readonly shows: string;
+  readonly dashes: readonly number[];
+}
+
+/** ISO 128-2: a hidden edge is a dashed narrow line, a centre line one of long dashes and dots. */
+export const LINE_TYPES: Readonly<Record<Dashing, LineType>> = {
+  far: { name: 'FAR_SIDE', shows: 'on the far side __ __ __ __', dashes: [3, -1.5] },
+  centre: { name: 'CENTRE_LINE', shows: 'centre line ____ . ____ . ____', dashes: [8, -1.5, 0.5, -1.5] },
 };

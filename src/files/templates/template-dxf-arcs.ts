@@ -1,7 +1,7 @@
 import { Units as DxfUnits, DxfWriter, point2d, point3d } from '@tarikjabiri/dxf';
 import { type Entity, LAYERS, type Template } from '../../drawing/index.js';
 import type { Vec2 } from '../../frame/index.js';
-import { COLOURS, type DxfScale, inFile, oneRow, rounded } from '../dxf/index.js';
+import { COLOURS, type DxfScale, inFile, LINE_TYPES, oneRow, rounded } from '../dxf/index.js';
 
 /** A template with true arcs (AC1021, which is UTF-8). */
 export function arcsTemplate(template: Template, scale: DxfScale): string {
@@ -10,6 +10,12 @@ export function arcsTemplate(template: Template, scale: DxfScale): string {
   drawing.setVariable('$MEASUREMENT', { 70: scale.measurement });
   // without a code page some readers do not see that AC1021 is UTF-8, and spoil the degree sign
   drawing.setVariable('$DWGCODEPAGE', { 3: 'ANSI_1252' });
+  for (const { name, shows, dashes } of Object.values(LINE_TYPES))
+    drawing.addLType(
+      name,
+      shows,
+      dashes.map((dash) => rounded(dash * scale.perMm, 6)),
+    );
   for (const layer of LAYERS) drawing.addLayer(layer, COLOURS[layer], 'Continuous');
   for (const entity of template.entities) add(drawing, entity, scale.perMm);
   return `${drawing.stringify()}\n`;
@@ -17,7 +23,11 @@ export function arcsTemplate(template: Template, scale: DxfScale): string {
 
 function add(drawing: DxfWriter, entity: Entity, perMm: number): void {
   const at = ([x, y]: Vec2) => point3d(inFile(x, perMm), inFile(y, perMm), 0);
-  const onLayer = { layerName: entity.layer };
+  const dashing = entity.kind === 'text' ? undefined : entity.dashing;
+  const onLayer = {
+    layerName: entity.layer,
+    ...(dashing && { lineType: LINE_TYPES[dashing].name }),
+  };
   switch (entity.kind) {
     case 'profile':
       drawing.addLWPolyline(

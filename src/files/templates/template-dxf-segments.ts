@@ -8,6 +8,7 @@ import {
   type DxfScale,
   entitiesOf,
   inFile,
+  LINE_TYPES,
   oneRow,
   type Pair,
   pairsOf,
@@ -16,6 +17,7 @@ import {
   textOf,
   withHeader,
   withLayers,
+  withLineTypes,
 } from '../dxf/index.js';
 
 const { path2 } = jscad.geometries;
@@ -36,12 +38,14 @@ export function segmentsTemplate(template: Template, { perMm, insunits, measurem
     .filter((entity) => entity.kind === 'text')
     .map((text, i) => textPairs(text, perMm, lines.length + i));
   const all = [...before, ...lines.flat(), ...texts.flat(), ...after];
+  const count = lines.length + texts.length;
   const layered = withLayers(
     all,
     LAYERS.map((name) => ({ name, colour: COLOURS[name] })),
-    handle(lines.length + texts.length),
+    handle(count),
   );
-  const united = withHeader(layered, '$INSUNITS', '70', String(insunits));
+  const typed = withLineTypes(layered, Object.values(LINE_TYPES), perMm, handle(count + LAYERS.length));
+  const united = withHeader(typed, '$INSUNITS', '70', String(insunits));
   return textOf(withHeader(united, '$MEASUREMENT', '70', String(measurement)));
 }
 
@@ -67,12 +71,14 @@ function pathOf(entity: Drawn, perMm: number): ReturnType<typeof path2.create> {
 function onLayer(entity: readonly Pair[], drawn: Drawn, index: number): Pair[] {
   const closed = entity.some((pair) => pair[0] === '70' && pair[1] === '1');
   const kept = closed ? entity.slice(0, -2) : entity;
-  return kept.map((pair): Pair => {
-    if (pair[0] === '5') return ['5', handle(index)];
-    if (pair[0] === '8') return ['8', drawn.layer];
-    if (pair[0] === '10' || pair[0] === '20') return [pair[0], String(rounded(Number(pair[1]), 8))];
-    if (pair[0] === '90' && closed) return ['90', String(Number(pair[1]) - 1)];
-    return pair;
+  const { layer, dashing } = drawn;
+  return kept.flatMap((pair): readonly Pair[] => {
+    if (pair[0] === '5') return [['5', handle(index)]];
+    if (pair[0] === '8')
+      return [['8', layer], ...(dashing ? [['6', LINE_TYPES[dashing].name] as const] : [])];
+    if (pair[0] === '10' || pair[0] === '20') return [[pair[0], String(rounded(Number(pair[1]), 8))]];
+    if (pair[0] === '90' && closed) return [['90', String(Number(pair[1]) - 1)]];
+    return [pair];
   });
 }
 

@@ -1,0 +1,103 @@
+import type { Board } from '../../board/index.js';
+import type { Vec2 } from '../../frame/index.js';
+import { area, bounds, circle, contains, type Profile, tessellate } from '../../profile/index.js';
+import { type Box, emptyRoom, textBox } from '../sheet/index.js';
+import { words } from './strokes.js';
+import type { Entity, TextEntity } from './template.js';
+
+/** Heights a label is tried in, mm: its own, then down to the smallest of ISO 3098-1. */
+const HEIGHTS: readonly number[] = [7, 5, 4, 3.5, 2.5];
+
+/** How far a label may stray from where it was meant: beside it, or farther; and the step it is moved by, mm. */
+const BANDS: readonly (readonly [least: number, most: number])[] = [
+  [0, 16],
+  [16, 92],
+];
+const STEP = 2;
+const TURNS = 16;
+
+/**
+ * The labels of a template, each moved to the nearest place where it stands wholly in the part, off every line, opening, pocket
+ * and other label: where there is none, turned, then smaller, then its mark alone; in the end it stands as it was meant.
+ *
+ * @param name of the board, written in the part where there is room left
+ */
+export function labelsInside(board: Board, name: string, entities: readonly Entity[]): readonly Entity[] {
+  const room = emptyRoom();
+  for (const one of entities) room.avoid(pointsOf(one));
+  // the outline itself may lie on MARK, or on CUT a little inside: no label crosses either
+  room.avoid(ring(board.outline));
+  // counter-clockwise encloses what stays
+  const holes = entities.flatMap((one) => {
+    const loop = loopOf(one);
+    return loop && (one.kind === 'circle' || area(loop) < 0) ? [loop] : [];
+  });
+  const inPart = (box: Box): boolean => {
+    const middle: Vec2 = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+    return (
+      contains(board.outline, middle) === 'inside' &&
+      holes.every((hole) => contains(hole, middle) === 'outside')
+    );
+  };
+  const settle = (text: TextEntity): TextEntity | undefined => {
+    for (const place of placesOf(text)) {
+      const box = boxOf(place);
+      if (!inPart(box) || !room.free(box) || room.crossed(box) > 0) continue;
+      room.claim(box);
+      return place;
+    }
+    return undefined;
+  };
+  const placed = entities.map((one) => (one.kind === 'text' ? (settle(one) ?? one) : one));
+  const { minX, minY, maxX, maxY } = bounds(board.outline);
+  const title = settle(words([(minX + maxX) / 2, (minY + maxY) / 2], name, HEIGHTS[0]!));
+  return title ? [...placed, title] : placed;
+}
+
+const boxOf = (text: TextEntity): Box => textBox({ ...text, anchor: 'start' });
+
+/** Near places at every height come before far ones at the full height, and all words anywhere before the mark alone. */
+function* placesOf(text: TextEntity): Generator<TextEntity> {
+  const [mark = ''] = text.text.split(' ');
+  const turned = text.rotationDeg === 0 ? 90 : 0;
+  for (const said of new Set([text.text, mark]))
+    for (const [least, most] of BANDS)
+      for (const height of HEIGHTS.filter((one) => one <= text.height))
+        for (const rotationDeg of [text.rotationDeg, turned]) {
+          const start = centred({ ...text, text: said, height, rotationDeg }, middleOf(boxOf(text)));
+          for (let reach = least; reach < most; reach += STEP) yield* around(start, reach);
+        }
+}
+
+function* around(text: TextEntity, reach: number): Generator<TextEntity> {
+  const [x, y] = text.at;
+  for (let turn = 0; turn < (reach === 0 ? 1 : TURNS); turn += 1) {
+    const angle = (turn * 2 * Math.PI) / TURNS;
+    yield { ...text, at: [x + reach * Math.cos(angle), y + reach * Math.sin(angle)] };
+  }
+}
+
+const middleOf = (box: Box): Vec2 => [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+
+/** A text moved so that its box has its middle at a point. */
+function centred(text: TextEntity, [x, y]: Vec2): TextEntity {
+  const [mx, my] = middleOf(boxOf(text));
+  return { ...text, at: [text.at[0] + x - mx, text.at[1] + y - my] };
+}
+
+/** The closed line of an entity. */
+const loopOf = (one: Entity): Profile | undefined => {
+  if (one.kind === 'circle') return circle({ diameter: 2 * one.radius, centre: one.centre });
+  return one.kind === 'profile' ? one.profile : undefined;
+};
+
+function pointsOf(one: Entity): readonly Vec2[] {
+  if (one.kind === 'line') return [one.from, one.to];
+  const loop = loopOf(one);
+  return loop ? ring(loop) : [];
+}
+
+const ring = (loop: Profile): readonly Vec2[] => {
+  const points = tessellate(loop);
+  return [...points, points[0]!];
+};
