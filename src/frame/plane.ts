@@ -1,4 +1,4 @@
-import { dot, scale, subtract, type Vec3 } from './vec.js';
+import { add, cross, dot, scale, subtract, type Vec3 } from './vec.js';
 
 /** A plane in space: a point of it, mm, and its unit normal. */
 export interface Plane {
@@ -35,3 +35,14 @@ export const mirroredPoint = (plane: Plane, p: Vec3): Vec3 =>
  */
 export const mirroredDirection = (plane: Plane, d: Vec3): Vec3 =>
   subtract(d, scale(plane.normal, 2 * dot(plane.normal, d)));
+
+/**
+ * The line in which two planes meet: the point of it that is nearest to the origin, and its way, as long as the sine of the
+ * angle between them.
+ */
+export function meeting(a: Plane, b: Plane): { readonly point: Vec3; readonly way: Vec3 } {
+  const way = cross(a.normal, b.normal);
+  const [ofA, ofB] = [dot(a.normal, a.point), dot(b.normal, b.point)];
+  const sum = add(scale(cross(b.normal, way), ofA), scale(cross(way, a.normal), ofB));
+  return { point: scale(sum, 1 / dot(way, way)), way };
+}

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../src/assembly/index.js';
 import { sawAngles } from '../../src/board/index.js';
-import { box, meshOf } from '../../src/solid/index.js';
+import { box, meshOf, volume } from '../../src/solid/index.js';
 import { onSolids } from '../checks/sample-design.js';
+import { boardByJscad, jscadVolume } from '../outside/board-by-jscad.js';
 import { builtPiece } from './built-piece.js';
 
 /** A file with these boards in a box 600 × 300 × 500. */
@@ -92,6 +93,45 @@ describe('a board stands where the words say', () => {
     expect(found['shelf-3']).toEqual([20, 30, 370, 580, 300, 390]);
   });
 });
+
+/** A splayed box, sides leaning s from plumb: mitre sin s · tan 45°, blade tilt cos s · sin 45°; standard compound-angle formulas. */
+test.each([
+  { splay: 10, mitre: 9.8511, tilt: 44.136 },
+  { splay: 30, mitre: 26.5651, tilt: 37.7612 },
+  { splay: 0, mitre: 0, tilt: 45 },
+])(
+  'sides that splay $splay° and are mitred are sawn at $mitre° with the blade at $tilt°, and touch all along',
+  async ({ splay, mitre, tilt }) => {
+    const side = `wide: 150, thick: 20, bottom: floor`;
+    const design = builtPiece(
+      withBoards(
+        `  front: { grain: left-right, face: front, front: piece, left: piece, right: piece, ${side}, slopes: { front: ${splay}° }, mirrored: front-back }
+  side: { grain: front-back, face: left, left: piece, front: piece, back: piece, ${side}, slopes: { left: ${splay}° }, mirrored: left-right }`,
+        // told in two lines, and every end has a name of its own all the same
+        `joints:\n  front to side: { mitred: yes, tenons: 1 }\n  back to side: { mitred: yes, tenons: 1 }`,
+      ),
+    );
+    expect(design.boards).toHaveLength(4);
+    for (const { board } of design.boards) {
+      expect(new Set(board.bevels.map(({ id }) => id)).size).toBe(2);
+      for (const { normal } of board.bevels) {
+        const { mitreDeg, bevelDeg } = sawAngles(normal);
+        expect(Math.abs(mitreDeg)).toBeCloseTo(mitre, 3);
+        expect(Math.abs(bevelDeg)).toBeCloseTo(tilt, 3);
+      }
+    }
+    // its corner edges are w·√(1 + sin² s) long and √2·t / √(1 + sin² s) apart: the same area at any splay
+    expect(design.joints).toHaveLength(4);
+    for (const { contactAreaMm2 } of design.joints)
+      expect(contactAreaMm2).toBeCloseTo(Math.SQRT2 * 150 * 20, 3);
+    await onSolids(design, (solids) => {
+      for (const { board } of design.boards) {
+        const ours = volume(solids.boards.get(board.id)!.body);
+        expect(Math.abs(ours / jscadVolume(boardByJscad(board)) - 1)).toBeLessThan(1e-6);
+      }
+    });
+  },
+);
 
 /**
  * Square stock with the front face along the splay axis on the saw table: mitre atan(tan b · cos a), blade tilted by a; derived in public

@@ -185,7 +185,11 @@ function asBuilt(told: Phrase, units: Units): Kind {
 function withoutRange(head: Phrase, counts: boolean): Problem {
   const figure = counts ? /^how many\s+(.*)$/.exec(head.value)![1]! : head.value;
   if (!isFigure(partOf(head, head.value.length - figure.length)))
-    return problemWith(head, `'${head.value}' is no dimension`, WAYS);
+    return problemWith(
+      head,
+      `'${head.value}' is no dimension`,
+      head.value.startsWith('worked out') ? "write it under 'worked out:', beside 'dimensions:'" : WAYS,
+    );
   return problemWith(
     head,
     `'${head.value}' does not say from what to what it may be`,

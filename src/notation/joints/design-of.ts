@@ -183,10 +183,10 @@ function mitredBoards(
     problems.during(() => {
       const mitred = entry.options.get('mitred');
       if (!mitred || !reckon.yes(phraseOf(mitred, 'mitred'))) return;
-      for (const [name, cuts] of mitresOf(entry, told)) {
-        const own = trims.get(name);
-        if (own) own.cuts.push(...cuts);
-        else trims.set(name, { line: entry.a, cuts: [...cuts] });
+      for (const [name, planes] of mitresOf(entry, told)) {
+        const own = trims.get(name) ?? { line: entry.a, cuts: [] };
+        trims.set(name, own);
+        for (const plane of planes) own.cuts.push({ plane, id: `mitre-${own.cuts.length + 1}` });
       }
     });
   return told.map((board) => {

@@ -1,10 +1,25 @@
-import { cross, eachAxis, type Plane, scale, unit, type Vec3 } from '../../frame/index.js';
-import { ALL_AXES, type Axis, type Stood, type Trim, vectorOf } from '../places/index.js';
+import type { Blank } from '../../board/index.js';
+import {
+  add,
+  cross,
+  dot,
+  type Frame,
+  length,
+  meeting,
+  type Plane,
+  pointOut,
+  scale,
+  subtract,
+  unit,
+  type Vec3,
+} from '../../frame/index.js';
+import { SAME_DIRECTION } from '../../tolerances.js';
+import { ALL_AXES, type Stood } from '../places/index.js';
 import { type PairEntry, problemWith } from '../text/index.js';
 import { allCalled } from './joints.js';
 
-/** Ends to be mitred, by the name of the board. */
-export type Mitres = ReadonlyMap<string, readonly Trim[]>;
+/** What the ends of boards are mitred to, by the name of the board; normals off the wood. */
+export type Mitres = ReadonlyMap<string, readonly Plane[]>;
 
 /**
  * The ends of boards that are mitred into each other: one plane through the outer and the inner corner cuts both, whatever their widths.
@@ -12,24 +27,18 @@ export type Mitres = ReadonlyMap<string, readonly Trim[]>;
  * @throws Problem for boards that do not overlap at a corner
  */
 export function mitresOf(entry: PairEntry, standing: readonly Stood[]): Mitres {
-  const found = new Map<string, Trim[]>();
-  const add = (board: Stood, trim: Trim) => found.set(board.name, [...(found.get(board.name) ?? []), trim]);
+  const found = new Map<string, readonly Plane[]>();
+  const cut = (board: Stood, plane: Plane) =>
+    found.set(board.name, [...(found.get(board.name) ?? []), awayFrom(plane, board)]);
   let corners = 0;
   const others = allCalled(entry.b, standing);
   for (const a of allCalled(entry.a, standing)) {
     for (const b of others) {
       if (a === b || !overlap(a, b)) continue;
-      if (a.leans || b.leans)
-        throw problemWith(
-          entry.a,
-          'only boards that stand square to the piece are mitred',
-          'leave mitred out, and cut the ends with between',
-        );
       corners += 1;
       const plane = mitrePlane(a, b, entry);
-      const [ofA, ofB] = [awayFrom(plane, a), awayFrom(plane, b)];
-      add(a, { plane: ofA, id: `mitre-${found.get(a.name)?.length ? 2 : 1}` });
-      add(b, { plane: ofB, id: `mitre-${found.get(b.name)?.length ? 2 : 1}` });
+      cut(a, plane);
+      cut(b, plane);
     }
   }
   if (corners === 0)
@@ -46,27 +55,39 @@ const overlap = (a: Stood, b: Stood): boolean =>
     (axis) => Math.min(a.box.max[axis], b.box.max[axis]) - Math.max(a.box.min[axis], b.box.min[axis]) > 1e-6,
   );
 
-/** Through the outer corner of where both boards overlap and the inner one. */
+/**
+ * Through the line in which the outer faces of both boards meet and that of their inner ones: it cuts leaning boards at a
+ * compound angle.
+ */
 function mitrePlane(a: Stood, b: Stood, entry: PairEntry): Plane {
-  const [p, q] = [a.axes.grain, b.axes.grain];
-  if (p === q) throw problemWith(entry.a, 'boards in one line are not mitred', 'leave mitred out');
-  const end = (board: Stood, other: Stood, axis: Axis): { outer: number; inner: number } => {
-    const mid = (board.box.min[axis] + board.box.max[axis]) / 2;
-    const at = (other.box.min[axis] + other.box.max[axis]) / 2;
-    const sign = at > mid ? 1 : -1;
-    const [low, high] = [
-      Math.max(board.box.min[axis], other.box.min[axis]),
-      Math.min(board.box.max[axis], other.box.max[axis]),
-    ];
-    return sign > 0 ? { outer: high, inner: low } : { outer: low, inner: high };
-  };
-  const [alongA, alongB] = [end(a, b, p), end(b, a, q)];
-  const point = (x: number, y: number): Vec3 => eachAxis((axis) => (axis === p ? x : axis === q ? y : 0));
-  const [outer, inner] = [point(alongA.outer, alongB.outer), point(alongA.inner, alongB.inner)];
-  const third = ALL_AXES.find((axis) => axis !== p && axis !== q)!;
-  const run: Vec3 = [outer[0] - inner[0], outer[1] - inner[1], outer[2] - inner[2]];
-  return { point: outer, normal: unit(cross(run, vectorOf({ axis: third, sign: 1 }))) };
+  const square = cross(a.placed.place.x, b.placed.place.x);
+  if (length(square) < SAME_DIRECTION)
+    throw problemWith(entry.a, 'boards in one line are not mitred', 'leave mitred out');
+  const [ofA, ofB] = [besides(a, square, b), besides(b, square, a)];
+  const [outer, inner] = [meeting(ofA.outer, ofB.outer), meeting(ofA.inner, ofB.inner)];
+  return { point: outer.point, normal: unit(cross(subtract(outer.point, inner.point), outer.way)) };
 }
+
+/** The two sides of a board that come to the corner beside its end: the outer one looks away from the other board. */
+function besides(
+  { placed: { board, place } }: Stood,
+  square: Vec3,
+  other: Stood,
+): { readonly outer: Plane; readonly inner: Plane } {
+  const { blank } = board;
+  const middle = middleOf(place, blank);
+  const [normal, size] =
+    Math.abs(dot(place.y, square)) < Math.abs(dot(place.z, square))
+      ? [place.y, blank.width]
+      : [place.z, blank.thickness];
+  const away =
+    dot(subtract(middleOf(other.placed.place, other.placed.board.blank), middle), normal) > 0 ? -1 : 1;
+  const side = (by: number): Plane => ({ point: add(middle, scale(normal, (away * by * size) / 2)), normal });
+  return { outer: side(1), inner: side(-1) };
+}
+
+const middleOf = (place: Frame, { length: long, width, thickness }: Blank): Vec3 =>
+  pointOut(place, [long / 2, width / 2, thickness / 2]);
 
 /** The plane with its normal off the wood of a board that stays. */
 function awayFrom({ point, normal }: Plane, { box }: Stood): Plane {
