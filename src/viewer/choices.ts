@@ -1,12 +1,12 @@
-import { scale } from '../frame/index.js';
+import { add, scale } from '../frame/index.js';
 import type { SectionPlane } from './cap.js';
-import type { Point, PreviewData } from './preview-data.js';
+import type { Point, PreviewData, PreviewFinding, PreviewStep } from './preview-data.js';
 
 /** What the person has chosen to see. */
 export interface Choices {
   /** 0: together, 1: drawn apart. */
   readonly apart: number;
-  /** Number of the step being looked at; undefined: everything is together. */
+  /** Number of the step being looked at, tenons first; undefined: everything is together. */
   readonly step: number | undefined;
   /** 0: in hand, 1: seated. */
   readonly along: number;
@@ -20,7 +20,8 @@ export interface Choices {
   readonly chosen: ReadonlySet<string>;
   readonly hovered: ReadonlySet<string>;
   readonly hidden: ReadonlySet<string>;
-  readonly mark: Point | undefined;
+  /** The place of a finding. */
+  readonly place: Pick<PreviewFinding, 'at' | 'gap'> | undefined;
 }
 
 export const AT_FIRST: Choices = {
@@ -35,32 +36,41 @@ export const AT_FIRST: Choices = {
   chosen: new Set(),
   hovered: new Set(),
   hidden: new Set(),
-  mark: undefined,
+  place: undefined,
 };
 
 /** Air left before a tenon enters, mm; for looking only. */
-const AIR = 20;
+const AIR = 15;
 
-/** How faint a piece is that comes in a later step, and how thin a board that is seen through. */
-const [LATER, THIN] = [0.07, 0.25];
+/** How thin a board is that is seen through. */
+const THIN = 0.25;
 
-/** Where a piece stands: drawn apart, or part way through a step. */
+/** Every step in its order: tenons into their boards, then boards together. */
+export const stepsOf = ({ first, steps }: PreviewData): readonly PreviewStep[] => [...first, ...steps];
+
+/** Where a piece stands: drawn apart, or part way through a step, the way of each later step still before it. */
 export function offsetOf(data: PreviewData, { apart, step, along }: Choices, id: string): Point {
-  const drawn = data.pieces.find((piece) => piece.id === id)!.apart;
-  const [x, y, z] = scale(drawn, apart);
-  const now = step === undefined ? undefined : data.steps[step];
-  if (!now?.moving.includes(id)) return [x, y, z];
-  const back = (1 - along) * (now.travel + AIR);
-  const [dx, dy, dz] = now.direction;
-  return [x - dx * back, y - dy * back, z - dz * back];
+  if (step === undefined) return scale(data.pieces.find((piece) => piece.id === id)!.apart, apart);
+  // boards stand so far apart that a tenon comes out between them
+  const between = 2 * AIR + Math.max(0, ...data.first.map(({ travel }) => travel));
+  return stepsOf(data).reduce<Point>(
+    (at, { moving, direction, travel }, i) => {
+      if (i < step || !moving.includes(id)) return at;
+      const still = i === step ? 1 - along : 1;
+      const air = i < data.first.length ? AIR : between;
+      return add(at, scale(direction, -still * (travel + air)));
+    },
+    [0, 0, 0],
+  );
 }
 
+/** Pieces pointed at, and the tenons that go in: their boards hide most of them. */
+export const litOf = ({ first }: PreviewData, { hovered, step }: Choices): ReadonlySet<string> =>
+  new Set([...hovered, ...((step !== undefined && first[step]?.moving) || [])]);
+
 /** How solid a piece is drawn: 0 hidden, 1 whole. */
-export function opacityOf(data: PreviewData, { step, seeThrough, hidden }: Choices, id: string): number {
+export function opacityOf(data: PreviewData, { seeThrough, hidden }: Choices, id: string): number {
   if (hidden.has(id)) return 0;
-  const inHand = (from: number, to: number): boolean =>
-    data.steps.slice(from, to).some(({ moving, still }) => moving.includes(id) || still.includes(id));
-  if (step !== undefined && !inHand(0, step + 1) && inHand(step + 1, data.steps.length)) return LATER;
   const board = data.pieces.find((piece) => piece.id === id)!.role === 'board';
   return seeThrough && board ? THIN : 1;
 }

@@ -1,5 +1,6 @@
-import { type PerspectiveCamera, type Scene, type Sphere, Vector2, WebGLRenderer } from 'three';
+import { type Scene, type Sphere, Vector2, WebGLRenderer } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+import type { TwoWayCamera } from './two-way-camera.js';
 
 /** Draws when something changed, never in an endless loop. */
 export interface DrawingLoop {
@@ -17,7 +18,7 @@ export interface DrawingLoop {
 export function drawingLoop(
   canvas: HTMLCanvasElement,
   scene: Scene,
-  camera: PerspectiveCamera,
+  camera: TwoWayCamera,
   ball: Sphere,
   before: () => void,
 ): DrawingLoop {
@@ -38,13 +39,13 @@ export function drawingLoop(
   const drawNow = (): void => {
     waiting = false;
     resize();
-    const far = camera.position.distanceTo(controls.target);
-    camera.near = Math.max(far / 100, 0.5);
-    camera.far = far + 10 * ball.radius;
-    camera.updateProjectionMatrix();
+    const away = camera.position.clone().sub(controls.target);
+    const far = away.length();
+    camera.look(away, Math.max(far / 100, 0.5), far + 10 * ball.radius);
     before();
     renderer.render(scene, camera);
     canvas.dataset.eye = camera.position.toArray().map(Math.round).join(' ');
+    canvas.dataset.sight = camera.flat ? 'flat' : 'in perspective';
     canvas.dataset.target = controls.target.toArray().map(Math.round).join(' ');
     for (const then of told) then();
   };

@@ -1,11 +1,12 @@
-import { type PerspectiveCamera, Vector3 } from 'three';
+import { Vector3 } from 'three';
 import type { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { flightsOf } from './flights.js';
+import type { TwoWayCamera } from './two-way-camera.js';
 
 /** Where the picture is seen from. Lengths mm, angles radians. */
 export interface Eye {
-  /** Flies to where a ball fills the picture, seen from a direction; from the same as now when none is given. */
-  readonly flyTo: (middle: Vector3, radius: number, direction?: Vector3) => void;
+  /** Flies to where a ball fills the picture, seen as now when nothing else is said. */
+  readonly flyTo: (middle: Vector3, radius: number, direction?: Vector3, flat?: boolean) => void;
   readonly orbit: (turn: number, tilt: number) => void;
   /** Sideways and up, in shares of the picture. */
   readonly pan: (right: number, up: number) => void;
@@ -14,7 +15,7 @@ export interface Eye {
 
 export function eyeOf(
   canvas: HTMLCanvasElement,
-  camera: PerspectiveCamera,
+  camera: TwoWayCamera,
   controls: OrbitControls,
   draw: () => void,
 ): Eye {
@@ -32,8 +33,12 @@ export function eyeOf(
     draw();
   };
   return {
-    flyTo: (middle, radius, direction = fromTarget()) =>
-      flights.fly(middle, middle.clone().addScaledVector(direction.clone().normalize(), distanceFor(radius))),
+    flyTo: (middle, radius, direction = fromTarget(), flat = camera.flat) =>
+      flights.fly(
+        middle,
+        middle.clone().addScaledVector(direction.clone().normalize(), distanceFor(radius)),
+        flat,
+      ),
     orbit: (turn, tilt) => {
       const away = fromTarget().applyAxisAngle(new Vector3(0, 0, 1), turn);
       const side = new Vector3(0, 0, 1).cross(away).normalize();

@@ -1,5 +1,6 @@
-import type { PerspectiveCamera, Vector3 } from 'three';
+import type { Vector3 } from 'three';
 import type { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
+import type { TwoWayCamera } from './two-way-camera.js';
 
 const FLIGHT_MS = 450;
 
@@ -8,17 +9,18 @@ const STILL = window.matchMedia('(prefers-reduced-motion: reduce)');
 
 /** Moves of the eye that take their time; the person's own hand, or another flight, ends one. */
 export interface Flights {
-  readonly fly: (target: Vector3, eye: Vector3) => void;
+  /** @param flat there the picture lies flat */
+  readonly fly: (target: Vector3, eye: Vector3, flat: boolean) => void;
   readonly end: () => void;
 }
 
-export function flightsOf(camera: PerspectiveCamera, controls: OrbitControls, draw: () => void): Flights {
+export function flightsOf(camera: TwoWayCamera, controls: OrbitControls, draw: () => void): Flights {
   let flight = 0;
   const end = (): void => {
     flight += 1;
   };
   controls.addEventListener('start', end);
-  const fly = (target: Vector3, eye: Vector3): void => {
+  const fly = (target: Vector3, eye: Vector3, flat: boolean): void => {
     end();
     const [own, from, since] = [flight, controls.target.clone(), performance.now()];
     const fromEye = camera.position.clone().sub(from);
@@ -33,6 +35,7 @@ export function flightsOf(camera: PerspectiveCamera, controls: OrbitControls, dr
       away.setLength(fromEye.length() + (toEye.length() - fromEye.length()) * eased || 1);
       camera.position.copy(controls.target).add(away);
       controls.update();
+      if (share === 1 && flat) camera.lieFlat(camera.position.clone().sub(controls.target));
       draw();
       if (share < 1) requestAnimationFrame(go);
     };

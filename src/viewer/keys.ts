@@ -28,6 +28,7 @@ export const KEYS: Readonly<Record<string, Key>> = {
   section: { keys: ['c'], shown: 'c', does: 'next section plane' },
   'cut back': { keys: ['['], shown: '[', does: 'section plane back' },
   'cut on': { keys: [']'], shown: ']', does: 'section plane on' },
+  play: { keys: ['p'], shown: 'p', does: 'play how it is put together, or pause' },
   before: { keys: [','], shown: ',', does: 'step before' },
   after: { keys: ['.'], shown: '.', does: 'step after' },
   hide: { keys: ['h'], shown: 'h', does: 'hide the selection, or show all' },

@@ -1,9 +1,11 @@
 import { printLength } from '../length/index.js';
-import { AT_FIRST, type Choices, offsetOf, opacityOf, sectionOf } from './choices.js';
-import { onPage, piecesOfRow, rows, say } from './on-page.js';
+import { boxesTold } from './boxes-told.js';
+import { AT_FIRST, type Choices, litOf, offsetOf, opacityOf, sectionOf, stepsOf } from './choices.js';
+import { isStep, onPage, piecesOfRow, rows, say, stepOfRow } from './on-page.js';
+import { type Player, playerOf } from './player.js';
 import type { PreviewData, PreviewPiece } from './preview-data.js';
-import { writeOver } from './size-lines.js';
 import type { Stage } from './stage.js';
+import { writeOver } from './write-over.js';
 
 /** The page at work: what was chosen is shown in the picture, in the lists and on the controls alike. */
 export interface Looker {
@@ -14,12 +16,9 @@ export interface Looker {
   readonly stage: Stage | undefined;
   readonly now: () => Choices;
   readonly change: (by: Partial<Choices>) => void;
-  /** Goes to a step and plays it; undefined: everything together. */
-  readonly goToStep: (step: number | undefined) => void;
+  readonly player: Player;
   readonly choose: (ids: readonly string[]) => void;
 }
-
-const STEP_MS = 1100;
 
 export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
   let data = first;
@@ -34,39 +33,17 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
       });
     }
     if ('axis' in by || 'cut' in by) stage?.cut(sectionOf(data, choices));
-    if ('chosen' in by || 'hovered' in by) stage?.light(choices.chosen, choices.hovered);
+    if (LIGHTING.some((what) => what in by)) stage?.light(choices.chosen, litOf(data, choices));
     showOnControls(data, choices);
     stage?.draw();
   };
-  let playing = 0;
-  const goToStep = (step: number | undefined): void => {
-    playing += 1;
-    const own = playing;
-    const still = window.matchMedia('(prefers-reduced-motion: reduce)').matches;
-    change({ step, apart: 0, along: step === undefined || still ? 1 : 0 });
-    say(
-      step === undefined
-        ? 'All together.'
-        : `Step ${step + 1} of ${data.steps.length}: ${data.steps[step]!.text}`,
-    );
-    if (choices.along === 1 || !stage) return;
-    const since = performance.now();
-    const play = (now: number): void => {
-      if (own !== playing || choices.step !== step) return;
-      const share = Math.min(1, Math.max(0, (now - since) / STEP_MS));
-      change({ along: share * share * (3 - 2 * share) });
-      if (share < 1) requestAnimationFrame(play);
-    };
-    requestAnimationFrame(play);
-  };
   stage?.afterDraw(() => {
-    const one = choices.chosen.size === 1 ? pieceOf([...choices.chosen][0]!) : undefined;
     writeOver(
       document.querySelector<SVGSVGElement>('#over')!,
       {
-        box: one?.box ?? (choices.sizes ? data.box : undefined),
-        offset: one?.box ? offsetOf(data, choices, one.id) : [0, 0, 0],
-        mark: choices.mark,
+        boxes: boxesTold(data, choices),
+        marks: choices.place ? [choices.place.at] : [],
+        spans: choices.place?.gap ? [choices.place.gap] : [],
         stands: choices.stands ? data.stands : undefined,
       },
       stage.pixel,
@@ -77,7 +54,7 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
     stage?.show(to);
     const there = (ids: ReadonlySet<string>) => new Set([...ids].filter((id) => pieceOf(id)));
     const { step, chosen, hovered, hidden } = choices;
-    const stepThere = step !== undefined && step < data.steps.length;
+    const stepThere = step !== undefined && step < stepsOf(data).length;
     change({
       ...choices,
       ...(!stepThere && { step: undefined, along: 1 }),
@@ -85,8 +62,17 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
       hovered: there(hovered),
       hidden: there(hidden),
       // the place of a finding that may be gone
-      mark: undefined,
+      place: undefined,
     });
+  };
+  const page = {
+    get data() {
+      return data;
+    },
+    stage,
+    now: () => choices,
+    change,
+    frame: () => stage?.flyToPieces(data.pieces.map(({ id }) => id)),
   };
   return {
     get data() {
@@ -94,11 +80,11 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
     },
     show,
     stage,
-    now: () => choices,
+    now: page.now,
     change,
-    goToStep,
+    player: playerOf(page),
     choose: (ids) => {
-      change({ chosen: new Set(ids), mark: undefined });
+      change({ chosen: new Set(ids), place: undefined });
       const pieces = ids.map(pieceOf).filter((piece) => piece !== undefined);
       say(pieces.length === 0 ? '' : wordsOf(data, pieces));
     },
@@ -107,6 +93,9 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
 
 /** Choices by which pieces stand elsewhere or look otherwise. */
 const ARRANGING: readonly (keyof Choices)[] = ['apart', 'step', 'along', 'seeThrough', 'hidden'];
+
+/** Choices by which pieces are lit. */
+const LIGHTING: readonly (keyof Choices)[] = ['chosen', 'hovered', 'step'];
 
 /** What is said of pieces that were chosen. */
 function wordsOf(data: PreviewData, pieces: readonly PreviewPiece[]): string {
@@ -141,15 +130,11 @@ function showOnControls(data: PreviewData, choices: Choices): void {
   alongStep.disabled = step === undefined;
   for (const row of rows()) {
     const pieces = piecesOfRow(row);
-    const current =
-      row.dataset.go === 'step'
-        ? Number(row.dataset.index) === step
-        : pieces.length > 0 && pieces.length === chosen.size && pieces.every((id) => chosen.has(id));
-    row.toggleAttribute(
-      'data-lit',
-      row.dataset.go !== 'step' && pieces.some((id) => hovered.has(id) || chosen.has(id)),
-    );
-    if (current) row.setAttribute('aria-current', row.dataset.go === 'step' ? 'step' : 'true');
+    const current = isStep(row)
+      ? stepOfRow(row, data) === step
+      : pieces.length > 0 && pieces.length === chosen.size && pieces.every((id) => chosen.has(id));
+    row.toggleAttribute('data-lit', !isStep(row) && pieces.some((id) => hovered.has(id) || chosen.has(id)));
+    if (current) row.setAttribute('aria-current', isStep(row) ? 'step' : 'true');
     else row.removeAttribute('aria-current');
   }
 }

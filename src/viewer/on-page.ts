@@ -15,6 +15,13 @@ export const rows = (): readonly HTMLButtonElement[] => [
 export const piecesOfRow = (row: HTMLButtonElement): readonly string[] =>
   JSON.parse(row.dataset.pieces ?? '[]');
 
+/** Rows of tenons that go in, and of boards brought together. */
+export const isStep = ({ dataset }: HTMLElement): boolean => dataset.go === 'step' || dataset.go === 'tenons';
+
+/** The number of a row's step among all: tenons go in first. */
+export const stepOfRow = ({ dataset }: HTMLElement, { first }: PreviewData): number =>
+  Number(dataset.index) + (dataset.go === 'step' ? first.length : 0);
+
 /** Shown over the picture, and read out. */
 export function say(text: string): void {
   onPage('told').textContent = text;

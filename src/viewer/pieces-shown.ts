@@ -34,7 +34,6 @@ export function arrangePieces(shown: PiecesShown, { offset, opacity }: Arrangeme
     group.position.set(...offset(id));
     const share = opacity(id);
     group.visible = share > 0;
-    group.userData.faint = share < 0.2;
     face.opacity = share;
     face.depthWrite = share === 1;
     edge.opacity = Math.min(1, share + 0.2);
@@ -51,7 +50,8 @@ export function lightPieces(
   chosen: ReadonlySet<string>,
   hovered: ReadonlySet<string>,
 ): void {
-  for (const [id, { face, own, cap }] of shown) {
+  for (const [id, { piece, face, own, cap, glow }] of shown) {
+    glow.visible = piece.role !== 'board' && (chosen.has(id) || hovered.has(id));
     face.color.copy(own);
     if (chosen.has(id)) face.color.lerp(CHOSEN, 0.65);
     else if (hovered.has(id)) face.color.lerp(CHOSEN, 0.4);
@@ -59,7 +59,7 @@ export function lightPieces(
   }
 }
 
-/** The first piece a ray meets; what is faint or cut away lets it through. */
+/** The first piece a ray meets; what is cut away lets it through. */
 export function pieceMet(
   shown: PiecesShown,
   ray: Raycaster,
@@ -67,8 +67,8 @@ export function pieceMet(
 ): string | undefined {
   const solids: Mesh[] = [];
   for (const { group } of shown.values()) {
-    if (!group.visible || group.userData.faint) continue;
-    group.traverse((one) => one instanceof Mesh && solids.push(one));
+    if (!group.visible) continue;
+    group.traverse((one) => one instanceof Mesh && one.userData.id !== undefined && solids.push(one));
   }
   return ray.intersectObjects(solids, false).find(({ point }) => keeps(point))?.object.userData.id;
 }

@@ -2,12 +2,14 @@
 export interface PreviewData {
   readonly title: string;
   readonly revision: string;
+  /** What is measured is told in these. */
+  readonly units: 'mm' | 'in';
   /** The whole: width, depth, height. */
   readonly box: PreviewBox;
   readonly pieces: readonly PreviewPiece[];
   readonly joints: readonly PreviewJoint[];
-  /** What is done before anything is brought together. */
-  readonly first: readonly string[];
+  /** Tenons that are glued into a board before boards are brought together. */
+  readonly first: readonly PreviewStep[];
   readonly steps: readonly PreviewStep[];
   readonly findings: readonly PreviewFinding[];
   /** How it stands on the floor; left out when nothing says what its surfaces are for. */
@@ -51,6 +53,8 @@ export interface PreviewPiece {
   readonly colour: string;
   readonly note: string;
   readonly box?: PreviewBox;
+  /** Wood that grew: its grain runs along the first side of its box. */
+  readonly grain?: true;
   /** Base64 of little-endian float32 triples. */
   readonly positions: string;
   /** Base64 of little-endian numbers of corners, in triples and pairs; of two bytes each where `wide` is false. */
@@ -87,4 +91,6 @@ export interface PreviewFinding {
   /** The place, and how far round it is to be looked. */
   readonly at: Point;
   readonly round: number;
+  /** What was measured there: from one spot to the other. */
+  readonly gap?: { readonly from: Point; readonly to: Point; readonly text: string };
 }

@@ -20,7 +20,7 @@ export function sectionThrough(shown: PiecesShown): Section {
         ...plane,
         at: plane.at - (plane.normal[0] * x + plane.normal[1] * y + plane.normal[2] * z),
       };
-      cap.cut(group.visible && !group.userData.faint ? local : undefined);
+      cap.cut(group.visible ? local : undefined);
     }
   };
   return {

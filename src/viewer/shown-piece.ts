@@ -8,9 +8,11 @@ import {
   LineBasicMaterial,
   LineSegments,
   Mesh,
+  MeshBasicMaterial,
   MeshStandardMaterial,
 } from 'three';
 import { type Cap, capOf } from './cap.js';
+import { withGrain } from './grain.js';
 import type { PreviewPiece } from './preview-data.js';
 import { smoothNormals } from './smooth-normals.js';
 
@@ -22,6 +24,8 @@ export interface ShownPiece {
   readonly face: MeshStandardMaterial;
   readonly edge: LineBasicMaterial;
   readonly cap: Cap;
+  /** Its shape, seen through all that stands before it. */
+  readonly glow: Mesh<BufferGeometry, MeshBasicMaterial>;
   readonly own: Color;
   /** Where it stands put together. */
   readonly box: Box3;
@@ -35,6 +39,7 @@ export const isSamePiece = (a: PreviewPiece, b: PreviewPiece): boolean =>
   a.colour === b.colour &&
   a.role === b.role &&
   a.wide === b.wide &&
+  a.grain === b.grain &&
   a.positions === b.positions &&
   a.triangles === b.triangles &&
   a.edges === b.edges;
@@ -54,6 +59,7 @@ export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
     polygonOffsetFactor: 0.6,
     polygonOffsetUnits: 1,
   });
+  if (piece.grain && piece.box) withGrain(face, piece.box, index);
   const mesh = new Mesh(facets(positions, triangles), face);
   mesh.userData.id = piece.id;
   const lines = new BufferGeometry();
@@ -61,14 +67,25 @@ export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
   lines.setIndex(new BufferAttribute(numbers(piece.edges), 1));
   const edge = new LineBasicMaterial();
   const cap = capOf(piece, positions, triangles, edge, index);
+  const glow = new Mesh(mesh.geometry, new MeshBasicMaterial(THROUGH_WOOD));
+  glow.visible = false;
+  glow.renderOrder = 1;
   const group = new Group();
-  group.add(mesh, new LineSegments(lines, edge), cap.object);
+  group.add(mesh, new LineSegments(lines, edge), cap.object, glow);
   const box = new Box3().setFromArray(positions);
   const dispose = (): void => {
-    for (const one of [mesh.geometry, lines, face, edge, cap]) one.dispose();
+    for (const one of [mesh.geometry, lines, face, edge, cap, glow.material]) one.dispose();
   };
-  return { piece, group, face, edge, cap, own, box, triangles: triangles.length / 3, dispose };
+  return { piece, group, face, edge, cap, glow, own, box, triangles: triangles.length / 3, dispose };
 }
+
+const THROUGH_WOOD = {
+  color: '#e2502f',
+  transparent: true,
+  opacity: 0.5,
+  depthTest: false,
+  depthWrite: false,
+};
 
 /** Every triangle with its own three corners, for each may have its own normals there. */
 function facets(positions: Float32Array, triangles: ArrayLike<number>): BufferGeometry {

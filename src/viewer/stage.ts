@@ -1,4 +1,4 @@
-import { Box3, Color, PerspectiveCamera, Raycaster, Scene, Sphere, Vector2, Vector3 } from 'three';
+import { Box3, Color, Raycaster, Scene, Sphere, Vector3 } from 'three';
 import type { SectionPlane } from './cap.js';
 import { drawingLoop } from './drawing-loop.js';
 import { type Eye, eyeOf } from './eye.js';
@@ -8,7 +8,8 @@ import type { Point, PreviewData } from './preview-data.js';
 import { sectionThrough } from './section.js';
 import { isSamePiece, type ShownPiece, shownPiece } from './shown-piece.js';
 import { stageLamps } from './stage-lamps.js';
-import { VIEWS, type ViewName } from './views.js';
+import { TwoWayCamera } from './two-way-camera.js';
+import { isFlat, VIEWS, type ViewName } from './views.js';
 
 /** The solids on a canvas: drawn when something changed, never in an endless loop. Lengths mm, angles radians. */
 export interface Stage extends Omit<Eye, 'flyTo'> {
@@ -68,7 +69,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
     canvas.dataset.triangles = String(all.reduce((sum, one) => sum + one.triangles, 0));
   };
   show(data);
-  const camera = new PerspectiveCamera(30, 1, 1, 10_000);
+  const camera = new TwoWayCamera(30, 1, 1, 10_000);
   camera.up.set(0, 0, 1);
   let grounded = true;
   const { controls, draw, afterDraw } = drawingLoop(canvas, scene, camera, ball, () => {
@@ -87,6 +88,13 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
     }
     draw();
   };
+  // through the near and the far end of what is seen there: right in perspective and flat alike
+  const rayThrough = (x: number, y: number): Raycaster => {
+    const [right, up] = [(2 * x) / canvas.clientWidth - 1, 1 - (2 * y) / canvas.clientHeight];
+    const from = new Vector3(right, up, -1).unproject(camera);
+    const to = new Vector3(right, up, 1).unproject(camera);
+    return new Raycaster(from, to.sub(from).normalize());
+  };
   return {
     ...eye,
     canvas,
@@ -95,7 +103,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
     view: (name) => {
       const seen = visibleBox(shown).getBoundingSphere(new Sphere());
       const { center, radius } = seen.radius < 0 ? ball : seen;
-      eye.flyTo(center, radius, new Vector3(...VIEWS[name]));
+      eye.flyTo(center, radius, new Vector3(...VIEWS[name]), isFlat(name));
     },
     flyTo: (at, round) => eye.flyTo(new Vector3(...at), round),
     flyToPieces: (ids) => {
@@ -122,14 +130,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
       show(to);
       if (looks) theme(looks);
     },
-    pick: (x, y) => {
-      const ray = new Raycaster();
-      ray.setFromCamera(
-        new Vector2((2 * x) / canvas.clientWidth - 1, 1 - (2 * y) / canvas.clientHeight),
-        camera,
-      );
-      return pieceMet(shown, ray, section.keeps);
-    },
+    pick: (x, y) => pieceMet(shown, rayThrough(x, y), section.keeps),
     pixel: (at) => {
       const { x, y } = new Vector3(...at).project(camera);
       return [((1 + x) * canvas.clientWidth) / 2, ((1 - y) * canvas.clientHeight) / 2];

@@ -1,20 +1,21 @@
 import type { Choices } from './choices.js';
 import type { Looker } from './looker.js';
-import { onPage, piecesOfRow, say } from './on-page.js';
+import { onPage, piecesOfRow, say, stepOfRow } from './on-page.js';
 import type { ViewName } from './views.js';
 
 /** Goes where a row of the lists leads. */
-function follow(row: HTMLButtonElement, { data, stage, change, choose, goToStep }: Looker): void {
+function follow(row: HTMLButtonElement, { data, stage, change, choose, player }: Looker): void {
   const index = Number(row.dataset.index);
   const ids = piecesOfRow(row);
   switch (row.dataset.go) {
+    case 'tenons':
     case 'step':
-      goToStep(index);
+      player.goTo(stepOfRow(row, data));
       break;
     case 'finding': {
       const finding = data.findings[index]!;
       choose(ids);
-      change({ seeThrough: true, mark: finding.at, apart: 0, step: undefined });
+      change({ seeThrough: true, place: finding, apart: 0, step: undefined });
       say(`${finding.level}: ${finding.text}`);
       stage?.flyTo(finding.at, finding.round);
       break;
@@ -35,7 +36,7 @@ function goToFindings(): void {
 
 /** The rows of the lists, which may be written anew, and the controls beside the picture. */
 export function wirePanel(looker: Looker): void {
-  const { stage, change, now } = looker;
+  const { stage, change, now, player } = looker;
   onPage('panel').addEventListener('click', ({ target }) => {
     const row = (target as HTMLElement).closest<HTMLButtonElement>('button[data-go]');
     if (row) follow(row, looker);
@@ -73,25 +74,18 @@ export function wirePanel(looker: Looker): void {
   axis.addEventListener('change', () =>
     change({ axis: axis.value === '' ? undefined : (Number(axis.value) as Choices['axis']) }),
   );
-  onPage('before').addEventListener('click', () => stepBy(looker, -1));
-  onPage('after').addEventListener('click', () => stepBy(looker, 1));
+  onPage('play').addEventListener('click', player.toggle);
+  onPage('before').addEventListener('click', () => player.by(-1));
+  onPage('after').addEventListener('click', () => player.by(1));
+  onPage('along').addEventListener('input', player.pause);
   onPage('hide').addEventListener('click', () => hideChosen(looker));
   onPage('show-all').addEventListener('click', () => change({ hidden: new Set() }));
   for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-view]')) {
     button.addEventListener('click', () => {
       stage.view(button.dataset.view as ViewName);
-      if (now().mark) change({ mark: undefined });
+      if (now().place) change({ place: undefined });
     });
   }
-}
-
-/** The step before or after; after the last, and before the first, everything is together. */
-export function stepBy({ data, now, goToStep }: Looker, by: 1 | -1): void {
-  const count = data.steps.length;
-  if (count === 0) return;
-  const { step } = now();
-  const next = step === undefined ? (by > 0 ? 0 : count - 1) : step + by;
-  goToStep(next < 0 || next >= count ? undefined : next);
 }
 
 /** Hides what is chosen; with nothing chosen, shows all again. */

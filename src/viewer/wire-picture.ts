@@ -4,7 +4,7 @@ import type { Looker } from './looker.js';
 import { onPage, piecesOfRow, rows, say } from './on-page.js';
 import type { Stage } from './stage.js';
 import { VIEWS, type ViewName } from './views.js';
-import { hideChosen, stepBy } from './wire-panel.js';
+import { hideChosen } from './wire-panel.js';
 
 /** A press that moves less is a tap, in pixels. */
 const TAP = 5;
@@ -65,7 +65,7 @@ function showRow(id: string): void {
 
 /** Keys of the picture; in the panel its own controls have theirs. */
 export function wireKeys(looker: Looker, stage: Stage): void {
-  const { now, change } = looker;
+  const { now, change, player } = looker;
   const nextAxis = (axis: Choices['axis']): Choices['axis'] =>
     axis === undefined ? 0 : axis === 2 ? undefined : ((axis + 1) as 1 | 2);
   const cutBy = (by: number): void => change({ cut: Math.min(1, Math.max(0, now().cut + by)) });
@@ -86,12 +86,13 @@ export function wireKeys(looker: Looker, stage: Stage): void {
     },
     'cut back': () => cutBy(-0.01),
     'cut on': () => cutBy(0.01),
-    before: () => stepBy(looker, -1),
-    after: () => stepBy(looker, 1),
+    play: player.toggle,
+    before: () => player.by(-1),
+    after: () => player.by(1),
     hide: () => hideChosen(looker),
     nothing: () => {
       looker.choose([]);
-      looker.goToStep(undefined);
+      player.goTo(undefined);
     },
     ...Object.fromEntries(
       Object.keys(VIEWS).map((name) => [`view ${name}`, () => stage.view(name as ViewName)]),

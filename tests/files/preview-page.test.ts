@@ -21,6 +21,7 @@ const side = (name: string) => ({
 const DATA: PreviewData = {
   title: 'a <b>stool</b> & "more" </script><script>alert(1)</script>',
   revision: 'r1',
+  units: 'mm',
   box: { corner: [0, 0, 0], sides: [side('width'), side('depth'), side('height')] },
   pieces: [],
   joints: [],

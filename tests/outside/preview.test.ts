@@ -159,14 +159,21 @@ testWith(CHROMIUM, 'a section shows the tenons in the wood, and says where it is
   expect((await picture(page)).count(likeTenon)).toBe(0);
 });
 
-testWith(CHROMIUM, 'steps bring pieces along their way', async () => {
+testWith(CHROMIUM, 'steps bring tenons into their boards, then pieces along their way', async () => {
   const { page } = await opened();
-  const { steps } = await dataOf(page);
+  const { first, steps } = await dataOf(page);
   expect(steps.length).toBe(3);
-  for (const [i, step] of steps.entries()) {
+  expect(first.flatMap(({ moving }) => moving)).toHaveLength(6);
+  const told = [
+    ...first.map((step, i) => ({ row: 'tenons', i, words: `Tenons ${i + 1} of 4: ${step.text}` })),
+    ...steps.map((step, i) => ({ row: 'step', i, words: `Step ${i + 1} of 3: ${step.text}` })),
+  ];
+  for (const { row, i, words } of told) {
     await page.click('#after');
-    expect(await page.textContent('#told')).toBe(`Step ${i + 1} of 3: ${step.text}`);
-    expect(await page.locator('[aria-current=step]').getAttribute('data-index')).toBe(String(i));
+    expect(await page.textContent('#told')).toBe(words);
+    const current = page.locator('[aria-current=step]');
+    expect(await current.getAttribute('data-go')).toBe(row);
+    expect(await current.getAttribute('data-index')).toBe(String(i));
     const seated = await page.locator('#view').screenshot();
     await slide(page, 'along', '0');
     await drawn(page);
@@ -174,6 +181,131 @@ testWith(CHROMIUM, 'steps bring pieces along their way', async () => {
   }
   await page.click('#after');
   expect(await page.textContent('#told')).toBe('All together.');
+});
+
+/** From now on the page's time goes only when the test asks for it. */
+async function stopClock(page: Page): Promise<void> {
+  await page.clock.install();
+  await page.clock.pauseAt(Date.now() + 60_000);
+}
+
+testWith(
+  CHROMIUM,
+  'play goes through every step to the end by itself, and pauses where it is told to',
+  async () => {
+    const { page } = await opened(STOOL, { viewport: SMALL, reducedMotion: 'no-preference' });
+    const { first, steps } = await dataOf(page);
+    await stopClock(page);
+    await page.click('#play');
+    expect(await page.textContent('#play')).toBe('pause');
+    await page.clock.fastForward(500);
+    const along = Number(await page.inputValue('#along'));
+    expect(along).toBeGreaterThan(0.05);
+    expect(along).toBeLessThan(0.95);
+    await page.keyboard.press('Escape');
+    expect(await page.textContent('#play')).toBe('play');
+    await page.click('#play');
+    await page.clock.fastForward(400);
+    await page.click('#play');
+    const paused = await page.inputValue('#along');
+    await page.clock.fastForward(5000);
+    expect(await page.inputValue('#along')).toBe(paused);
+    const heard: string[] = [];
+    await page.click('#play');
+    for (let i = 0; i < 60 && (await page.textContent('#play')) === 'pause'; i += 1) {
+      const told = (await page.textContent('#told'))!;
+      if (told !== heard.at(-1)) heard.push(told);
+      await page.clock.fastForward(700);
+    }
+    expect(heard.map((told) => told.replace(/^.*?: /, ''))).toEqual(
+      [...first, ...steps].map(({ text }) => text),
+    );
+    expect(await page.textContent('#told')).toBe('All together.');
+  },
+);
+
+testWith(CHROMIUM, 'where nothing may move, play shows each step as it ends and then the next', async () => {
+  const { page } = await opened(STOOL, { viewport: SMALL });
+  await stopClock(page);
+  await page.click('#play');
+  for (const count of [1, 2, 3]) {
+    expect(await page.textContent('#told')).toContain(`Tenons ${count} of 4`);
+    expect(await page.inputValue('#along')).toBe('1');
+    await page.clock.fastForward(1900);
+  }
+});
+
+testWith(
+  CHROMIUM,
+  'seen square to it the picture is flat: feet before and behind stand in one line; turned, it is not',
+  async () => {
+    const { page } = await opened(STOOL, { viewport: SMALL });
+    await page.check('#stands');
+    /** How tall the line round the feet is drawn, in pixels. */
+    const tall = async () => {
+      await drawn(page);
+      return page.$eval('#over polygon.mark', (line) => {
+        const heights = (line as SVGPolygonElement).points;
+        const all = Array.from(heights, ({ y }) => y);
+        return Math.max(...all) - Math.min(...all);
+      });
+    };
+    for (const view of ['front', 'right', 'back']) {
+      await page.click(`[data-view=${view}]`);
+      expect(await tall(), view).toBeLessThan(0.11);
+    }
+    // the same width at the floor as at the top: what is seen from above covers its own feet
+    await page.click('[data-view=front]');
+    await page.click('#view', { position: { x: 1, y: 1 } });
+    await page.keyboard.press('+');
+    expect(await tall()).toBeLessThan(0.11);
+    await page.keyboard.press('ArrowLeft');
+    await drawn(page);
+    await page.keyboard.press('ArrowRight');
+    expect(await tall()).toBeGreaterThan(5);
+    await page.click('[data-view=corner]');
+    expect(await tall()).toBeGreaterThan(20);
+  },
+);
+
+testWith(CHROMIUM, 'a joint that is pointed at lights up through the wood it stands in', async () => {
+  const { page } = await opened();
+  expect((await picture(page)).count(likeChosen)).toBe(0);
+  await page.locator('button[data-go=joint]').first().hover();
+  expect((await picture(page)).count(likeChosen)).toBeGreaterThan(2000);
+  expect(await page.isChecked('#through')).toBe(false);
+});
+
+testWith(CHROMIUM, 'sizes go with the boards when they are drawn apart, and no two texts meet', async () => {
+  const { page } = await opened();
+  await page.check('#sizes');
+  const sizes = async () => {
+    await drawn(page);
+    return page.$$eval('#over text', (all) =>
+      all.map((text) => {
+        const { left, right, top, bottom } = text.getBoundingClientRect();
+        return { mm: text.firstChild!.textContent!, left, right, top, bottom };
+      }),
+    );
+  };
+  const whole = await sizes();
+  const { box, pieces } = await dataOf(page);
+  expect(whole.map(({ mm }) => mm).toSorted()).toEqual(box.sides.map(({ mmText }) => mmText).toSorted());
+  await slide(page, 'apart', '1');
+  const apart = await sizes();
+  const ofBoards = new Set(
+    pieces
+      .filter(({ role }) => role === 'board')
+      .flatMap((one) => one.box!.sides.map(({ mmText }) => mmText)),
+  );
+  expect(apart.length).toBeGreaterThan(5);
+  for (const { mm } of apart) expect(ofBoards.has(mm), mm).toBe(true);
+  apart.forEach((a, i) => {
+    for (const b of apart.slice(i + 1)) {
+      const meet = a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+      expect(meet, `${a.mm} and ${b.mm}`).toBe(false);
+    }
+  });
 });
 
 testWith(
@@ -208,7 +340,10 @@ testWith(
     expect(await page.inputValue('#axis')).toBe('0');
     expect(Number(await page.inputValue('#cut'))).toBeCloseTo(0.51, 6);
     await page.keyboard.press('.');
-    expect(await page.textContent('#told')).toContain('Step 1');
+    expect(await page.textContent('#told')).toContain('Tenons 1');
+    await page.keyboard.press(',');
+    await page.keyboard.press(',');
+    expect(await page.textContent('#told')).toContain('Step 3');
     await page.keyboard.press('Escape');
     expect(await page.textContent('#told')).toBe('All together.');
     // every control is reached by Tab, in the order it is read

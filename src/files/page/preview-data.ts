@@ -15,6 +15,7 @@ import {
   type TenonMeasure,
 } from '../../solid/index.js';
 import { type Strength, sayFigure, tipsFirst } from '../../strength/index.js';
+import { sheetNames } from '../../tables/index.js';
 import type {
   PreviewBox,
   PreviewData,
@@ -53,6 +54,7 @@ export function previewData(parts: PreviewParts): PreviewData {
   return {
     title: design.title,
     revision: parts.revision,
+    units: parts.say.units,
     box: wholeBox(all.map(({ body }) => box(body))),
     pieces: all.map((solid) => pieceOf(solid, parts.edges?.get(solid.id), apart.get(solid.id) ?? [0, 0, 0])),
     joints: design.joints.map((joint) => ({
@@ -61,10 +63,7 @@ export function previewData(parts: PreviewParts): PreviewData {
       tenons: joint.tenons.map((tenon) => tenon.id),
       clearances: clearances(parts.tenons.filter((t) => t.joint.id === joint.id)),
     })),
-    first: glueUp.seatings.map(
-      ({ tenons, board, receiver, standsOut }) =>
-        `${tenons.length} ${tenons.length === 1 ? 'tenon' : 'tenons'} for ${nameOf(receiver)} into ${nameOf(board)}, standing ${inBoth(standsOut)} proud`,
-    ),
+    first: glueUp.seatings.map((seating) => seatingOf(solids, seating)),
     steps: glueUp.steps.map((step) => stepOf(solids, glueUp, step)),
     findings: parts.findings.map((finding) => previewFinding(solids, finding)),
     ...(parts.strength && { stands: standingOf(parts.strength, parts.say) }),
@@ -146,13 +145,14 @@ function pieceOf(solid: Solid, known: FeatureEdges | undefined, apart: Vec3): Pr
 /** Corners that two bytes can number. */
 const SHORT_NUMBERS = 0x1_0000;
 
-function wordsOf(solid: Solid): Pick<PreviewPiece, 'name' | 'role' | 'note' | 'box'> {
+function wordsOf(solid: Solid): Pick<PreviewPiece, 'name' | 'role' | 'note' | 'box' | 'grain'> {
   if (solid.kind === 'board') {
     const { thickness, width, length } = solid.board.blank;
     return {
       name: solid.board.name,
       role: 'board',
       note: solid.board.material,
+      ...(!sheetNames.includes(solid.board.material) && { grain: true as const }),
       box: toldBox(solid.place, [0, 0, 0], [length, width, thickness], ['length', 'width', 'thickness']),
     };
   }
@@ -191,6 +191,24 @@ function apartOf(solids: Solids, glueUp: GlueUp): ReadonlyMap<string, Vec3> {
     for (const tenon of joint.tenons) shifts.set(tenon.id, middle);
   }
   return shifts;
+}
+
+/** Tenons come from where their other board will be. */
+function seatingOf(
+  { boards, tenons: bodies }: Solids,
+  { tenons, board, receiver, standsOut }: GlueUp['seatings'][number],
+): PreviewStep {
+  const { tenon, joint } = bodies.get(tenons[0]!)!;
+  const intoA = joint.a === board;
+  const nameOf = (id: string) => boards.get(id)!.board.name;
+  const many = `${tenons.length} ${tenons.length === 1 ? 'tenon' : 'tenons'}`;
+  return {
+    text: `${many} for ${nameOf(receiver)} into ${nameOf(board)}, standing ${inBoth(standsOut)} proud`,
+    moving: tenons,
+    still: [board],
+    direction: scale(tenon.place.z, intoA ? -1 : 1),
+    travel: intoA ? tenon.intoA : tenon.intoB,
+  };
 }
 
 function stepOf(solids: Solids, glueUp: GlueUp, step: GlueUp['steps'][number]): PreviewStep {

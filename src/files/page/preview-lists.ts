@@ -55,9 +55,9 @@ export const noteRows = (data: PreviewData): string =>
 
 /** What is done first, and the steps. */
 export function stepRows({ first, steps }: PreviewData): string {
-  const before = first.map((text) => `<li>${svgText(text)}</li>`).join('');
+  const before = first.map(({ moving, text }, i) => row('tenons', i, moving, `Tenons ${i + 1}`, [text]));
   const rows = steps.map((step, i) => row('step', i, step.moving, `Step ${i + 1}`, [step.text]));
-  return `<p>First glue these tenons in:</p><ul class="plain">${before}</ul>${list(rows, 'ol')}`;
+  return `<p>First glue these tenons in:</p>${list(before, 'ol')}<p>Then:</p>${list(rows, 'ol')}`;
 }
 
 /** Boards with their sizes. */

@@ -46,7 +46,7 @@ export function previewPage(
 <div id="still">${still}</div>
 <span id="under" class="live" aria-hidden="true"></span>
 <p id="told" role="status" aria-live="polite"></p>
-<div id="bars" class="live"><div id="views" role="group" aria-label="Look from">${viewButtons()}</div></div>
+<div id="bars" class="live"><div id="tools" role="group" aria-label="Tools">${toolButtons(data)}</div><div id="views" role="group" aria-label="Look from">${viewButtons()}</div></div>
 </section>
 <section id="panel" aria-label="About the piece">
 ${panelHtml(data, papers, controls)}
@@ -107,6 +107,12 @@ export interface PagePaper {
 const paperOf = ({ title, blocks }: PagePaper): string =>
   `<details class="paper"><summary>${svgText(title)}</summary>${html(blocks, 3)}</details>`;
 
+/** The buttons are there in any case: the script looks for them. */
+function toolButtons({ steps }: PreviewData): string {
+  const none = steps.length > 0 ? '' : ' hidden';
+  return `<button type="button" id="play"${none}>play</button><button type="button" id="before" aria-label="step before"${none}>‹</button><button type="button" id="after" aria-label="step after"${none}>›</button>`;
+}
+
 const viewButtons = (): string =>
   Object.keys(VIEWS)
     .map((name) => `<button type="button" data-view="${name}">${name}</button>`)
@@ -134,6 +140,5 @@ const look = (data: PreviewData): string => `<div class="live">
 const putTogether = (data: PreviewData): string => `<div${data.steps.length > 0 ? '' : ' hidden'}>
 <h2>Putting it together</h2>
 <div data-part="steps">${stepRows(data)}</div>
-<div class="live"><div class="bar"><button type="button" id="before">step before</button><button type="button" id="after">step after</button></div>
-<label>along the step<input id="along" type="range" min="0" max="1" step="0.01" value="1"></label></div>
+<label class="live">along the step<input id="along" type="range" min="0" max="1" step="0.01" value="1"></label>
 </div>`;

@@ -10,7 +10,7 @@ body { margin: 0; height: 100%; font: 15px/1.45 "DejaVu Sans", Verdana, sans-ser
 main { display: grid; grid-template-columns: minmax(0, 1fr) 25rem; height: 100vh; height: 100dvh; }
 h1 { font-size: 1.25rem; line-height: 1.25; margin: 0; } h2 { font-size: .95rem; margin: 1.4rem 0 .4rem; padding-top: .7rem; border-top: 1px solid var(--line); }
 p { margin: .25rem 0; } .soft { color: var(--soft); font-size: .82rem; }
-ul, ol { margin: 0; padding: 0; } .rows, #keys { list-style: none; } .plain { padding-left: 1.1rem; font-size: .82rem; color: var(--soft); }
+ul, ol { margin: 0; padding: 0; } .rows, #keys { list-style: none; }
 button, select { font: inherit; color: inherit; background: var(--sheet); border: 1px solid var(--line); border-radius: 3px; padding: .3rem .65rem; cursor: pointer; }
 select { min-width: 0; }
 button:hover { border-color: var(--mark); } button[aria-pressed="true"] { background: var(--ink); color: var(--sheet); border-color: var(--ink); }
@@ -27,6 +27,7 @@ const PICTURE = `
 #over { pointer-events: none; }
 #over line { stroke: var(--ink); stroke-width: 1; } #over .end { fill: var(--ink); }
 #over text { font-size: 12.5px; fill: var(--ink); stroke: var(--paper); stroke-width: 4px; paint-order: stroke; stroke-linejoin: round; }
+#over .span { stroke: var(--mark); stroke-width: 2; } #over .spot { fill: var(--mark); }
 #over .mark { fill: none; stroke: var(--mark); stroke-width: 2.5; }
 #still { display: none; position: absolute; inset: 3rem 1rem 1rem; }
 #still svg { width: 100%; height: 100%; }
@@ -59,9 +60,9 @@ const PANEL = `
 /** On a phone the picture and the lists share the screen, one above the other: neither covers the other. */
 const SMALL = `
 @media (max-width: 760px) {
-  main { grid-template: minmax(0, 56fr) minmax(0, 44fr) / minmax(0, 1fr); } main[data-room] { grid-template-rows: minmax(0, 26fr) minmax(0, 74fr); }
+  main { grid-template: minmax(0, 58fr) minmax(0, 42fr) / minmax(0, 1fr); } main[data-room] { grid-template-rows: minmax(0, 26fr) minmax(0, 74fr); }
   #stage { border-bottom: 1px solid var(--line); } #panel { border-left: 0; padding: .6rem .9rem 2rem; } #keys { columns: 1; } #room { display: inline-block; }
-  #view, #over { height: calc(100% - 3.6rem); } #bars { left: .35rem; right: .35rem; bottom: .35rem; gap: .3rem; } #bars > div { flex-wrap: nowrap; gap: .2rem; } #bars button { flex: 1 1 auto; padding: .3rem .1rem; font-size: .8rem; min-width: 44px; }
+  #view, #over { height: calc(100% - 6.2rem); } #bars { left: .35rem; right: .35rem; bottom: .35rem; gap: .3rem; } #bars > div { flex-wrap: nowrap; gap: .2rem; } #bars button { flex: 1 1 auto; padding: .3rem .1rem; font-size: .8rem; min-width: 44px; }
   #told { font-size: .8rem; padding: .35rem .6rem; } .head > button { padding: .3rem .5rem; font-size: .85rem; }
 }
 @media (max-height: 480px) and (min-width: 600px) { main { grid-template-columns: minmax(0, 1fr) 20rem; } }
