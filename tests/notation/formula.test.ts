@@ -23,6 +23,7 @@ const KNOWN: ReadonlyMap<string, Quantity> = new Map([
   ['n', numberOf(2)],
   ['nothing', lengthOf(0)],
   ['huge', numberOf(1e200)],
+  ['unsaid', lengthOf(Number.NaN)],
   ['lid', yesOf(true)],
 ]);
 
@@ -141,6 +142,7 @@ describe('a formula that cannot be is told where and why', () => {
     ['1'.repeat(201), '7:11+201 a formula of 201 letters is too long; it may have 200'],
     ['1/0 in', "7:11+6 '1/0 in' divides by zero"],
     ['huge × huge', "7:11+11 'huge × huge' is too large to work with"],
+    ['leg + unsaid', "7:17+6 'unsaid' has no value: give it one"],
   ])('%s', (text, told, wanted = 'length') => {
     expect(refusal(text, wanted).slice(0, told.length)).toBe(told);
   });

@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
+import { builtInShop } from '../../src/shop/index.js';
+import { verdictOf } from '../../src/verdict/index.js';
 import { findings } from '../checks/sample-design.js';
-import { builtPiece, shippedPiece } from './built-piece.js';
+import { plainJig } from '../shop/designs.js';
+import { builtPiece, pieceModel, shippedPiece } from './built-piece.js';
 
 const errors = async (text: string) =>
   (await findings(builtPiece(text))).filter(({ level }) => level === 'error');
@@ -28,6 +31,24 @@ test('a top held by slotted screws may move as far as its wood does', async () =
   // the rails' middles stand 150 from the middle of the top; white oak, 0.00365 a point (Wood Handbook, table 13-5), six points
   for (const { travel } of design.fastenings!) expect(travel).toBeCloseTo(0.00365 * 6 * 150, 2);
   expect(await errors(TOP)).toEqual([]);
+});
+
+test('screws are as long as they are told, and too short ones are refused at their line', () => {
+  const of = (more: string) => builtPiece(TOP.replace('every: 120', `every: 120, screw: 4, ${more}`));
+  for (const { screw } of of('long: 40').fastenings!)
+    expect(screw).toMatchObject({ diameter: 4, length: 40 });
+  expect(() => of('long: 12')).toThrow(/line 11.*screws are 12\.0 mm long.*take longer screws/s);
+});
+
+test('a panel whose groove no cutter fits is told how thick to be, and so it is cut', async () => {
+  const uncut = async (thick: string) => {
+    const model = pieceModel(shippedPiece('panelled-door').replaceAll('thick: 7.8', `thick: ${thick}`));
+    const question = { model, shop: builtInShop('mm'), jig: plainJig(), units: 'mm' } as const;
+    return (await verdictOf(question, {})).findings.filter(({ code }) => code === 'groove-not-cut');
+  };
+  const [found] = await uncut('9');
+  const told = /^make (?:lower|upper)-panel ([\d.]+) mm thick/.exec(found!.remedy)![1]!;
+  expect(await uncut(told)).toEqual([]);
 });
 
 test('nothing is held by its end: neither a button nor a screw holds in end grain', () => {

@@ -1,6 +1,8 @@
+import type { Design } from '../../assembly/index.js';
 import type { Groove } from '../../board/index.js';
 import { PRACTICE } from '../../joinery/index.js';
-import { grooveCards } from '../../shop/index.js';
+import type { Say } from '../../length/index.js';
+import { type GrooveCard, grooveCards, type Shop } from '../../shop/index.js';
 import { boxIn, gap, grooveCutter, type MortiseMeasure } from '../../solid/index.js';
 import { SIZED_TO_LIMIT } from '../../tolerances.js';
 import type { Bench } from '../bench/index.js';
@@ -22,7 +24,7 @@ export const grooves = (bench: Bench): readonly Finding[] => [
 ];
 
 /** Grooves the router and cutters at hand cannot cut. */
-const uncut = ({ held, solids }: Bench): readonly Finding[] =>
+const uncut = ({ held, solids, say }: Bench): readonly Finding[] =>
   (held ? grooveCards(solids.design, held.shop) : []).flatMap((card) =>
     card.figures
       .filter(({ verdict }) => verdict === 'failed')
@@ -38,12 +40,25 @@ const uncut = ({ held, solids }: Bench): readonly Finding[] =>
           message: `the tools at hand cannot cut the ${card.kind}s in ${boards.join(', ')}: ${name}: ${text}`,
           remedy:
             name === 'cutter for the groove'
-              ? 'make the groove as wide as a cutter at hand, or add the cutter to the shop file'
+              ? widthRemedy(card, solids.design, held!.shop, say)
               : 'make the groove shallower or nearer to its fence, or give the shop file a tool that reaches',
           basis: 'the shop file',
         };
       }),
   );
+
+/** The groove of a panel follows its thickness: what is changed is the panel. */
+function widthRemedy(card: GrooveCard, { captives = [] }: Design, { cutters }: Shop, say: Say): string {
+  const sits = captives.find(({ grooves: own }) =>
+    own.some(({ board, groove }) => card.cuts.some((cut) => cut.board === board && cut.groove === groove)),
+  );
+  const [nearest] = cutters
+    .map(({ nominal }) => nominal)
+    .toSorted((a, b) => Math.abs(a - card.width) - Math.abs(b - card.width));
+  const narrower = 'make the groove as wide as a cutter at hand, or add the cutter to the shop file';
+  if (!sits || nearest === undefined) return narrower;
+  return `make ${sits.panel} ${say.fine(nearest - sits.fit)} thick, so that its grooves are as wide as the ${say.length(nearest)} cutter, or add another cutter to the shop file`;
+}
 
 function near(
   bench: Bench,

@@ -120,7 +120,10 @@ export function quantityOf({ told, tree }: Formula, scope: Scope, units: Units):
 
   function worked(node: FormulaNode): Quantity {
     const found = step(node);
-    if (!Number.isFinite(found.value)) throw wrong(node, `${words(node)} is too large to work with`);
+    if (!Number.isFinite(found.value))
+      throw node.is === 'name'
+        ? wrong(node, `${words(node)} has no value`, 'give it one')
+        : wrong(node, `${words(node)} is too large to work with`);
     return found;
   }
 

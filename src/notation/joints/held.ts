@@ -12,6 +12,7 @@ export const HELD_KEYS: readonly string[] = [
   'count',
   'travel',
   'screw',
+  'long',
   'below',
   'wide',
   'deep',
@@ -50,6 +51,7 @@ export function fastenRequests(
   const more = {
     travel: length('travel'),
     screw: screw as FastenRequest['screw'],
+    screwLength: length('long'),
     slotBelow: length('below'),
     slotWidth: length('wide'),
     slotDepth: length('deep'),

@@ -184,6 +184,7 @@ const HELD = z.strictObject({
   count: said('how many').optional(),
   travel: said('how far it may move').optional(),
   screw: said('diameter of the screws').optional(),
+  long: said('length of the screws').optional(),
   below: said('from the face to the slot').optional(),
   wide: said('width of the slot').optional(),
   deep: said('depth of the slot').optional(),
