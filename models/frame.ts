@@ -3,14 +3,18 @@ import { makeBoard } from '../src/board/index.js';
 import { InputError } from '../src/errors.js';
 import { frame, WORLD } from '../src/frame/index.js';
 import { PRACTICE } from '../src/joinery/index.js';
-import { count, defineModel, length } from '../src/model/index.js';
+import { INCH, type Units } from '../src/length/index.js';
+import { count, defineModel, length, type Tools } from '../src/model/index.js';
 import { nearestCutter } from '../src/tables/index.js';
 
 /** Least opening between two rails, so that a clamp and a hand pass, mm. Common practice, no source. */
 const LEAST_OPENING = 50;
 
-/** What a size is when nothing that was given asks for another, mm. */
-const USUAL = { width: 400, railWidth: 70, thickness: 24 } as const;
+/** What a size is when nothing that was given asks for another, mm; round in the units the frame is made in. */
+const USUAL: Readonly<Record<Units, { width: number; railWidth: number; thickness: number }>> = {
+  mm: { width: 400, railWidth: 70, thickness: 24 },
+  in: { width: 16 * INCH, railWidth: 2.75 * INCH, thickness: INCH },
+};
 
 /** Seat a row of more than two tenons wants, for each of them, mm. */
 const TENON_SEAT = 32;
@@ -24,13 +28,17 @@ interface Given {
 }
 
 /** What was left out follows from what was given. */
-function sized<V extends Given>(v: V): V & { width: number; railWidth: number; thickness: number } {
-  const railWidth = v.railWidth ?? Math.max(USUAL.railWidth, v.tenons > 2 ? v.tenons * TENON_SEAT : 0);
+function sized<V extends Given>(
+  v: V,
+  { units = 'mm' }: Pick<Tools, 'units'>,
+): V & { width: number; railWidth: number; thickness: number } {
+  const usual = USUAL[units];
+  const railWidth = v.railWidth ?? Math.max(usual.railWidth, v.tenons > 2 ? v.tenons * TENON_SEAT : 0);
   return {
     ...v,
     railWidth,
-    width: v.width ?? Math.max(USUAL.width, 2 * railWidth + 2 * LEAST_OPENING),
-    thickness: v.thickness ?? Math.max(USUAL.thickness, (v.cutter ?? 0) + 2 * PRACTICE.wall),
+    width: v.width ?? Math.max(usual.width, 2 * railWidth + 2 * LEAST_OPENING),
+    thickness: v.thickness ?? Math.max(usual.thickness, (v.cutter ?? 0) + 2 * PRACTICE.wall),
   };
 }
 
@@ -39,23 +47,29 @@ export default defineModel({
   title: 'Frame',
   summary: 'Four rails joined in a rectangle without mitres, for a shed door or a cold-frame light.',
   parameters: {
-    length: length({ min: 200, max: 2400, default: 600, help: 'Outside length, along the two long rails.' }),
+    length: length({
+      min: 200,
+      max: 2400,
+      default: 600,
+      inches: 24,
+      help: 'Outside length, along the two long rails.',
+    }),
     width: length({
       min: 200,
       max: 2400,
-      derived: (say) => `${say.fine(USUAL.width)}; more between wide rails`,
+      derived: (say) => `${say.fine(USUAL[say.units].width)}; more between wide rails`,
       help: 'Outside width, over both long rails.',
     }),
     railWidth: length({
       min: 40,
       max: 200,
-      derived: (say) => `${say.fine(USUAL.railWidth)}; more for three tenons`,
+      derived: (say) => `${say.fine(USUAL[say.units].railWidth)}; more for three tenons`,
       help: 'Width of every rail.',
     }),
     thickness: length({
       min: 15,
       max: 60,
-      derived: (say) => `${say.fine(USUAL.thickness)}; more when the cutter asks for it`,
+      derived: (say) => `${say.fine(USUAL[say.units].thickness)}; more when the cutter asks for it`,
       help: 'Thickness of every rail.',
     }),
     tenons: count({ min: 1, max: 3, default: 1, help: 'Loose tenons in each corner.' }),
@@ -67,8 +81,9 @@ export default defineModel({
     }),
   },
   complete: sized,
-  build(given, { cutters, deepest, wood }) {
-    const v = sized(given);
+  build(given, tools) {
+    const { cutters, deepest, wood } = tools;
+    const v = sized(given, tools);
     for (const [option, size] of [
       ['length', v.length],
       ['width', v.width],

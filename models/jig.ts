@@ -25,7 +25,7 @@ export default defineModel({
   complete: sized,
   build(given, tools) {
     const values = sized(given, tools);
-    const l = layOut(values);
+    const l = layOut(values, tools.units);
     const rails = SIDES.map((side) => rail(side, values, l));
     const held = rails.map((each) => fixings(each, values, l));
     const top = router(values, l);

@@ -27,7 +27,7 @@ export default defineModel({
   parameters,
   complete: sized,
   build(given, tools) {
-    const values = sized(given);
+    const values = sized(given, tools);
     const l = layOut(values, tools);
     const standing = sides(l);
     return assemble({

@@ -1,9 +1,12 @@
 import { InputError } from '../../src/errors.js';
+import type { Units } from '../../src/length/index.js';
+import { NOISE } from '../../src/tolerances.js';
 import { type BoltStack, boltStack } from './bolts.js';
 import type { JigValues } from './jig-values.js';
 import { type Mounting, mounting } from './mounting.js';
 import { KNOB_GAP, RAIL_BEYOND, SLOT_PLAY } from './practice.js';
 import { type RouterBase, routerBase } from './router-base.js';
+import { STEP } from './usual.js';
 
 /** Every size the jig is made to; mm. x runs along the rails, y across the work, both from the cutter's centre. */
 export interface Layout {
@@ -25,17 +28,18 @@ export interface Layout {
 }
 
 /** @throws InputError when the sizes do not fit each other */
-export function layOut(v: JigValues): Layout {
+export function layOut(v: JigValues, units: Units = 'mm'): Layout {
   checkAsked(v);
-  const base = routerBase(v);
+  const base = routerBase(v, units);
   const stack = boltStack(v);
   const above = Math.max(v.knobDiameter, stack.bolt.largeWasher.diameter);
   const slotWidth = stack.bolt.clearanceHole;
-  const slotLength = v.slotLength ?? Math.ceil(v.workMax + v.railWidth + slotWidth + 2 * SLOT_PLAY);
-  const slotPosition = v.slotPosition ?? Math.ceil(base.halfLength + v.knobClearance + above / 2);
-  const plateLength = v.plateLength ?? Math.ceil(2 * (slotPosition + slotWidth / 2 + v.bridge));
-  const plateWidth = v.plateWidth ?? Math.ceil(Math.max(slotLength + 2 * v.bridge, 2 * base.halfWidth));
-  const railLength = v.railLength ?? plateLength + 2 * RAIL_BEYOND;
+  const whole = (value: number) => Math.ceil(value / STEP[units] - NOISE) * STEP[units];
+  const slotLength = v.slotLength ?? whole(v.workMax + v.railWidth + slotWidth + 2 * SLOT_PLAY);
+  const slotPosition = v.slotPosition ?? whole(base.halfLength + v.knobClearance + above / 2);
+  const plateLength = v.plateLength ?? whole(2 * (slotPosition + slotWidth / 2 + v.bridge));
+  const plateWidth = v.plateWidth ?? whole(Math.max(slotLength + 2 * v.bridge, 2 * base.halfWidth));
+  const railLength = v.railLength ?? plateLength + 2 * RAIL_BEYOND[units];
   const widest = slotLength - slotWidth - v.railWidth;
   if (widest <= 0)
     throw new InputError(

@@ -12,25 +12,27 @@ export const parameters = {
   baseDiameter: length({
     min: 80,
     max: 300,
-    derived: (say) => `${say.fine(USUAL.baseDiameter)}; more round a wide circle of holes`,
+    derived: (say) => `${say.fine(USUAL[say.units].baseDiameter)}; more round a wide circle of holes`,
     help: 'Diameter of a round base.',
   }),
   baseLength: length({
     min: 80,
     max: 400,
     default: 150,
+    inches: 6,
     help: 'Length of a rectangular base, along the rails.',
   }),
   baseWidth: length({
     min: 80,
     max: 400,
     default: 150,
+    inches: 6,
     help: 'Width of a rectangular base, across the rails.',
   }),
   baseFlat: length({
     min: 30,
     max: 150,
-    derived: (say) => `${say.fine(BASE_FLAT)} when no other flat is given, else round there`,
+    derived: (say) => `${say.fine(BASE_FLAT[say.units])} when no other flat is given, else round there`,
     help: "Distance from the cutter's centre to the flat towards the person, of a round base with flats.",
   }),
   baseFlatFar: length({
@@ -49,43 +51,45 @@ export const parameters = {
     min: 4,
     max: 30,
     default: 10,
+    inches: 0.375,
     help: 'Thickness of the base where its mounting holes are threaded.',
   }),
   bitOpening: length({
     min: 10,
     max: 100,
-    derived: (say) => `${say.fine(USUAL.bitOpening)}; less inside a narrow circle of holes`,
+    derived: (say) => `${say.fine(USUAL[say.units].bitOpening)}; less inside a narrow circle of holes`,
     help: 'Diameter of the opening the cutter passes.',
   }),
   cutter: length({
     min: 4,
     max: 20,
     derived: (say) =>
-      `the thickest at hand up to ${say.fine(USUAL.cutter)}; less for thin work or a narrow opening`,
+      `the thickest at hand up to ${say.fine(USUAL[say.units].cutter)}; less for thin work or a narrow opening`,
     help: 'Diameter of the cutter.',
   }),
   plunge: length({
     min: 5,
     max: 100,
     default: 35,
+    inches: 1.375,
     help: 'How far the cutter reaches below the plate when it is down.',
   }),
 
   workMin: length({
     min: 6,
     max: 150,
-    derived: (say) => `${say.fine(USUAL.workMin)}; more for a thick cutter`,
+    derived: (say) => `${say.fine(USUAL[say.units].workMin)}; more for a thick cutter`,
     help: 'Thickness of the thinnest work to grip.',
   }),
   workMax: length({
     min: 8,
     max: 200,
-    derived: (say) => `${say.fine(USUAL.workMax)}; as far as slots that are given open`,
+    derived: (say) => `${say.fine(USUAL[say.units].workMax)}; as far as slots that are given open`,
     help: 'Thickness of the thickest work to grip; half of it is how far a mortise may lie from the end of a board that a rail fences.',
   }),
 
   plateMaterial: choice(sheetNames, { default: 'birch plywood', help: 'Sheet the base plate is cut from.' }),
-  plateThickness: length({ min: 6, max: 30, default: 12, help: 'Thickness of the base plate.' }),
+  plateThickness: length({ min: 6, max: 30, default: 12, inches: 0.5, help: 'Thickness of the base plate.' }),
   railMaterial: choice(materialNames, {
     default: 'white ash',
     help: 'Wood of the two rails.',
@@ -93,37 +97,39 @@ export const parameters = {
   railWidth: length({
     min: 25,
     max: 100,
-    derived: (say) => `${say.fine(USUAL.railWidth)}; more for wide knobs or counterbores`,
+    derived: (say) => `${say.fine(USUAL[say.units].railWidth)}; more for wide knobs or counterbores`,
     help: 'Width of each rail, across the work.',
   }),
   railHeight: length({
     min: 25,
     max: 120,
-    derived: (say) => `${say.fine(USUAL.railHeight)}; more for deep counterbores or long bolts`,
+    derived: (say) => `${say.fine(USUAL[say.units].railHeight)}; more for deep counterbores or long bolts`,
     help: 'How far each rail reaches down beside the work.',
   }),
 
   boltSize: choice(fastenerSizes, {
     default: 'M8',
-    help: 'Thread of the bolts that hold the rails; 5/16 in a shop in inches.',
+    inches: '5/16',
+    help: 'Thread of the bolts that hold the rails.',
   }),
-  knobDiameter: length({ min: 15, max: 90, default: 40, help: 'Diameter of the knobs.' }),
+  knobDiameter: length({ min: 15, max: 90, default: 40, inches: 1.5, help: 'Diameter of the knobs.' }),
   knobHeight: length({
     min: 10,
     max: 70,
-    derived: (say) => `${say.fine(USUAL.knobHeight)}; more over a deep thread`,
+    derived: (say) => `${say.fine(USUAL[say.units].knobHeight)}; more over a deep thread`,
     help: 'Height of the knobs.',
   }),
   knobThread: length({
     min: 5,
     max: 60,
-    derived: (say) => `${say.fine(USUAL.knobThread)}; less in a low knob`,
+    derived: (say) => `${say.fine(USUAL[say.units].knobThread)}; less in a low knob`,
     help: 'Depth of the threaded hole in a knob, from below.',
   }),
   knobClearance: length({
     min: 3,
     max: 60,
     default: 10,
+    inches: 0.375,
     help: "Clearance between a knob and the router's base, for fingers.",
   }),
 
@@ -134,7 +140,7 @@ export const parameters = {
   holeCircle: length({
     min: 20,
     max: 280,
-    derived: (say) => `${say.fine(USUAL.holeCircle)}; to suit the base and the opening`,
+    derived: (say) => `${say.fine(USUAL[say.units].holeCircle)}; to suit the base and the opening`,
     help: 'Circle through the mounting holes.',
   }),
   holeCount: count({ min: 2, max: 8, default: 4, help: 'Mounting holes on the circle.' }),
@@ -165,6 +171,7 @@ export const parameters = {
     min: 0,
     max: 3,
     default: 0.5,
+    inches: 0.02,
     help: 'How far the screw heads lie below the sliding face.',
   }),
   screwLength: length({
@@ -182,6 +189,7 @@ export const parameters = {
     min: 8,
     max: 100,
     default: 25,
+    inches: 1,
     help: 'Wood beyond the slots, to the edges of the plate.',
   }),
   slotLength: length({
@@ -212,7 +220,7 @@ export const parameters = {
   railLength: length({
     min: 100,
     max: 1200,
-    derived: (say) => `the plate and ${say.fine(RAIL_BEYOND)} beyond it at each end`,
+    derived: (say) => `the plate and ${say.fine(RAIL_BEYOND[say.units])} beyond it at each end`,
     help: 'Length of the rails.',
   }),
   boltLength: length({

@@ -1,3 +1,5 @@
+import { INCH, type Units } from '../../src/length/index.js';
+
 /** What the jig keeps where nothing is published. Common practice, no source; mm. */
 
 /** A bolt's corner to the wall of its counterbore. */
@@ -13,7 +15,7 @@ export const RAIL_FLOOR = 10;
 export const SLOT_PLAY = 1;
 
 /** How far a rail reaches beyond the plate, to start and end a cut. */
-export const RAIL_BEYOND = 50;
+export const RAIL_BEYOND: Readonly<Record<Units, number>> = { mm: 50, in: 2 * INCH };
 
 /** Thread of a bolt in its knob, and of a screw in the router's base, as a multiple of the diameter. */
 export const THREAD_DIAMETERS = 1;

@@ -1,5 +1,6 @@
 import { InputError } from '../../src/errors.js';
 import type { Vec2 } from '../../src/frame/index.js';
+import type { Units } from '../../src/length/index.js';
 import { circle, type Profile, rectangle } from '../../src/profile/index.js';
 import type { JigValues } from './jig-values.js';
 import { BASE_FLAT } from './usual.js';
@@ -15,7 +16,7 @@ export interface RouterBase {
 }
 
 /** @throws InputError when a flat lies outside the round it is cut from */
-export function routerBase(v: JigValues): RouterBase {
+export function routerBase(v: JigValues, units: Units): RouterBase {
   if (v.routerBase === 'rectangle') {
     const [halfLength, halfWidth] = [v.baseLength / 2, v.baseWidth / 2];
     return {
@@ -32,7 +33,7 @@ export function routerBase(v: JigValues): RouterBase {
     inset: ([x, y]: Vec2) => radius - Math.hypot(x, y),
   };
   if (v.routerBase === 'round') return { ...round, outline: circle({ diameter: v.baseDiameter }) };
-  const flats = flatsOf(v);
+  const flats = flatsOf(v, units);
   for (const { at } of flats)
     if (at >= radius)
       throw new InputError(
@@ -57,8 +58,11 @@ interface Flat {
 }
 
 /** In the order they face. */
-function flatsOf({ baseFlat, baseFlatFar: far, baseFlatSides: sides }: JigValues): readonly Flat[] {
-  const near = baseFlat ?? (far === undefined && sides === undefined ? BASE_FLAT : undefined);
+function flatsOf(
+  { baseFlat, baseFlatFar: far, baseFlatSides: sides }: JigValues,
+  units: Units,
+): readonly Flat[] {
+  const near = baseFlat ?? (far === undefined && sides === undefined ? BASE_FLAT[units] : undefined);
   return [sides, far, sides, near].flatMap((at, i) => (at === undefined ? [] : [{ deg: 90 * i, at }]));
 }
 

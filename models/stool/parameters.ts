@@ -11,7 +11,7 @@ export const parameters = {
     min: 120,
     max: 700,
     derived: (say) =>
-      `${say.fine(USUAL.height[1])} for one tread, ${say.fine(USUAL.height[2])} for two; more when stretcher or arch ask for it`,
+      `${say.fine(USUAL[say.units].height[1])} for one tread, ${say.fine(USUAL[say.units].height[2])} for two; more when stretcher or arch ask for it`,
     help: 'Floor to the top of the highest tread.',
   }),
   lowerHeight: length({
@@ -20,87 +20,93 @@ export const parameters = {
     derived: 'half the height',
     help: 'Floor to the top of the lower tread, when there are two.',
   }),
-  treadLength: length({ min: 250, max: 900, default: 420, help: 'Length of the top tread, left to right.' }),
+  treadLength: length({
+    min: 250,
+    max: 900,
+    default: 420,
+    inches: 16,
+    help: 'Length of the top tread, left to right.',
+  }),
   treadDepth: length({
     min: 140,
     max: 450,
-    derived: (say) => `${say.fine(USUAL.treadDepth)}; more when feet and arch ask for it`,
+    derived: (say) => `${say.fine(USUAL[say.units].treadDepth)}; more when feet and arch ask for it`,
     help: 'Front to back of each tread.',
   }),
   treadThickness: length({
     min: 18,
     max: 50,
-    derived: (say) => `${say.fine(USUAL.treadThickness)}; more when the cutter asks for it`,
+    derived: (say) => `${say.fine(USUAL[say.units].treadThickness)}; more when the cutter asks for it`,
     help: 'Thickness of the treads.',
   }),
   overhang: length({
     min: 0,
     max: 120,
     derived: (say) =>
-      `${say.fine(USUAL.overhang)}; less where the feet would stand inside the ends of a tread`,
+      `${say.fine(USUAL[say.units].overhang)}; less where the feet would stand inside the ends of a tread`,
     help: 'How far the top tread reaches beyond the outer face of each side.',
   }),
   setback: length({
     min: 0,
     max: 40,
     derived: (say) =>
-      `${say.fine(USUAL.setback)}; less where the feet would stand inside the edges of a tread`,
+      `${say.fine(USUAL[say.units].setback)}; less where the feet would stand inside the edges of a tread`,
     help: 'How far the sides are set back from the front and back of a tread.',
   }),
   sideThickness: length({
     min: 18,
     max: 50,
-    derived: (say) => `${say.fine(USUAL.sideThickness)}; more when the cutter asks for it`,
+    derived: (say) => `${say.fine(USUAL[say.units].sideThickness)}; more when the cutter asks for it`,
     help: 'Thickness of the side boards.',
   }),
   rake: angle({
     min: 0,
     max: 20,
-    derived: `${USUAL.rake}°; more under a long overhang`,
+    derived: `${USUAL.mm.rake}°; more under a long overhang`,
     help: 'How far the sides lean outwards, from upright.',
   }),
   taper: angle({
     min: 0,
     max: 10,
-    derived: `${USUAL.taper}°; more on a low stool, or when the sides are set back far`,
+    derived: `${USUAL.mm.taper}°; more on a low stool, or when the sides are set back far`,
     help: 'How far each long edge of a side spreads towards the foot, in the plane of the side.',
   }),
   archHeight: length({
     min: 0,
     max: 200,
     derived: (say) =>
-      `${say.fine(USUAL.archHeight)}; the arch radius when that is more, less under a low tread`,
+      `${say.fine(USUAL[say.units].archHeight)}; the arch radius when that is more, less under a low tread`,
     help: 'Height of the arch between the feet, measured up the side; 0 leaves the foot straight.',
   }),
   archRadius: length({
     min: 0,
     max: 150,
-    derived: (say) => `${say.fine(USUAL.archRadius)}; less when the arch is low or narrow`,
+    derived: (say) => `${say.fine(USUAL[say.units].archRadius)}; less when the arch is low or narrow`,
     help: 'Radius of the two upper corners of the arch.',
   }),
   footLength: length({
     min: 20,
     max: 200,
-    derived: (say) => `${say.fine(USUAL.footLength)}; less when the arch asks for it`,
+    derived: (say) => `${say.fine(USUAL[say.units].footLength)}; less when the arch asks for it`,
     help: 'Front to back of each foot beside the arch.',
   }),
   stretcherWidth: length({
     min: 40,
     max: 200,
     derived: (say) =>
-      `${say.fine(USUAL.stretcherWidth)}; more for three tenons or a high stool, less under a low tread`,
+      `${say.fine(USUAL[say.units].stretcherWidth)}; more for three tenons or a high stool, less under a low tread`,
     help: 'Width of the stretcher, standing on edge.',
   }),
   stretcherThickness: length({
     min: 15,
     max: 50,
-    derived: (say) => `${say.fine(USUAL.stretcherThickness)}; more when the cutter asks for it`,
+    derived: (say) => `${say.fine(USUAL[say.units].stretcherThickness)}; more when the cutter asks for it`,
     help: 'Thickness of the stretcher.',
   }),
   stretcherHeight: length({
     min: 20,
     max: 500,
-    derived: (say) => `${say.fine(USUAL.stretcherHeight)}; clear of the arch and of the tread`,
+    derived: (say) => `${say.fine(USUAL[say.units].stretcherHeight)}; clear of the arch and of the tread`,
     help: 'Floor to the lower edge of the stretcher.',
   }),
   steppedSide: choice(['two-boards', 'one-board'], {
@@ -111,11 +117,12 @@ export const parameters = {
     min: 3,
     max: 30,
     default: 12,
+    inches: 0.5,
     help: 'Radius in the corner of a step sawn from one board, which the lower tread keeps clear of.',
   }),
   handOpening: flag({ default: true, help: 'Whether the top tread has an opening to carry it by.' }),
-  handLength: length({ min: 80, max: 140, default: 100, help: 'Length of the hand opening.' }),
-  handWidth: length({ min: 25, max: 45, default: 30, help: 'Width of the hand opening.' }),
+  handLength: length({ min: 80, max: 140, default: 100, inches: 4, help: 'Length of the hand opening.' }),
+  handWidth: length({ min: 25, max: 45, default: 30, inches: 1.25, help: 'Width of the hand opening.' }),
   treadTenons: count({ min: 1, max: 4, default: 2, help: 'Loose tenons between a tread and each side.' }),
   stretcherAxis: choice(['square-to-side', 'along-stretcher'], {
     default: 'square-to-side',
@@ -132,6 +139,7 @@ export const parameters = {
     min: 0,
     max: 0.5,
     default: 0.1,
+    inches: 0.004,
     help: 'Clearance between each cheek of a tenon and its mortise.',
   }),
   edgeClearance: length({
@@ -144,6 +152,7 @@ export const parameters = {
     min: 0,
     max: 5,
     default: 1,
+    inches: 0.03125,
     help: 'Gap between each end of a tenon and the bottom of its mortise.',
   }),
   person: mass({

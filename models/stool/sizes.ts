@@ -1,8 +1,9 @@
 import type * as z from 'zod';
 import { leaning } from '../../src/frame/index.js';
 import { PRACTICE } from '../../src/joinery/index.js';
+import type { Tools } from '../../src/model/index.js';
 import type { parameters } from './parameters.js';
-import { USUAL } from './usual.js';
+import { USUAL, type Usual } from './usual.js';
 
 /** What a person says of the stool; mm and degrees. */
 export type StoolValues = z.infer<z.ZodObject<typeof parameters>>;
@@ -36,12 +37,13 @@ const TENON_SEAT = 32;
  * Works out what was left out from what was given, so that one size asked for finds its neighbours ready for it. A size that was given is
  * never touched.
  */
-export function sized(v: StoolValues): StoolSizes {
+export function sized(v: StoolValues, { units = 'mm' }: Pick<Tools, 'units'>): StoolSizes {
+  const usual = USUAL[units];
   const walls = (v.cutter ?? 0) + 2 * PRACTICE.wall;
-  const treadThickness = v.treadThickness ?? Math.max(USUAL.treadThickness, walls);
-  const sideThickness = v.sideThickness ?? Math.max(USUAL.sideThickness, walls);
-  const stretcherThickness = v.stretcherThickness ?? Math.max(USUAL.stretcherThickness, walls);
-  const spreads = spreading(v, treadThickness, sideThickness);
+  const treadThickness = v.treadThickness ?? Math.max(usual.treadThickness, walls);
+  const sideThickness = v.sideThickness ?? Math.max(usual.sideThickness, walls);
+  const stretcherThickness = v.stretcherThickness ?? Math.max(usual.stretcherThickness, walls);
+  const spreads = spreading(v, usual, treadThickness, sideThickness);
   const { rake, taper, setback } = spreads;
   const bevelRun = sideThickness * leaning({ splayDeg: rake }).outPerRise[0];
 
@@ -50,8 +52,8 @@ export function sized(v: StoolValues): StoolSizes {
   const lowest =
     v.treads === 1 ? under : (v.lowerHeight ?? (v.height ?? Number.POSITIVE_INFINITY) / 2) - treadThickness;
   const usualWidth = Math.max(
-    USUAL.stretcherWidth,
-    Math.ceil((v.height ?? 0) / HEIGHT_TO_STRETCHER),
+    usual.stretcherWidth,
+    roundUp((v.height ?? 0) / HEIGHT_TO_STRETCHER, usual.step),
     v.stretcherTenons > 2 ? v.stretcherTenons * TENON_SEAT : 0,
   );
   const belowStretcher = v.stretcherHeight ?? 20;
@@ -60,17 +62,17 @@ export function sized(v: StoolValues): StoolSizes {
     lowest - ARCH_TO_TREAD,
     (v.stretcherHeight ?? under - BELOW_TREAD - stretcherWidth) - 10,
   );
-  const archWished = Math.max(USUAL.archHeight, v.archRadius ?? 0);
+  const archWished = Math.max(usual.archHeight, v.archRadius ?? 0);
   const archFits = Math.min(archWished, archRoom);
   const archHeight = v.archHeight ?? (archFits > bevelRun + 5 ? archFits : 0);
   const stretcherHeight =
     v.stretcherHeight ??
-    clamp(under - BELOW_TREAD - stretcherWidth, 20, Math.max(USUAL.stretcherHeight, archHeight + ABOVE_ARCH));
+    clamp(under - BELOW_TREAD - stretcherWidth, 20, Math.max(usual.stretcherHeight, archHeight + ABOVE_ARCH));
 
   const height =
     v.height ??
     Math.max(
-      USUAL.height[v.treads],
+      usual.height[v.treads],
       stretcherHeight + stretcherWidth + BELOW_TREAD + treadThickness,
       v.treads === 2 ? 2 * (archHeight + ARCH_TO_TREAD + treadThickness) : 0,
       v.treads === 2 ? (v.lowerHeight ?? 0) + treadThickness + 60 : 0,
@@ -82,19 +84,19 @@ export function sized(v: StoolValues): StoolSizes {
     ((v.treads === 1 ? height : lowerHeight) - treadThickness) * leaning({ splayDeg: taper }).outPerRise[0];
   const room = (depth: number) => (v.treads === 1 ? depth : 2 * depth) - 2 * setback + 2 * spread;
   const wished =
-    2 * (v.footLength ?? USUAL.footLength) + Math.max(2 * (v.archRadius ?? USUAL.archRadius), LEAST_ARCH);
+    2 * (v.footLength ?? usual.footLength) + Math.max(2 * (v.archRadius ?? usual.archRadius), LEAST_ARCH);
   const parts = v.treads;
   const treadDepth =
     v.treadDepth ??
     (archHeight === 0
-      ? USUAL.treadDepth
-      : Math.max(USUAL.treadDepth, Math.ceil((wished + 2 * setback - 2 * spread) / parts)));
+      ? usual.treadDepth
+      : Math.max(usual.treadDepth, roundUp((wished + 2 * setback - 2 * spread) / parts, usual.step)));
   const between = room(treadDepth);
   const footLength =
     v.footLength ??
-    clamp((between - Math.max(2 * (v.archRadius ?? 0), LEAST_ARCH)) / 2, 20, USUAL.footLength);
+    clamp((between - Math.max(2 * (v.archRadius ?? 0), LEAST_ARCH)) / 2, 20, usual.footLength);
   const archRadius =
-    v.archRadius ?? clamp(Math.min(archHeight, (between - 2 * footLength) / 2), 0, USUAL.archRadius);
+    v.archRadius ?? clamp(Math.min(archHeight, (between - 2 * footLength) / 2), 0, usual.archRadius);
   return {
     ...v,
     ...spreads,
@@ -116,24 +118,24 @@ export function sized(v: StoolValues): StoolSizes {
  * How far the sides lean and spread, and how far the treads reach beyond them, so that the feet stand outside every edge: what was
  * given is never touched, and what was not makes up for it.
  */
-function spreading(v: StoolValues, treadThickness: number, sideThickness: number) {
+function spreading(v: StoolValues, usual: Usual, treadThickness: number, sideThickness: number) {
   const under =
-    (v.treads === 1 ? (v.height ?? USUAL.height[1]) : (v.lowerHeight ?? (v.height ?? USUAL.height[2]) / 2)) -
+    (v.treads === 1 ? (v.height ?? usual.height[1]) : (v.lowerHeight ?? (v.height ?? usual.height[2]) / 2)) -
     treadThickness;
   const halves = (out: number, up: number): number =>
     Math.ceil((2 * Math.atan2(out, up) * 180) / Math.PI) / 2;
   const rake =
     v.rake ??
     (v.overhang === undefined
-      ? USUAL.rake
-      : clamp(halves(v.overhang + INSIDE_FEET, under), USUAL.rake, STEEPEST.rake));
+      ? usual.rake
+      : clamp(halves(v.overhang + INSIDE_FEET, under), usual.rake, STEEPEST.rake));
   const lean = leaning({ splayDeg: rake });
   const overhang =
-    v.overhang ?? clamp(Math.floor(under * lean.outPerRise[0] - INSIDE_FEET), 0, USUAL.overhang);
+    v.overhang ?? clamp(roundDown(under * lean.outPerRise[0] - INSIDE_FEET, usual.step), 0, usual.overhang);
   const length = under * lean.lengthPerRise + sideThickness * lean.outPerRise[0];
-  const taper = v.taper ?? clamp(halves((v.setback ?? 0) + INSIDE_FEET, length), USUAL.taper, STEEPEST.taper);
+  const taper = v.taper ?? clamp(halves((v.setback ?? 0) + INSIDE_FEET, length), usual.taper, STEEPEST.taper);
   const spread = length * leaning({ splayDeg: taper }).outPerRise[0];
-  const setback = v.setback ?? clamp(Math.floor(spread - INSIDE_FEET), 0, USUAL.setback);
+  const setback = v.setback ?? clamp(roundDown(spread - INSIDE_FEET, usual.step), 0, usual.setback);
   return { rake, overhang, taper, setback };
 }
 
@@ -141,3 +143,6 @@ function spreading(v: StoolValues, treadThickness: number, sideThickness: number
 const STEEPEST = { rake: 20, taper: 10 } as const;
 
 const clamp = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value));
+
+const roundUp = (value: number, step: number): number => Math.ceil(value / step) * step;
+const roundDown = (value: number, step: number): number => Math.floor(value / step) * step;

@@ -36,7 +36,7 @@ export async function askedQuestion(
   const { shop, jig, given: all } = await atHand(shopFile, units, around, { model, given });
   return {
     question: { model, shop, jig, units, ...(bush !== undefined && { bush }) },
-    values: readParameters(model, all, units),
+    values: readParameters(model, all, units, shop.measures),
     given: givenNames(model, given),
   };
 }

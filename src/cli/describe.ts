@@ -9,7 +9,7 @@ import {
   printValue,
   readParameters,
 } from '../model/index.js';
-import { toolsOf } from '../shop/index.js';
+import { type Shop, toolsOf } from '../shop/index.js';
 import { type Command, DONE } from './command.js';
 import { givenShop } from './given-shop.js';
 import { givenValues } from './given-values.js';
@@ -30,9 +30,9 @@ export const describe: Command<typeof options> = {
     const rows = describeParameters(model, units);
     const given = await givenValues(from, raw, around.cwd);
     const known = Object.keys(given).length > 0 || shop !== undefined;
-    const values = known ? readParameters(model, given, units) : {};
-    const tools = known ? toolsOf((await givenShop(shop, units, around)).shop) : undefined;
-    const limits = known ? limitsOf(model, values, tools) : undefined;
+    const limits = known
+      ? limitsBeside(model, given, units, (await givenShop(shop, units, around)).shop)
+      : undefined;
     const row = (option: string) => limitWords(model, option, limits, units);
     around.out.write(`${model.title}\n${wrap(model.summary, width).join('\n')}\n\n`);
     around.out.write(
@@ -47,6 +47,9 @@ export const describe: Command<typeof options> = {
     return DONE;
   },
 };
+
+const limitsBeside = (model: Model, given: Record<string, unknown>, units: Units, shop: Shop) =>
+  limitsOf(model, readParameters(model, given, units, shop.measures), toolsOf(shop));
 
 /** The limits of a size in the person's units; undefined where there are none beside its range. */
 function limitWords(

@@ -32,8 +32,10 @@ export const explain: Command<typeof options> = {
         'not-a-piece',
         `${subject} is told in code, and only a piece told in a file can be said back: name a file that ends in .yaml`,
       );
-    const values = readParameters(model, await givenValues(from, raw, around.cwd), units);
-    const tools = toolsOf((await givenShop(shop, units, around)).shop);
+    const { shop: atHand } = await givenShop(shop, units, around);
+    const given = await givenValues(from, raw, around.cwd);
+    const values = readParameters(model, given, units, atHand.measures);
+    const tools = toolsOf(atHand);
     const told = model.saidBack(values, tools, speaker(units));
     const width = columnsOf(around);
     const picture = await writePicture(told.design, units, resolve(around.cwd, out));

@@ -27,6 +27,7 @@ import {
   type Wanted,
   workShare,
 } from '../range/index.js';
+import { toolsOf } from '../shop/index.js';
 import { knobs } from '../verdict/index.js';
 import { type Asked, askedQuestion } from './asked-question.js';
 import { type Call, DONE, FAILED_CHECKS } from './command.js';
@@ -123,7 +124,7 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
 
 function wantedIn({ across, together }: RangeOptions, { question, values, given }: Asked): Wanted {
   const { model, units } = question;
-  const dimensions = knobs(model, model.complete(values), given)
+  const dimensions = knobs(model, model.complete(values, toolsOf(question.shop)), given)
     .map((knob) => dimensionOf(knob, units))
     .filter((dimension) => isUsed(question, values, dimension));
   return { dimensions, across: across === undefined ? undefined : twoOf(across, dimensions), together };

@@ -1,4 +1,5 @@
 import { speaker, type Units } from '../length/index.js';
+import { defaultIn } from './default-in.js';
 import type { Model } from './model.js';
 import { optionName } from './option-name.js';
 import { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
@@ -35,7 +36,7 @@ export const describeParameters = (model: Pick<Model, 'parameters'>, units: Unit
     option: optionName(name),
     label: labelOf(name, meta),
     kind: meta.kind,
-    default: meta.default === undefined ? derivedText(meta, units) : printValue(meta, meta.default, units),
+    default: defaultText(meta, units),
     range: allowed(meta, units),
     choices: (meta.choices ?? []).map(String),
     help: meta.help,
@@ -62,6 +63,11 @@ export const parameterValues = (
 /** How a derived parameter is worked out, in the person's units; empty for one with a default. */
 export function derivedText({ derived = '' }: ParameterMeta, units: Units): string {
   return typeof derived === 'string' ? derived : derived(speaker(units));
+}
+
+function defaultText(meta: ParameterMeta, units: Units): string {
+  const value = defaultIn(meta, units);
+  return value === undefined ? derivedText(meta, units) : printValue(meta, value, units);
 }
 
 const metas = (model: Pick<Model, 'parameters'>): (readonly [string, ParameterMeta])[] =>

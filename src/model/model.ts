@@ -1,12 +1,15 @@
 import * as z from 'zod';
 import type { Design } from '../assembly/index.js';
 import type { WoodTold } from '../joinery/index.js';
+import type { Units } from '../length/index.js';
 import { cutterDiameters } from '../tables/index.js';
 import { optionName } from './option-name.js';
 import { parameterMeta } from './parameter.js';
 
 /** What a model may choose from when a dimension is not given. */
 export interface Tools {
+  /** What sizes that are left out are round in; mm when it is left out. */
+  readonly units?: Units;
   /** Diameters of the straight cutters at hand, mm; at least one. */
   readonly cutters: readonly number[];
   /** How deep a cutter of a diameter cuts, mm; the deepest at hand for one that is not. Unknown when left out. */

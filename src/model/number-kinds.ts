@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { defaultIn } from './default-in.js';
 import type { Derived, Given, Kind, Range } from './parameter.js';
 
 type GivenNumber = z.ZodDefault<z.ZodNumber>;
@@ -38,5 +39,8 @@ function numeric(
   if ('derived' in of) return ranged.optional().meta({ kind, ...of });
   if (!ranged.safeParse(of.default).success)
     throw new Error(`default ${of.default} is not a ${kind} from ${of.min} to ${of.max}: ${of.help}`);
+  const inches = defaultIn({ kind, ...of }, 'in');
+  if (!ranged.safeParse(inches).success)
+    throw new Error(`default in inches, ${inches}, is not a ${kind} from ${of.min} to ${of.max}: ${of.help}`);
   return ranged.default(of.default).meta({ kind, ...of });
 }

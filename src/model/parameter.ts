@@ -18,6 +18,8 @@ export interface ParameterMeta {
   readonly choices?: readonly (string | number)[];
   /** Absent for a derived parameter. */
   readonly default?: string | number | boolean;
+  /** The default of who works in inches: inches for a length; the same as {@link default} when absent. */
+  readonly inches?: string | number;
   /** How a derived parameter is worked out when it is not given. */
   readonly derived?: DerivedText;
   /** A text that lists lengths: it may begin with what its bare numbers are in, `in: 1-2 3.5; …`; mm when it does not. */
@@ -33,6 +35,8 @@ export interface Told {
 /** A parameter with a value to start from. */
 export interface Given<T> extends Told {
   readonly default: T;
+  /** What who works in inches starts from, round there: inches for a length. */
+  readonly inches?: T;
 }
 
 /** A parameter the model works out when it is not given: its type is optional. */

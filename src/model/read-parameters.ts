@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import { InputError } from '../errors.js';
 import type { Units } from '../length/index.js';
+import { defaultIn } from './default-in.js';
 import type { Model } from './model.js';
 import { didYouMean } from './nearest.js';
 import { optionName } from './option-name.js';
@@ -12,6 +13,7 @@ import { readValue } from './read-value.js';
  *
  * @param raw by camelCase or kebab-case name; `undefined` counts as not given
  * @param units what bare numbers for lengths are in, and what messages are written in
+ * @param round what defaults are round in: the shop's measures where there is one
  * @returns mm and degrees
  * @throws InputError with every problem, a line each
  */
@@ -19,6 +21,7 @@ export function readParameters<Shape extends z.ZodRawShape>(
   model: Pick<Model<Shape>, 'name' | 'parameters'>,
   raw: Readonly<Record<string, unknown>>,
   units: Units,
+  round: Units = units,
 ): z.infer<z.ZodObject<Shape>> {
   const names = new Map(Object.keys(model.parameters.shape).map((name) => [optionName(name), name]));
   const values: Record<string, unknown> = {};
@@ -41,8 +44,18 @@ export function readParameters<Shape extends z.ZodRawShape>(
     }
   }
   if (problems.length > 0) throw together(problems);
-  return model.parameters.parse(values);
+  return model.parameters.parse({ ...starting(model, round), ...values });
 }
+
+/** Defaults that are others in these units than the schema's own. */
+const starting = (model: Pick<Model, 'parameters'>, units: Units): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(model.parameters.shape).flatMap(([name, schema]) => {
+      const meta = parameterMeta(name, schema);
+      const value = defaultIn(meta, units);
+      return value === meta.default ? [] : [[name, value]];
+    }),
+  );
 
 function readNamed<T>(option: string, read: () => T): T {
   try {

@@ -19,8 +19,9 @@ export function choice(
   const one = z.literal([...choices]);
   const meta = { kind: 'choice', choices, ...of };
   if ('derived' in of) return one.optional().meta(meta);
-  if (!choices.includes(of.default))
-    throw new Error(`default ${of.default} is none of ${choices.join(', ')}: ${of.help}`);
+  for (const start of [of.default, of.inches ?? of.default])
+    if (!choices.includes(start))
+      throw new Error(`default ${start} is none of ${choices.join(', ')}: ${of.help}`);
   return one.default(of.default).meta(meta);
 }
 

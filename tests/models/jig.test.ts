@@ -490,8 +490,8 @@ test('how a size is worked out is told in the units of the person', () => {
   const told = (units: 'mm' | 'in') =>
     describeParameters(jig, units).find(({ option }) => option === 'rail-length')!.default;
   expect(told('mm')).toBe('the plate and 50 mm beyond it at each end');
-  // 50 / 25.4
-  expect(told('in')).toBe('the plate and 1.9685" beyond it at each end');
+  // round in inches too
+  expect(told('in')).toBe('the plate and 2" beyond it at each end');
 });
 
 test('screws in a base too thin for their thread are told to be thinner, not longer', async () => {

@@ -4,6 +4,7 @@ import type { Shop } from '../../src/shop/index.js';
 export const aShop: Shop = {
   name: 'test shop',
   units: 'mm',
+  measures: 'mm',
   router: { base: { shape: 'round', along: 150, across: 150 } },
   cutters: [{ nominal: 8, slotInFace: 8.06, slotInEnd: 8.02 }],
   bushes: [],

@@ -14,6 +14,7 @@ export const jigWith = (raw: Raw = {}): JigAtHand => jigAtHand(jig.build(readPar
 export const BARE_SHOP: Shop = {
   name: 'bare shop',
   units: 'mm',
+  measures: 'mm',
   router: { base: { shape: 'round', along: 150, across: 150 } },
   cutters: [],
   bushes: [],

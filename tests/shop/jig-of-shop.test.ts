@@ -13,6 +13,7 @@ import {
   orderOfWork,
   readShop,
   type Shop,
+  toolsOf,
   withMadeJig,
 } from '../../src/shop/index.js';
 import { boxIn, solidsOf, startKernel } from '../../src/solid/index.js';
@@ -28,7 +29,10 @@ const figure = (design: ReturnType<typeof jig.build>, name: string) =>
 
 test('a jig made with what the shop says is the jig the cards are for', () => {
   const shop = shopOf({ workMax: 95, 'rail-width': '1 3/4 in' });
-  const made = jig.build(readParameters(jig, jigParameters(shop, jig, 'mm'), 'in'));
+  const made = jig.build(
+    readParameters(jig, jigParameters(shop, jig, 'mm'), 'in', shop.measures),
+    toolsOf(shop),
+  );
   const forCards = jigOfShop(shop, jig, 'mm');
   expect(made.boards.map(({ board }) => board.blank)).toEqual(
     forCards.boards.map(({ board }) => board.blank),
@@ -58,7 +62,8 @@ test('a shop in inches has a jig with inch bolts and a cutter it owns, but none 
   const bolts = jigThere.hardware.filter(({ kind }) => kind === 'bolt').map(({ name }) => name);
   expect(bolts).toEqual(Array(4).fill(expect.stringMatching(/^hex bolt 5\/16 × [-\d/]+", ASME/)));
   expect(inches.cutters.map(({ nominal }) => nominal)).toContain(jigThere.cutter);
-  expect(jigParameters(inches, jig, 'in')).toMatchObject({ boltSize: '5/16' });
+  // nothing the shop said: it is what the jig starts from there
+  expect(readParameters(jig, jigParameters(inches, jig, 'in'), 'in').boltSize).toBe('5/16');
   // what the shop file says goes first, and a made jig with other bolts is believed
   const said = { ...inches, jig: { boltSize: 'M8' } };
   expect(

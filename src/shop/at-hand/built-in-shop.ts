@@ -14,6 +14,7 @@ export function builtInShop(units: Units): Shop {
   return {
     name: 'built-in shop',
     units,
+    measures: units,
     router: {
       base: { shape: 'round', along: size(150, 6), across: size(150, 6) },
       plungeTravel: size(60, 2.375),

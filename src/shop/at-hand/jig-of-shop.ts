@@ -17,7 +17,7 @@ type Given = Readonly<Record<string, unknown>>;
  */
 export function jigOfShop(shop: Shop, model: Model, units: Units): Design {
   return told(shop, () =>
-    model.build(readParameters(model, asked(shop, model, units), units), toolsOf(shop)),
+    model.build(readParameters(model, asked(shop, model), units, shop.measures), toolsOf(shop)),
   );
 }
 
@@ -29,7 +29,7 @@ export function jigOfShop(shop: Shop, model: Model, units: Units): Design {
  * @throws InputError when they cannot be used, each line naming the shop
  */
 export function jigParameters(shop: Shop, model: Model, units: Units): Given {
-  return readOf(shop, model, asked(shop, model, units), units);
+  return readOf(shop, model, asked(shop, model), units);
 }
 
 /** Those of the values that were given, as the model reads them, each with its unit. */
@@ -110,12 +110,8 @@ function told<T>(shop: Shop, work: () => T): T {
   }
 }
 
-/** What hangs on the counter of a shop that works in inches: bolts, and knobs for them. Common practice, no source. */
-const INCH_FIXINGS: Given = { boltSize: '5/16', knobDiameter: '1 1/2 in', knobThread: '3/4 in' };
-
-/** What the shop says, and fixings in its units where it does not say any. */
-const asked = (shop: Shop, model: Model, units: Units): Given => ({
-  ...(units === 'in' ? INCH_FIXINGS : {}),
+/** What the shop says, and the plate of a sheet at hand. */
+const asked = (shop: Shop, model: Model): Given => ({
   ...plateOfSheet(shop, model),
   ...said(shop),
 });

@@ -31,6 +31,7 @@ export function readShop(raw: unknown, name: string, units: Units): Shop {
   return {
     name: name.split(/[\\/]/).at(-1)!,
     units,
+    measures: reading.units,
     cutters: [],
     bushes: [],
     jig: {},

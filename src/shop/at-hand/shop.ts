@@ -11,6 +11,8 @@ export interface Shop {
   readonly name: string;
   /** What its papers speak. */
   readonly units: Units;
+  /** What its stock and cutters are round in: sizes of a design that are left out are round there too. */
+  readonly measures: Units;
   readonly router: RouterAtHand;
   readonly cutters: readonly CutterAtHand[];
   readonly bushes: readonly BushAtHand[];

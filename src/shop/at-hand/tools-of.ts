@@ -8,6 +8,7 @@ import type { Shop } from './shop.js';
 export const toolsOf = (shop: Shop): Tools => {
   const { cutters } = shop;
   return {
+    units: shop.measures,
     cutters: cutters.length > 0 ? cutters.map(({ nominal }) => nominal) : cutterDiameters(),
     deepest: (wanted) => {
       const same = cutters.filter(({ nominal }) => Math.abs(nominal - wanted) < SAME_POINT);
