@@ -19,8 +19,10 @@ const SWEEPS = 200;
  * wishes round a closed ring are balanced by least squares. A tenon rests half way between its boards, and so do the pieces
  * of a fastening; a panel stands in the middle of what holds it. Boards joined to nothing of the first piece fly off it,
  * square to their wide face. What the design itself says about a piece goes first.
+ *
+ * @param air left beyond a drawn-out tenon, mm
  */
-export function exploded(design: Design): ReadonlyMap<string, Vec3> {
+export function exploded(design: Design, air = AIR): ReadonlyMap<string, Vec3> {
   const still: Vec3 = [0, 0, 0];
   const shifts = new Map<string, Vec3>(design.boards.map(({ board }) => [board.id, still]));
   const wishes = design.joints.map((joint) => ({
@@ -28,7 +30,7 @@ export function exploded(design: Design): ReadonlyMap<string, Vec3> {
     b: joint.b,
     apart: scale(
       joint.tenons[0]?.place.z ?? joint.seat.z,
-      Math.max(...joint.tenons.map((tenon) => tenon.length)) + AIR,
+      Math.max(...joint.tenons.map((tenon) => tenon.length)) + air,
     ),
   }));
   const held = (design.fastenings ?? []).map(({ held: b, to: a, at }) => ({

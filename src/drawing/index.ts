@@ -65,6 +65,7 @@ export {
   entitiesBox,
   type Fill,
   finishSheets,
+  GRAIN,
   type Hatch,
   LINE_KINDS,
   type LineKind,
@@ -86,6 +87,7 @@ export {
   type Table,
   type TextHeight,
   type TextStroke,
+  type Tone,
   textBox,
   textWidth,
 } from './sheet/index.js';

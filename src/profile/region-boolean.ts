@@ -1,4 +1,4 @@
-import { Clipper, ClipType, FillRule, type Paths64 } from 'clipper2-ts';
+import { Clipper, ClipType, EndType, FillRule, JoinType, type Paths64 } from 'clipper2-ts';
 import type { Vec2 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import { loopArea } from './area.js';
@@ -20,11 +20,24 @@ export const subtractRegion = (from: Region, ...cutters: readonly Region[]): Reg
 /** The area that both regions cover; empty when they only touch. */
 export const intersectRegion = (a: Region, b: Region): Region => combine(ClipType.Intersection, a, b);
 
+/**
+ * A region grown all round, its corners rounded; for looking, not for measuring.
+ *
+ * @param sagitta how far the rounding's straight pieces may lie off the arc, mm
+ */
+export const grown = (region: Region, by: number, sagitta: number): Region =>
+  fromGrid(
+    Clipper.inflatePaths(toGrid(region), by * GRID, JoinType.Round, EndType.Polygon, 2, sagitta * GRID),
+  );
+
 function combine(how: ClipType, subject: Region, clip: Region): Region {
-  return Clipper.booleanOp(how, toGrid(subject), toGrid(clip), FillRule.NonZero)
-    .map((path) => path.map(({ x, y }): Vec2 => [x / GRID, y / GRID]))
-    .filter((loop) => !isSliver(loop));
+  return fromGrid(Clipper.booleanOp(how, toGrid(subject), toGrid(clip), FillRule.NonZero)).filter(
+    (loop) => !isSliver(loop),
+  );
 }
+
+const fromGrid = (paths: Paths64): Region =>
+  paths.map((path) => path.map(({ x, y }): Vec2 => [x / GRID, y / GRID]));
 
 const toGrid = (region: Region): Paths64 =>
   region.map((loop) => loop.map(([x, y]) => ({ x: Math.round(x * GRID), y: Math.round(y * GRID) })));

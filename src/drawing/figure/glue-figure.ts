@@ -27,7 +27,7 @@ export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): DrawnFig
   }
   const parts = seenParts(solids, shifts).filter(({ id }) => groups.has(id));
   const frame = VIEW_FRAMES.isometric;
-  const view = viewOf(parts, frame, { hidden: false });
+  const view = viewOf(parts, frame, { hidden: false, toned: 'apart' });
   const box = viewBox(view);
   const factor = Math.min(MOST[0] / (box.maxX - box.minX), MOST[1] / (box.maxY - box.minY));
   const [width, height] = [factor * (box.maxX - box.minX), factor * (box.maxY - box.minY) + 6];

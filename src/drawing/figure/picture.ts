@@ -1,12 +1,14 @@
 import { exploded } from '../../assembly/index.js';
 import { add, type Frame, type Vec2 } from '../../frame/index.js';
 import { onceForEach } from '../../once.js';
-import { allSolids, featureEdges, type Solids } from '../../solid/index.js';
+import { allSolids, featureEdges, type Solid, type Solids } from '../../solid/index.js';
 import type { DrawnFigure } from '../flow/index.js';
-import { roomOf } from '../sheet/index.js';
+import { colourOf, hasGrain, roomOf } from '../sheet/index.js';
 import {
+  type Look,
   lookingFrom,
   type SeenPart,
+  seenAtAll,
   VIEW_FRAMES,
   type View,
   viewBox,
@@ -24,10 +26,29 @@ export const seenParts = (
   solids: Solids,
   shifts: ReturnType<typeof exploded> = new Map(),
 ): readonly SeenPart[] =>
-  allSolids(solids).map(({ id, body }) => {
-    const shift = shifts.get(id);
-    return { id, solid: featureEdges(body), ...(shift ? { shift } : {}) };
+  allSolids(solids).map((solid) => {
+    const shift = shifts.get(solid.id);
+    return {
+      id: solid.id,
+      solid: featureEdges(solid.body),
+      look: lookOf(solid),
+      ...(shift ? { shift } : {}),
+    };
   });
+
+/** What a piece is of, to the eye. */
+export function lookOf(solid: Solid): Look {
+  const colour = colourOf(solid);
+  if (solid.kind === 'hardware') return { colour };
+  if (solid.kind === 'board') {
+    const { material, blank } = solid.board;
+    return hasGrain(material) ? { colour, wood: { frame: solid.place, ...blank } } : { colour };
+  }
+  const { place, width, thickness } = solid.tenon;
+  // a tenon's grain runs along its length
+  const frame = { origin: place.origin, x: place.z, y: place.x, z: place.y };
+  return { colour, wood: { frame, width, thickness } };
+}
 
 /** The axis of every tenon, from its mortise in one board to that in the other, as far as they stand apart. */
 const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonly Wire[] =>
@@ -43,17 +64,12 @@ const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonl
 
 /** The isometric picture: what is seen of the design, without hidden lines. */
 export const isometricView = onceForEach(
-  (solids: Solids): View => viewOf(seenParts(solids), VIEW_FRAMES.isometric, { hidden: false }),
+  (solids: Solids): View =>
+    viewOf(seenParts(solids), VIEW_FRAMES.isometric, { hidden: false, toned: 'standing' }),
 );
 
 /** The piece drawn apart along its joints, with the axes of its tenons. */
-export const explodedView = onceForEach((solids: Solids): View => {
-  const shifts = exploded(solids.design);
-  return viewOf(seenParts(solids, shifts), VIEW_FRAMES.isometric, {
-    hidden: false,
-    wires: tenonAxes(solids, shifts),
-  });
-});
+export const explodedView = (solids: Solids): View => drawnApart(solids).view;
 
 /** Air round a picture for its numbers, mm. */
 const AROUND = 12;
@@ -95,13 +111,16 @@ export function numberedFigure(
   };
 }
 
-/** Where an exploded picture may be seen from: the first one that shows every part of the list, or the most of them. */
+/** Where a piece drawn apart is seen from: lower than put together, so that tenons show below what they carry; or else from here. */
 const DIRECTIONS: readonly Frame[] = [
-  VIEW_FRAMES.isometric,
-  lookingFrom([-1, -1, 1]),
-  lookingFrom([1, -1.6, 0.7]),
+  lookingFrom([1, -2, 0.95]),
+  lookingFrom([-1, -2, 0.95]),
+  lookingFrom([1, -1.6, 0.5]),
   lookingFrom([1, -1, -0.8]),
 ];
+
+/** Air beyond a drawn-out tenon, mm, until every tenon is seen: the least that does it. */
+const AIRS: readonly number[] = [25, 60, 110, 160];
 
 /** A picture, and where each part of it can be seen. */
 interface Telling {
@@ -114,21 +133,28 @@ const putTogether = onceForEach((solids: Solids): Telling => {
   return { view, spots: visibleSpots(seenParts(solids), VIEW_FRAMES.isometric, view) };
 });
 
+/** From the first direction that shows every part of the list, or most of them, as far apart as every tenon needs to be seen. */
 const drawnApart = onceForEach((solids: Solids): Telling => {
-  const shifts = exploded(solids.design);
-  const parts = seenParts(solids, shifts);
-  const wires = tenonAxes(solids, shifts);
   // which parts are listed does not depend on the units of their sizes
   const list = partsList(solids, 'mm');
-  let best: Telling | undefined;
+  let best: { frame: Frame; parts: readonly SeenPart[]; wires: readonly Wire[] } | undefined;
   let most = -1;
   for (const frame of DIRECTIONS) {
-    const view =
-      frame === VIEW_FRAMES.isometric ? explodedView(solids) : viewOf(parts, frame, { hidden: false, wires });
-    const spots = visibleSpots(parts, frame, view);
-    const shown = list.filter(({ ids }) => ids.some((id) => spots.has(id))).length;
-    if (shown > most) [best, most] = [{ view, spots }, shown];
-    if (shown === list.length) break;
+    for (const air of AIRS) {
+      const shifts = exploded(solids.design, air);
+      const parts = seenParts(solids, shifts);
+      const seen = seenAtAll(parts, frame);
+      const shown = list.filter(({ ids }) => ids.some((id) => seen.has(id))).length;
+      const share = shown + seen.size / parts.length;
+      if (share > most) {
+        most = share;
+        best = { frame, parts, wires: tenonAxes(solids, shifts) };
+      }
+      if (seen.size === parts.length) break;
+    }
+    if (most >= list.length) break;
   }
-  return best!;
+  const { frame, parts, wires } = best!;
+  const view = viewOf(parts, frame, { hidden: false, wires, toned: 'apart' });
+  return { view, spots: visibleSpots(parts, frame, view) };
 });

@@ -1,11 +1,11 @@
 import type { Board } from '../../board/index.js';
-import { add, frame, type Vec2, type Vec3 } from '../../frame/index.js';
+import { add, frame, type Vec2, type Vec3, WORLD } from '../../frame/index.js';
 import { boardStates, hornsOf, type ShopPapers, type WorkStep } from '../../shop/index.js';
 import { boardBody, featureEdges, type Solids, stockBody } from '../../solid/index.js';
 import type { DrawnFigure } from '../flow/index.js';
 import { letters, wrappedText } from '../sheet/index.js';
 import { VIEW_FRAMES, type View, viewBox, viewLines, viewOf } from '../view/index.js';
-import { seenParts } from './picture.js';
+import { lookOf, seenParts } from './picture.js';
 
 /** Of a picture, mm: four stand side by side on a page. */
 const MOST: readonly [width: number, height: number] = [39, 23];
@@ -42,7 +42,7 @@ export function workFigure(
 function boardsSoFar(solids: Solids, { order }: ShopPapers): View {
   const there = new Set([...solids.boards.keys()].filter((id) => !order.fitAfter.has(id)));
   const parts = seenParts(solids).filter(({ id }) => there.has(id));
-  return viewOf(parts, VIEW_FRAMES.isometric, { hidden: false });
+  return viewOf(parts, VIEW_FRAMES.isometric, { hidden: false, toned: 'standing' });
 }
 
 /** Which state of the outline a step leads to. */
@@ -71,8 +71,9 @@ function boardAfter({ kernel, boards }: Solids, { order, holdings }: ShopPapers,
   };
   const stock = kernel.keep(stockBody(kernel, board));
   const body = kernel.keep(boardBody(kernel, board, stock));
-  const part = { id: board.id, solid: featureEdges(body) };
-  return viewOf([part], seenFrom(finished, new Set(step.cuts)), { hidden: false });
+  const look = lookOf({ ...boards.get(step.board!)!, place: WORLD });
+  const part = { id: board.id, solid: featureEdges(body), look };
+  return viewOf([part], seenFrom(finished, new Set(step.cuts)), { hidden: false, toned: 'apart' });
 }
 
 /** From above and the front, turned so that what was cut faces the viewer. */

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import type { ArcStroke, CircleStroke, PolylineStroke, Stroke } from './sheet.js';
+import type { ArcStroke, CircleStroke, PolylineStroke, Stroke, Tone } from './sheet.js';
 import { type Box, boxInside, textBox } from './text-width.js';
 
 /**
@@ -20,6 +20,8 @@ function oneClipped(stroke: Stroke, box: Box): readonly Stroke[] {
     }
     case 'polyline':
       return stroke.fill && stroke.closed ? filled(stroke, box) : runs(stroke, box);
+    case 'tone':
+      return toned(stroke, box);
     case 'circle':
       return round({ ...stroke, startDeg: 0, sweepDeg: 360 }, stroke, box);
     case 'arc':
@@ -61,6 +63,16 @@ function runs(stroke: PolylineStroke, box: Box): readonly PolylineStroke[] {
   if (found.length === 1 && found[0]!.length === points.length && found[0]!.every((p, i) => p === points[i]))
     return [stroke];
   return found.map((run) => ({ ...stroke, closed: false, points: run }));
+}
+
+/** A toned surface: its loops as filled shapes, its grain as rows of pieces. */
+function toned(tone: Tone, box: Box): readonly Tone[] {
+  const outline = { kind: 'polyline', line: 'table', closed: true } as const;
+  const loops = tone.loops.flatMap((points) => filled({ ...outline, points }, box).map((one) => one.points));
+  const marks = tone.marks.flatMap((points) =>
+    runs({ ...outline, closed: false, points }, box).map((one) => one.points),
+  );
+  return loops.length === 0 ? [] : [{ ...tone, loops, marks }];
 }
 
 /** A filled shape cut side by side (Sutherland and Hodgman, 1974). */

@@ -35,3 +35,16 @@ export function colourOf(solid: Solid): Colour {
 /** The colour of a material by name. */
 const woodColour = (material: string): Colour =>
   WOODS.find(({ words }) => words.test(material.toLowerCase()))?.colour ?? PALE_WOOD;
+
+/** Sheets and composites show no direction of grain. */
+export const hasGrain = (material: string): boolean => !/ply|board|phenolic/.test(material.toLowerCase());
+
+/** A colour in more or less light: darker below 1, toward white above. */
+export function shaded(colour: Colour, light: number): Colour {
+  const parts = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
+  const lit = parts.map((part) => {
+    const value = light <= 1 ? part * light : part + (255 - part) * (light - 1);
+    return Math.round(Math.min(255, value)).toString(16).padStart(2, '0');
+  });
+  return `#${lit.join('')}`;
+}

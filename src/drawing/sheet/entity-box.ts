@@ -16,6 +16,8 @@ function strokeBox(stroke: Stroke): Box {
       return boundsOf([stroke.from, stroke.to]);
     case 'polyline':
       return boundsOf(stroke.points);
+    case 'tone':
+      return boundsOf(stroke.loops.flat());
     default: {
       const { centre, radius } = stroke;
       return {

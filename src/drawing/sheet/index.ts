@@ -1,11 +1,11 @@
 export { clipped, pieceInside } from './clip.js';
-export { type Colour, colourOf } from './colours.js';
+export { type Colour, colourOf, hasGrain, shaded } from './colours.js';
 export { arrowHead, BODY, disc, letters, path, SMALL, stroke } from './draw.js';
 export { type DrawingUnits, dimensionRows } from './drawing-units.js';
 export { entitiesBox } from './entity-box.js';
 export { hatchOf } from './hatch.js';
 export { labelAt } from './label.js';
-export { LINE_KINDS, type LineKind } from './line-kinds.js';
+export { GRAIN, LINE_KINDS, type LineKind } from './line-kinds.js';
 export { moved, movedEntities } from './moved.js';
 export { BLOCK_HEIGHT, drawableOf, type Orientation, type Page, type Paper, pageOf } from './page.js';
 export { type PrintScale, parsePrintScale, printScaleWords } from './print-scale.js';
@@ -31,6 +31,7 @@ export {
   type Table,
   type TextHeight,
   type TextStroke,
+  type Tone,
 } from './sheet.js';
 export { spread } from './spread.js';
 export { inOrder, type Stop } from './stop.js';

@@ -19,4 +19,7 @@ export const LINE_KINDS = {
   frame: { width: 0.7, dashes: [] },
 } as const satisfies Record<string, { readonly width: number; readonly dashes: readonly number[] }>;
 
+/** Width of a stroke of grain in a toned picture, mm. */
+export const GRAIN = 0.1;
+
 export type LineKind = keyof typeof LINE_KINDS;

@@ -16,6 +16,12 @@ export const moved = <One extends Stroke>(
         return { ...stroke, from: to(stroke.from), to: to(stroke.to) };
       case 'polyline':
         return { ...stroke, points: stroke.points.map(to) };
+      case 'tone':
+        return {
+          ...stroke,
+          loops: stroke.loops.map((loop) => loop.map(to)),
+          marks: stroke.marks.map((mark) => mark.map(to)),
+        };
       default:
         return { ...stroke, centre: to(stroke.centre), radius: stroke.radius * factor };
     }

@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import type { Colour } from './colours.js';
 import type { LineKind } from './line-kinds.js';
 
 /**
@@ -17,7 +18,7 @@ export interface Sheet {
 }
 
 /** What a writer draws. */
-export type Stroke = LineStroke | ArcStroke | CircleStroke | PolylineStroke | TextStroke;
+export type Stroke = LineStroke | ArcStroke | CircleStroke | PolylineStroke | TextStroke | Tone;
 
 /** Strokes that belong together; a writer draws its parts and may use the rest. */
 export type SheetEntity = Stroke | Hatch | Dimension | Table;
@@ -55,6 +56,17 @@ export interface PolylineStroke extends Drawn {
   readonly points: readonly Vec2[];
   readonly closed: boolean;
   readonly fill?: Fill;
+}
+
+/** A surface of a picture in one tone, without an outline, and the strokes of its grain. */
+export interface Tone {
+  readonly kind: 'tone';
+  readonly part: string;
+  /** Outer loops counter-clockwise, holes clockwise. */
+  readonly loops: readonly (readonly Vec2[])[];
+  readonly colour: Colour;
+  readonly marks: readonly (readonly Vec2[])[];
+  readonly ink: Colour;
 }
 
 /** `ink` for arrow heads, `paper` for a ground that covers what lies below. */

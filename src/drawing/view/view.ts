@@ -1,8 +1,11 @@
 import type { Frame, Vec2 } from '../../frame/index.js';
+import type { Tone } from '../sheet/index.js';
 import { chainLines } from './chain-lines.js';
+import { contactShadow } from './contact-shadow.js';
 import { distinctLines } from './distinct-lines.js';
 import { hiddenLines } from './hidden-lines.js';
 import type { SeenPart, Wire } from './seen-part.js';
+import { tonesOf } from './tones.js';
 
 /** A line of a view, mm at full size in the view's plane. */
 export interface ViewLine {
@@ -11,22 +14,31 @@ export interface ViewLine {
   readonly points: readonly Vec2[];
 }
 
+/** A floor seen flatter than this shows no shadow: sine of the angle. */
+const FROM_ABOVE = 0.2;
+
 /** What is seen of parts along -z of a frame, every line once. */
 export interface View {
   readonly frame: Frame;
   readonly lines: readonly ViewLine[];
+  /** Its surfaces in light and shade; none in a line drawing. */
+  readonly tones: readonly Tone[];
 }
 
 /**
  * A view of closed solids with its hidden lines found exactly.
  *
  * @param frame x to the right, y up, z toward the viewer; where its origin lies does not matter
- * @param options `hidden`: draw what is hidden, dashed; `wires`: axes drawn where they can be seen
+ * @param options `hidden`: draw what is hidden, dashed; `wires`: axes drawn where they can be seen; `toned`: with light and grain, on the floor or in the air
  */
 export function viewOf(
   parts: readonly SeenPart[],
   frame: Frame,
-  options: { readonly hidden: boolean; readonly wires?: readonly Wire[] },
+  options: {
+    readonly hidden: boolean;
+    readonly wires?: readonly Wire[];
+    readonly toned?: 'standing' | 'apart';
+  },
 ): View {
   const pieces = hiddenLines(parts, frame, options);
   const visible = distinctLines(pieces.visible);
@@ -36,6 +48,10 @@ export function viewOf(
     chainLines(of).map(({ part, points }) => ({ part, line, points }));
   return {
     frame,
+    tones: [
+      ...(options.toned === 'standing' && frame.z[2] > FROM_ABOVE ? contactShadow(parts, frame) : []),
+      ...(options.toned ? tonesOf(parts, frame) : []),
+    ],
     lines: [...lines('hidden', hidden), ...lines('centre', wires), ...lines('visible', visible)],
   };
 }

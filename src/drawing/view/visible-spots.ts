@@ -46,6 +46,20 @@ export function visibleSpots(
   return found;
 }
 
+/** The parts of which anything is seen: their larger faces are looked at in a few places. */
+export function seenAtAll(parts: readonly SeenPart[], frame: Frame): ReadonlySet<string> {
+  const corners = parts.map((part) => cornersSeen(part, frame));
+  const { hide } = occludersOf(parts, frame, corners);
+  const clear = ([x, y, z]: readonly [number, number, number]) => {
+    const spans: number[] = [];
+    hide(x, y, z, 0, 0, 0, spans);
+    return spans.length === 0;
+  };
+  return new Set(
+    parts.flatMap((part, p) => (samples(part, corners[p]!, frame).some(clear) ? [part.id] : [])),
+  );
+}
+
 function samples(
   { solid }: SeenPart,
   at: Float64Array,

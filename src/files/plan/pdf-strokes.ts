@@ -1,4 +1,4 @@
-import { LINE_KINDS, type Stroke, type TextStroke } from '../../drawing/index.js';
+import { GRAIN, LINE_KINDS, type Stroke, type TextStroke, type Tone } from '../../drawing/index.js';
 
 /** Height of a capital of DejaVu Sans for each unit of its size. */
 const CAPITAL = 0.729;
@@ -31,6 +31,12 @@ export function drawStrokes(doc: Paper, strokes: readonly Stroke[], height: numb
       drawText(doc, stroke, height);
       continue;
     }
+    if (stroke.kind === 'tone') {
+      close();
+      kind = '';
+      drawTone(doc, stroke, height);
+      continue;
+    }
     if (stroke.line !== kind) {
       close();
       kind = stroke.line;
@@ -52,7 +58,25 @@ export function drawStrokes(doc: Paper, strokes: readonly Stroke[], height: numb
 const INK = '#000000';
 const PAPER = '#ffffff';
 
-function trace(doc: Paper, stroke: Exclude<Stroke, TextStroke>, height: number): void {
+/** A toned surface: filled, then the strokes of its grain. */
+function drawTone(doc: Paper, { loops, colour, marks, ink }: Tone, height: number): void {
+  const run = (points: readonly (readonly [number, number])[]) =>
+    points.forEach(([x, y], i) => {
+      if (i === 0) doc.moveTo(x, height - y);
+      else doc.lineTo(x, height - y);
+    });
+  for (const loop of loops) {
+    run(loop);
+    doc.closePath();
+  }
+  doc.fill(colour);
+  if (marks.length === 0) return;
+  for (const mark of marks) run(mark);
+  doc.undash().lineWidth(GRAIN).lineCap('round').strokeColor(ink).stroke();
+  doc.strokeColor(INK);
+}
+
+function trace(doc: Paper, stroke: Exclude<Stroke, TextStroke | Tone>, height: number): void {
   switch (stroke.kind) {
     case 'line':
       doc.moveTo(stroke.from[0], height - stroke.from[1]).lineTo(stroke.to[0], height - stroke.to[1]);

@@ -1,5 +1,13 @@
-import { LINE_KINDS, type Sheet, type Stroke, strokesOf, type TextStroke } from '../../drawing/index.js';
+import {
+  GRAIN,
+  LINE_KINDS,
+  type Sheet,
+  type Stroke,
+  strokesOf,
+  type TextStroke,
+} from '../../drawing/index.js';
 import { trimmed } from '../../length/index.js';
+import { toneElements } from './tone-elements.js';
 
 /** Fonts in the order they are looked for; the width of every text is reckoned with the first. */
 const FONTS = "'DejaVu Sans','Bitstream Vera Sans',sans-serif";
@@ -41,6 +49,7 @@ function styles(): string {
 
 function element(stroke: Stroke, height: number): string {
   if (stroke.kind === 'text') return textElement(stroke, height);
+  if (stroke.kind === 'tone') return toneElements(stroke, { up: height, grain: GRAIN });
   const point = ([x, y]: readonly [number, number]) => `${mm(x)} ${mm(height - y)}`;
   const filled = 'fill' in stroke && stroke.fill ? ` ${stroke.fill}` : '';
   const named = stroke.part === undefined ? '' : ` data-part="${escaped(stroke.part)}"`;

@@ -1,8 +1,12 @@
 import { type View, viewBox } from '../../drawing/index.js';
 import { svgNumber, svgText } from './svg.js';
+import { toneElements } from './tone-elements.js';
 
 /** Widths of the lines of a picture that is scaled to its place on a screen, in shares of its longer side. */
 const WIDTHS = { visible: 1 / 500, hidden: 1 / 1000, centre: 1 / 1000 } as const;
+
+/** Width of a stroke of grain, in the same shares. */
+const GRAIN = 1 / 900;
 
 /** Air round a picture, in shares of its longer side. */
 const MARGIN = 1 / 40;
@@ -26,6 +30,7 @@ export function viewSvg(view: View, said: string): string {
   };
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box.join(' ')}" role="img" aria-label="${svgText(said)}">`,
+    ...view.tones.map((tone) => toneElements(tone, { up: 0, grain: longer * GRAIN })),
     '<g fill="none" stroke="currentColor" stroke-linecap="round" stroke-linejoin="round">',
     group('centre'),
     group('visible'),

@@ -1,0 +1,81 @@
+import { dot, type Frame, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { loopArea, type Region, subtractRegion } from '../../profile/index.js';
+import { shaded, type Tone } from '../sheet/index.js';
+import { grainMarks } from './grain-marks.js';
+import type { SeenPart } from './seen-part.js';
+import { coversMore, type ShownFace, shownFaces } from './shown-faces.js';
+
+/** Toward the light, in the view: from above, the left and the viewer, so that the top is bright and two sides tell apart. */
+const LIGHT: Vec3 = unit([-0.45, 0.75, 0.5]);
+
+/** Brightness of a face turned away from the light and of one square to it, and of end grain beside long grain. */
+const [DARK, BRIGHT, END] = [0.6, 1.04, 0.86];
+
+/** Steps of brightness: facets of a curved surface within one step are one tone. */
+const STEPS = 14;
+
+/** Faces whose visible rest is less than this share of the picture's box are left to the ground. */
+const LEAST = 2e-6;
+
+/** The faces of parts as they are seen, each in the tone of its light, with its grain; mm in the view's plane. */
+export function tonesOf(parts: readonly SeenPart[], view: Frame): readonly Tone[] {
+  const faces = parts.flatMap((part) => shownFaces(part, view, (normal) => stepOf(normal)));
+  const [width, height] = [0, 1].map((axis) => {
+    const at = faces.flatMap(({ box }) => (axis === 0 ? [box.minX, box.maxX] : [box.minY, box.maxY]));
+    return Math.max(...at) - Math.min(...at);
+  }) as [number, number];
+  const pitch = Math.max(width, height) / 55;
+  return faces.flatMap((face): Tone[] => {
+    const loops = visibleOf(face, faces);
+    if (loops.reduce((sum, loop) => sum + loopArea(loop), 0) < LEAST * width * height) return [];
+    const { look, id } = face.part;
+    const { marks, end } = grainMarks(face, loops, view, pitch);
+    const light = DARK + ((BRIGHT - DARK) * stepOf(face.normal)) / STEPS;
+    const colour = shaded(look?.colour ?? '#cccccc', light * (end ? END : 1));
+    return [{ kind: 'tone', part: id, colour, loops, marks, ink: shaded(colour, end ? 0.72 : 0.84) }];
+  });
+}
+
+/** @param normal in view coordinates */
+const stepOf = (normal: Vec3): number => Math.round(STEPS * Math.max(0, dot(normal, LIGHT)));
+
+/** What of a face no other stands before. */
+function visibleOf(face: ShownFace, faces: readonly ShownFace[]): Region {
+  const before = faces.flatMap((other) => (other === face ? [] : inFront(other, face)));
+  return before.length === 0 ? face.loops : subtractRegion(face.loops, before);
+}
+
+/** Where a face stands before another: both are planes, so that is a half of the picture. */
+function inFront(front: ShownFace, face: ShownFace): Region {
+  const [minX, maxX] = [Math.max(front.box.minX, face.box.minX), Math.min(front.box.maxX, face.box.maxX)];
+  const [minY, maxY] = [Math.max(front.box.minY, face.box.minY), Math.min(front.box.maxY, face.box.maxY)];
+  if (minX >= maxX || minY >= maxY) return [];
+  const air = Math.max(front.bulge, face.bulge);
+  const [a, b] = [front.depth, face.depth];
+  const [dx, dy, d] = [a[0] - b[0], a[1] - b[1], a[2] - b[2] - air];
+  const over = ([x, y]: Vec2) => dx * x + dy * y + d;
+  const corners = [over([minX, minY]), over([maxX, minY]), over([maxX, maxY]), over([minX, maxY])];
+  if (Math.max(...corners) <= 0) return [];
+  if (Math.min(...corners) > 0) return front.loops;
+  return front.loops.map((loop) => halfOf(loop, over)).filter(coversMore);
+}
+
+/** What of a loop lies where a linear measure is above 0; pieces may hang together along the border. */
+function halfOf(loop: readonly Vec2[], over: (p: Vec2) => number): readonly Vec2[] {
+  return loop.flatMap((p, i) => {
+    const q = loop[(i + 1) % loop.length]!;
+    const [a, b] = [over(p), over(q)];
+    const kept: Vec2[] = a > 0 ? [p] : [];
+    if (a > 0 === b > 0) return kept;
+    const t = a / (a - b);
+    kept.push([p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t]);
+    return kept;
+  });
+}
+
+/** A tone set down elsewhere, larger or smaller. */
+export const toneOnSheet = (tone: Tone, to: (p: Vec2) => Vec2): Tone => ({
+  ...tone,
+  loops: tone.loops.map((loop) => loop.map(to)),
+  marks: tone.marks.map((mark) => mark.map(to)),
+});
