@@ -85,6 +85,7 @@ export {
   type Stroke,
   strokesOf,
   type Table,
+  type Tag,
   type TextHeight,
   type TextStroke,
   type Tone,

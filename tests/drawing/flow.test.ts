@@ -102,7 +102,7 @@ test('a heading never stands alone at the foot of a page', () => {
 });
 
 test('a line that leads to a figure, and a heading before it, go to the next page with the figure', () => {
-  const figure: FlowBlock = { kind: 'drawn', width: 20, height: 60, draw: () => [] };
+  const figure: FlowBlock = { kind: 'drawn', said: '', width: 20, height: 60, draw: () => [] };
   const filled = Array.from({ length: 34 }, () => paragraph('full'));
   const { pages } = flow([...filled, heading('layout'), paragraph('piece 1 of 3'), figure], area);
   const words = pages.map((page) => page.flatMap((one) => (one.kind === 'text' ? [one.text] : [])));

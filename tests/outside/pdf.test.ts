@@ -8,7 +8,7 @@ import type { Vec3 } from '../../src/frame/index.js';
 import { arcs, bounds, pointAlong, segments } from '../../src/profile/index.js';
 import { CASES, type Case } from './designs.js';
 import { type MadePlan, planned, planWorkshop } from './plans.js';
-import { MUTOOL, PDFTOTEXT, printed, QPDF, testWith } from './programs.js';
+import { MUTOOL, PDFINFO, PDFTOTEXT, printed, QPDF, testWith } from './programs.js';
 import { type ReadPage, type ReadPath, type ReadWord, tracedPages, wordsOf } from './read-pdf.js';
 
 const plan = planWorkshop();
@@ -349,6 +349,93 @@ for (const design of [stool, jig]) {
       expect(outlines.find(({ title }) => title === 'Boards')!.kids.length).toBeGreaterThan(1);
     },
   );
+}
+
+/** The structure of a file as another reader tells it: types with what is in them, in the order they are read. */
+const toldIn = (
+  file: string,
+): readonly { readonly type: string; readonly depth: number; readonly text: string }[] =>
+  printed(PDFINFO, '-struct-text', file)
+    .split('\n')
+    .reduce<{ type: string; depth: number; text: string }[]>((found, line) => {
+      const [, blank, words] = /^( *)(.*)$/.exec(line)!;
+      if (words!.startsWith('"')) found.at(-1)!.text += words!.slice(1, -1);
+      else if (/^[A-Z]/.test(words!))
+        found.push({ type: words!.replace(/[ :].*$/, ''), depth: blank!.length / 2, text: '' });
+      return found;
+    }, []);
+
+/** The sentences of the figures of a file, as they stand in it. */
+const saidOfFigures = (file: string): readonly string[] =>
+  [...printed(QPDF, '--json=1', '--json-key=objects', file).matchAll(/"\/Alt": "((?:\\.|[^"\\])*)"/g)].map(
+    ([, said]) => said!,
+  );
+
+for (const design of [stool, jig]) {
+  testWith(
+    PDFINFO,
+    `the plan of the ${design.called} can be listened to, in the order of the work`,
+    async () => {
+      const made = await plan(design);
+      const file = made.file('plan.a4.pdf');
+      const about = printed(PDFINFO, file);
+      expect(about).toMatch(/Tagged: +yes/);
+      expect(about).toMatch(new RegExp(`Title: +${made.design.title}, plan for A4`));
+      const open = printed(QPDF, '--qdf', '--object-streams=disable', file, '-');
+      expect(open).toMatch(/\/Lang \(en\)/);
+      expect(open).toMatch(/\/DisplayDocTitle true/);
+      const told = toldIn(file);
+      const of = (type: string) => told.filter((one) => one.type === type);
+      expect(of('H1')[0]!.text.trim()).toBe(made.design.title);
+      // every part that has a bookmark of its own is a heading, in the same order
+      const parts = made.sets.A4.entries.flatMap(({ parts: own = [] }) => own.map(({ title }) => title));
+      const headings = of('H2').map(({ text }) => text.trim());
+      let at = -1;
+      for (const title of parts.filter((one) => !one.startsWith('sheet '))) {
+        at = headings.indexOf(title, at + 1);
+        expect(at, title).toBeGreaterThanOrEqual(0);
+      }
+      // tables are whole: each has a head or heads its rows, and every row as many cells
+      const tables = told.flatMap(({ type }, i) => (type === 'Table' ? [i] : []));
+      expect(tables.length).toBeGreaterThan(10);
+      for (const start of tables) {
+        const end = told.findIndex(({ depth }, i) => i > start && depth <= told[start]!.depth);
+        const cells = told.slice(start + 1, end < 0 ? undefined : end);
+        expect(
+          cells.some(({ type }) => type === 'TH'),
+          cells[0]?.text,
+        ).toBe(true);
+        const counts = cells
+          .map(({ type }, i) => (type === 'TR' ? i : -1))
+          .filter((i) => i >= 0)
+          .map((i) => {
+            const next = cells.findIndex(({ type }, k) => k > i && type === 'TR');
+            return (next < 0 ? cells.length : next) - i - 1;
+          });
+        expect(new Set(counts).size, cells.map(({ text }) => text).join('|')).toBe(1);
+      }
+      // rows of a text are read as words, not glued end to end
+      const paragraphs = of('P')
+        .map(({ text }) => text)
+        .join(' ');
+      expect(paragraphs).toContain(
+        made.papers.cards.length > 0 ? 'stretcher between. 441.2 mm wide' : 'wide',
+      );
+      // words of the title blocks are not read on every page
+      expect(told.filter(({ type, text }) => type !== 'Figure' && text.includes('rev. ')).length).toBe(0);
+    },
+  );
+
+  testWith(QPDF, `every figure of the plan of the ${design.called} has a sentence in its place`, async () => {
+    const made = await plan(design);
+    for (const name of ['plan.a4.pdf', 'plan/templates.pdf']) {
+      const figures = toldIn(made.file(name)).filter(({ type }) => type === 'Figure').length;
+      const said = saidOfFigures(made.file(name));
+      expect(figures).toBeGreaterThan(0);
+      expect(said).toHaveLength(figures);
+      for (const one of said) expect(one).toMatch(/^.{15,}\.$/);
+    }
+  });
 }
 
 /** A length said twice: in mm, and what the inches beside it come to in mm. */

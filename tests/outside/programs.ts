@@ -50,6 +50,12 @@ export const PDFTOTEXT: Program = {
   checks: 'whether a reader of PDF files finds the words of the sheets',
 };
 
+export const PDFINFO: Program = {
+  package: 'poppler-utils',
+  command: found([['pdfinfo']], ['-v']),
+  checks: 'whether a reader of PDF files can read the plan aloud in its order',
+};
+
 export const MUTOOL: Program = {
   package: 'mupdf-tools',
   command: found([['mutool']], ['-v']),

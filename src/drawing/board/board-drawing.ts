@@ -25,5 +25,7 @@ export function boardFigure(
   const drawn = boardViews(board, projection)
     .filter((view) => views === 'all' || isTelling(board, view))
     .map((view): DrawnView => ({ view, lines: viewOf([part], view.frame, { hidden: true }) }));
-  return scalable(({ factor }) => boardLayout(board, drawn, factor, [0, 0], units));
+  return scalable(`${board.name} in views with its dimensions; the table tells every cut.`, ({ factor }) =>
+    boardLayout(board, drawn, factor, [0, 0], units),
+  );
 }

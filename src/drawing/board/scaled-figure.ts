@@ -33,11 +33,11 @@ export const laidOutWhole = (entities: readonly SheetEntity[]): Layout => ({
   whole: () => entities,
 });
 
-/** A drawing that takes the largest of the usual scales at which it fits; laid out once at each, for however many rooms. */
-export function scalable(layoutAt: (scale: Scale) => Layout): Scalable {
+/** A drawing that takes the largest of the usual scales at which it fits; laid out once at each, for however many rooms. `said`: a sentence in its place. */
+export function scalable(said: string, layoutAt: (scale: Scale) => Layout): Scalable {
   const layout = onceForEach((scale: Scale) => {
     const { least, whole } = layoutAt(scale);
-    return { least, figure: once(() => figureOf(scale, whole())) };
+    return { least, figure: once(() => figureOf(scale, whole(), said)) };
   });
   return (room) => {
     const fits = ([width, height]: readonly [number, number]) => width <= room.width && height <= room.height;
@@ -51,11 +51,12 @@ export function scalable(layoutAt: (scale: Scale) => Layout): Scalable {
 
 const sizeOf = ({ minX, maxX, minY, maxY }: Box) => [maxX - minX, maxY - minY] as const;
 
-function figureOf(scale: Scale, drawn: readonly SheetEntity[]): ScaledFigure {
+function figureOf(scale: Scale, drawn: readonly SheetEntity[], said: string): ScaledFigure {
   const box = entitiesBox(drawn);
   const [width, height] = sizeOf(box);
   return {
     kind: 'drawn',
+    said: `${said} Scale ${scale.name}.`,
     scale,
     width,
     height,

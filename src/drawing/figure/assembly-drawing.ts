@@ -16,7 +16,10 @@ export function assemblyFigure(solids: Solids, options: DrawingOptions): Scalabl
   // in first angle the view from the left stands on the right, and the view from above below
   const sideName = third ? 'right' : 'left';
   const views = [seen('front'), seen(sideName), seen('top')] as const;
-  return scalable(({ factor }) => laidOutWhole(laidOut(views, sideName, factor, [0, 0], options)));
+  return scalable(
+    'The piece put together, from the front, the side and above, with its sizes.',
+    ({ factor }) => laidOutWhole(laidOut(views, sideName, factor, [0, 0], options)),
+  );
 }
 
 function laidOut(

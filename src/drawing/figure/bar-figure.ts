@@ -18,6 +18,7 @@ export function barFigure(row: BarRow, room: number): DrawnFigure {
   const height = lines.length * LEADING + 1;
   return {
     kind: 'drawn',
+    said: `${row.label}: ${row.figure}; ${row.limit}; ${shareWords(row)} of the limit taken.`,
     width: room,
     height,
     draw: ([x, y]) => {

@@ -32,6 +32,7 @@ function figureAt(card: SetupCard, units: DrawingUnits, factor: number): DrawnFi
   const box = entitiesBox(draw([0, 0]));
   return {
     kind: 'drawn',
+    said: `The set-up of card ${card.id} from above, you at its lower side: mortise, work, rails or guide and stops, with what is set; the table tells the same figures.`,
     width: box.maxX - box.minX,
     height: box.maxY - box.minY + 2,
     draw: ([x, y]) => draw([x - box.minX, y - box.minY]),

@@ -27,6 +27,7 @@ export function clampFigure(view: View, plan: ClampPlan, stage: number): DrawnFi
   const height = factor * (box.maxY - box.minY) + 2 * AROUND;
   return {
     kind: 'drawn',
+    said: `Stage ${stage} in its clamps, ${clamps.map(({ id }) => id).join(', ')}, seen from a corner: an arrow at each jaw the way it pushes.`,
     width,
     height,
     draw: ([x, y]): readonly SheetEntity[] => {

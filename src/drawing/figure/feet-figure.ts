@@ -20,6 +20,7 @@ export function feetFigure(strength: Strength): DrawnFigure {
   const first = tipsFirst(strength);
   return {
     kind: 'drawn',
+    said: 'The piece from above: the line round its feet, what is stood on, the centre of mass, and where it tips first.',
     width,
     height,
     draw: ([left, low]) => {

@@ -32,8 +32,11 @@ export function glueFigure(solids: Solids, up: GlueUp, step: GlueStep): DrawnFig
   const factor = Math.min(MOST[0] / (box.maxX - box.minX), MOST[1] / (box.maxY - box.minY));
   const [width, height] = [factor * (box.maxX - box.minX), factor * (box.maxY - box.minY) + 6];
   const joint = solids.design.joints.find(({ id }) => id === step.joints[0]?.joint);
+  const named = (ids: readonly string[]) =>
+    ids.map((id) => solids.boards.get(id)?.board.name ?? id).join(' and ');
   return {
     kind: 'drawn',
+    said: `${step.id} of the glue-up: ${named(step.moving)} about to go on to ${named(step.still)}.`,
     width,
     height,
     draw: ([x, y]) => {

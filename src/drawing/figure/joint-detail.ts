@@ -43,8 +43,9 @@ export function jointFigure(solids: Solids, { joint }: JointKind, { units }: Dra
     lie.cut(solids, tenon.place.x, Math.max(a.length, b.length) / 2 + ROUND, [low, high]),
     lie.cut(solids, tenon.place.y, ROUND_ACROSS, [low, high]),
   ] as const;
-  return scalable(({ factor }) =>
-    laidOutWhole(laidOut(sections, tenon, mortises, factor, [0, 0], lie, { units, marks })),
+  return scalable(
+    `Joint ${joint.id} cut open along its mortises and across them, with its depths.`,
+    ({ factor }) => laidOutWhole(laidOut(sections, tenon, mortises, factor, [0, 0], lie, { units, marks })),
   );
 }
 

@@ -22,6 +22,7 @@ export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout:
   const factor = Math.min(MOST[0] / stock.length, MOST[1] / stock.width);
   return {
     kind: 'drawn',
+    said: `How ${parts.map(({ id }) => id).join(', ')} lie on the stock, offcuts hatched, cuts numbered in their order.`,
     width: stock.length * factor,
     height: stock.width * factor + 11,
     draw: (at): readonly SheetEntity[] => {

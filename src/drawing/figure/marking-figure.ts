@@ -102,6 +102,7 @@ function figureOf(
   const whole = entitiesBox([...drawn, heading]);
   return {
     kind: 'drawn',
+    said: `${title}: the face with its marks along both arrises, each measured from an end.`,
     width: whole.maxX - whole.minX,
     height: whole.maxY - whole.minY + 3,
     draw: ([x, y]) => movedEntities([...drawn, heading], [x - whole.minX, y - whole.minY]),

@@ -89,6 +89,7 @@ export function numberedFigure(
   const height = factor * (box.maxY - box.minY) + 2 * AROUND;
   return {
     kind: 'drawn',
+    said: `${solids.design.title} ${way}, every part led to by its mark; the table below names them.`,
     width: room.width,
     height,
     draw: ([left, low]) => {

@@ -20,6 +20,7 @@ export function rangeBars(alone: readonly Alone[], say: Say): DrawnFigure {
   const height = alone.length * ROW + 3;
   return {
     kind: 'drawn',
+    said: 'Bars of the ranges: for each dimension its stated ends, the sound values and the planned one; the table below holds the figures.',
     width: NAMES + 2 * ENDS + BAR + FOUND,
     height,
     draw: ([x, y]) => alone.flatMap((one, i) => bar(one, [x, y + height - (i + 1) * ROW], say)),
@@ -80,6 +81,7 @@ export function rangeMap({ across, up, columns, rows, cells }: MapOf, say: Say):
   const [axis, below] = [26, 12];
   return {
     kind: 'drawn',
+    said: `A map of ${across.label} against ${up.label}: what was tried and is not sound is filled, the planned values are ringed.`,
     width: axis + MAP + 20,
     height: below + MAP + 4,
     draw: ([x, y]) => {

@@ -26,6 +26,7 @@ export function workFigure(
   const height = factor * (box.maxY - box.minY) + WORDS;
   return {
     kind: 'drawn',
+    said: `What step ${said} leaves.`,
     width: MOST[0],
     height,
     draw: ([x, y]) => {

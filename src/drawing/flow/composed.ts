@@ -1,5 +1,5 @@
 import { BODY, drawnTable, letters, wrappedTable, wrappedText } from '../sheet/index.js';
-import type { DrawnFigure, FlowBlock } from './drawn-figure.js';
+import { type DrawnFigure, type FlowBlock, told } from './drawn-figure.js';
 import { LEADING } from './set-text.js';
 
 /** A drawing with words above it: a strong row, and others. */
@@ -9,6 +9,7 @@ export function withCaption(figure: DrawnFigure, strong: string, rows: readonly 
   const height = figure.height + (lines.length + 1) * LEADING + 2;
   return {
     kind: 'drawn',
+    said: `${[strong, ...rows].join('; ')}. ${figure.said}`,
     width,
     height,
     draw: ([x, y]) => [
@@ -33,10 +34,11 @@ export function besideTable(blocks: readonly FlowBlock[], room: number): readonl
   const height = Math.max(tall, figure.height);
   const both: DrawnFigure = {
     kind: 'drawn',
+    said: figure.said,
     width: room,
     height,
     draw: ([x, y]) => [
-      ...figure.draw([x, y + height - figure.height]),
+      ...told(figure, [x, y + height - figure.height]),
       drawnTable([x + figure.width + GAP, y + height], rows, widths),
     ],
   };

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { Block } from '../../shop/index.js';
-import type { SheetEntity } from '../sheet/index.js';
+import { type SheetEntity, tagged } from '../sheet/index.js';
 
 /** A drawing of its own size among the text. */
 export interface DrawnFigure {
@@ -8,6 +8,8 @@ export interface DrawnFigure {
   /** mm on the sheet. */
   readonly width: number;
   readonly height: number;
+  /** A sentence in its place, for someone who does not see it. */
+  readonly said: string;
   /** @param at where its lower left corner comes to lie */
   readonly draw: (at: Vec2) => readonly SheetEntity[];
 }
@@ -21,3 +23,7 @@ export interface Whole {
 
 /** What pages are filled with: the blocks of a paper, each place of a figure taken by its drawing. */
 export type FlowBlock = Exclude<Block, { readonly kind: 'figure' | 'bars' }> | DrawnFigure | Whole;
+
+/** A drawing in its place, tagged with its sentence. */
+export const told = ({ draw, said }: DrawnFigure, at: Vec2): readonly SheetEntity[] =>
+  tagged(draw(at), { role: 'figure', said });

@@ -1,4 +1,4 @@
-import type { DrawnFigure } from './drawn-figure.js';
+import { type DrawnFigure, told } from './drawn-figure.js';
 
 const GAP = 8;
 
@@ -13,12 +13,13 @@ export function figureRows(figures: readonly DrawnFigure[], room: number): reado
   }
   return rows.map((row) => ({
     kind: 'drawn',
+    said: row.map(({ said }) => said).join(' '),
     width: row.reduce((sum, one) => sum + one.width, (row.length - 1) * GAP),
     height: Math.max(...row.map((one) => one.height)),
     draw: ([x, y]) => {
       let left = x;
       return row.flatMap((figure) => {
-        const drawn = figure.draw([left, y]);
+        const drawn = told(figure, [left, y]);
         left += figure.width + GAP;
         return drawn;
       });

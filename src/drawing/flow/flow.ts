@@ -1,5 +1,5 @@
 import { type Box, type SheetEntity, wrappedTable } from '../sheet/index.js';
-import type { FlowBlock, Whole } from './drawn-figure.js';
+import { type FlowBlock, told, type Whole } from './drawn-figure.js';
 import { Filling } from './filling.js';
 import { setTable } from './set-table.js';
 import { BELOW, bullet, LEADING, setHeading, setItems, setText, warning } from './set-text.js';
@@ -68,7 +68,7 @@ function setBlocks(on: Filling, blocks: readonly FlowBlock[], headings: Flowed['
         return;
       case 'drawn':
         on.take(block.height);
-        on.put(...block.draw([on.left + (on.room - block.width) / 2, on.y]));
+        on.put(...told(block, [on.left + (on.room - block.width) / 2, on.y]));
         on.y -= BELOW;
         return;
       case 'table':

@@ -1,6 +1,16 @@
 import type { Vec2 } from '../../frame/index.js';
 import { type Words, wordsOf } from '../../shop/index.js';
-import { BODY, disc, letters, path, type Stroke, type TextHeight, wrappedText } from '../sheet/index.js';
+import {
+  BODY,
+  disc,
+  letters,
+  path,
+  type Stroke,
+  type Tag,
+  type TextHeight,
+  tagged,
+  wrappedText,
+} from '../sheet/index.js';
 import type { Filling } from './filling.js';
 
 /** From row to row of a text, and below a block, mm. */
@@ -20,16 +30,17 @@ const INDENT = 4;
 export function setHeading(on: Filling, text: string, level: 1 | 2, follows: number): void {
   const { height, above, below } = HEADING[level];
   if (!on.holds(above + height + below + follows)) on.turn();
+  const tag: Tag = { role: 'heading', level };
   for (const line of wrappedText(text, on.room, height, true)) {
     on.take((on.isFresh ? 0 : above) + height);
-    on.put(letters([on.left, on.y], line, { height, bold: true }));
+    on.put(letters([on.left, on.y], line, { height, bold: true, tag }));
     on.y -= 1;
   }
   on.y -= below - 1;
 }
 
 /** Rows of a text, on the next page where this one is full. */
-export function setText(on: Filling, text: Words, indent = 0): void {
+export function setText(on: Filling, text: Words, tag: Tag = { role: 'paragraph' }, indent = 0): void {
   const bold = typeof text !== 'string';
   for (const line of wrappedText(wordsOf(text), on.room - indent, BODY, bold)) {
     if (!on.holds(LEADING)) on.turn();
@@ -37,6 +48,7 @@ export function setText(on: Filling, text: Words, indent = 0): void {
     on.put(
       letters([on.left + indent, on.y + LEADING - BODY - 0.5], line, {
         height: BODY,
+        tag,
         ...(bold ? { bold } : {}),
       }),
     );
@@ -48,8 +60,9 @@ export function setText(on: Filling, text: Words, indent = 0): void {
 export function setItems(on: Filling, items: readonly Words[], sign: (at: Vec2) => Stroke): void {
   for (const text of items) {
     if (!on.holds(LEADING)) on.turn();
-    on.put(sign([on.left + 1.5, on.y - BODY + 0.8]));
-    setText(on, text, INDENT);
+    const tag: Tag = { role: 'item', list: items };
+    on.put(...tagged([sign([on.left + 1.5, on.y - BODY + 0.8])], tag));
+    setText(on, text, tag, INDENT);
   }
 }
 

@@ -13,6 +13,8 @@ import {
   type SheetEntity,
   SMALL,
   sizeWords,
+  type Tag,
+  tagged,
   type WrappedTable,
   wrappedTable,
   wrappedText,
@@ -46,30 +48,39 @@ export function coverPage(parts: CoverParts, paper: Paper): Draft {
   // bold letters are wider than the plain ones a fit is reckoned with
   const title = fittedText(design.title, (room - 8) / 1.27, [10, 7, 5, 3.5]);
   const entities: SheetEntity[] = [
-    letters([area.minX, area.maxY - 11], title.text, { height: title.height, bold: true }),
+    letters([area.minX, area.maxY - 11], title.text, {
+      height: title.height,
+      bold: true,
+      tag: { role: 'heading', level: 1 },
+    }),
   ];
   const [width, depth, height] = parts.size.map((mm) => sizeWords(mm, parts.units));
   const head = wrappedText(`${parts.summary} ${width} wide, ${depth} deep, ${height} high.`, room, SMALL);
+  const about: Tag = { role: 'paragraph' };
   head.forEach((row, i) => {
-    entities.push(letters([area.minX, area.maxY - 18 - i * LEADING], row));
+    entities.push(letters([area.minX, area.maxY - 18 - i * LEADING], row, { tag: about }));
   });
   const top = area.maxY - 18 - head.length * LEADING;
 
   // from the foot upwards: the cautions, the contents, the job; the picture takes what is left
   let y = area.minY;
-  const before = [...design.notes, ...CAUTIONS]
-    .flatMap((note) => wrappedText(note, room, SMALL))
-    .toReversed();
-  for (const row of before) {
-    entities.push(letters([area.minX, y], row));
+  const below: SheetEntity[] = [];
+  const notes = [...design.notes, ...CAUTIONS].flatMap((note) => {
+    const tag: Tag = { role: 'paragraph' };
+    return wrappedText(note, room, SMALL).map((row) => ({ row, tag }));
+  });
+  for (const { row, tag } of notes.toReversed()) {
+    below.push(letters([area.minX, y], row, { tag }));
     y += LEADING;
   }
   const table = (head: string, { widths, rows }: WrappedTable) => {
     const tall = rows.reduce((sum, row) => sum + row.height, 0);
     y += tall + 1;
-    entities.push(drawnTable([area.minX, y], rows, widths));
+    below.push(drawnTable([area.minX, y], rows, widths));
     y += 2;
-    entities.push(letters([area.minX, y], head, { height: 3.5, bold: true }));
+    below.push(
+      letters([area.minX, y], head, { height: 3.5, bold: true, tag: { role: 'heading', level: 2 } }),
+    );
     y += 8;
   };
   const contents = parts.contents.map(({ title, pages, place }) => [pages, title, place]);
@@ -89,7 +100,12 @@ export function coverPage(parts: CoverParts, paper: Paper): Draft {
     (area.minX + area.maxX - factor * (box.minX + box.maxX)) / 2,
     (low + high - factor * (box.minY + box.maxY)) / 2,
   ];
-  entities.push(...viewLines(parts.picture, { at, factor }));
+  const said = `The ${design.title.toLowerCase()} put together, seen from the right and above.`;
+  // read from the top down
+  entities.push(
+    ...tagged(viewLines(parts.picture, { at, factor }), { role: 'figure', said }),
+    ...below.toReversed(),
+  );
   return { id: 'cover', title: 'cover', page, entities };
 }
 

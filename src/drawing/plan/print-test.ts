@@ -24,6 +24,7 @@ export function printTest(room: number, printScale?: PrintScale): DrawnFigure {
   const height = INCHES + 2 * ROUND;
   return {
     kind: 'drawn',
+    said: 'A square of 100 mm in one of 4 inches, with rules along their sides and diagonals, to be measured once printed.',
     width: room,
     height,
     draw: ([x, y]) => [

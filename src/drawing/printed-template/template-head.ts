@@ -82,6 +82,7 @@ function mapFigure({ artwork, plan }: TiledTemplate): DrawnFigure {
   const lines = artwork.strokes.filter((one) => one.kind !== 'text');
   return {
     kind: 'drawn',
+    said: 'How the sheets of the template lie, each with its number.',
     width: (box.maxX - box.minX) * factor,
     height: (box.maxY - box.minY) * factor + 2,
     draw: ([x, y]): readonly SheetEntity[] => {

@@ -1,6 +1,14 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { LineKind } from './line-kinds.js';
-import type { CircleStroke, LineStroke, PolylineStroke, TextHeight, TextStroke } from './sheet.js';
+import type {
+  CircleStroke,
+  LineStroke,
+  PolylineStroke,
+  SheetEntity,
+  Tag,
+  TextHeight,
+  TextStroke,
+} from './sheet.js';
 
 /** Letters of dimensions, tables and notes, mm: the smallest of ISO 3098-1. */
 export const SMALL = 2.5;
@@ -30,6 +38,7 @@ export const disc = (line: LineKind, centre: Vec2, radius: number): CircleStroke
 });
 
 interface Lettering {
+  readonly tag?: Tag;
   readonly height?: TextHeight;
   readonly anchor?: TextStroke['anchor'];
   readonly rotationDeg?: number;
@@ -45,6 +54,10 @@ export const letters = (at: Vec2, text: string, look: Lettering = {}): TextStrok
   rotationDeg: 0,
   ...look,
 });
+
+/** Entities with a tag, those that have one of their own left alone. */
+export const tagged = (entities: readonly SheetEntity[], tag: Tag): readonly SheetEntity[] =>
+  entities.map((entity) => (entity.tag ? entity : { ...entity, tag }));
 
 /** A filled arrow head with its tip at a point. */
 export function arrowHead(tip: Vec2, from: Vec2, size = 2.2): PolylineStroke {

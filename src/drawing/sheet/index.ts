@@ -1,6 +1,6 @@
 export { clipped, pieceInside } from './clip.js';
 export { type Colour, colourOf, hasGrain, shaded } from './colours.js';
-export { arrowHead, BODY, disc, letters, path, SMALL, stroke } from './draw.js';
+export { arrowHead, BODY, disc, letters, path, SMALL, stroke, tagged } from './draw.js';
 export { type DrawingUnits, dimensionRows } from './drawing-units.js';
 export { entitiesBox } from './entity-box.js';
 export { hatchOf } from './hatch.js';
@@ -29,6 +29,7 @@ export {
   type Stroke,
   strokesOf,
   type Table,
+  type Tag,
   type TextHeight,
   type TextStroke,
   type Tone,

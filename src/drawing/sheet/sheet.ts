@@ -23,7 +23,30 @@ export type Stroke = LineStroke | ArcStroke | CircleStroke | PolylineStroke | Te
 /** Strokes that belong together; a writer draws its parts and may use the rest. */
 export type SheetEntity = Stroke | Hatch | Dimension | Table;
 
-interface Drawn {
+/**
+ * What entities are to someone who listens to a sheet: those that follow one another with one and the same tag belong together.
+ * Without a tag they are an ornament: frames, title blocks.
+ */
+export type Tag =
+  | { readonly role: 'heading'; readonly level: 1 | 2 }
+  | { readonly role: 'paragraph' }
+  /** An item of a list; items of one list share it. */
+  | { readonly role: 'item'; readonly list: object }
+  /** @see said a sentence in its place */
+  | { readonly role: 'figure'; readonly said: string }
+  | {
+      readonly role: 'cell';
+      readonly row: number;
+      readonly column: number;
+      /** What it heads, when it does. */
+      readonly heads?: 'Column' | 'Row';
+    };
+
+interface Told {
+  readonly tag?: Tag;
+}
+
+interface Drawn extends Told {
   readonly line: LineKind;
   /** Id of the board, tenon or hardware it shows. */
   readonly part?: string;
@@ -59,7 +82,7 @@ export interface PolylineStroke extends Drawn {
 }
 
 /** A surface of a picture in one tone, without an outline, and the strokes of its grain. */
-export interface Tone {
+export interface Tone extends Told {
   readonly kind: 'tone';
   readonly part: string;
   /** Outer loops counter-clockwise, holes clockwise. */
@@ -73,7 +96,7 @@ export interface Tone {
 export type Fill = 'ink' | 'paper';
 
 /** One row of letters. `at` is on the baseline: its left end, middle or right end. */
-export interface TextStroke {
+export interface TextStroke extends Told {
   readonly kind: 'text';
   readonly at: Vec2;
   readonly text: string;
@@ -88,7 +111,7 @@ const TEXT_HEIGHTS = [2.2, 2.5, 3.5, 5, 7, 10] as const;
 export type TextHeight = (typeof TEXT_HEIGHTS)[number];
 
 /** A cut surface: its loops, and the lines that fill it. */
-export interface Hatch {
+export interface Hatch extends Told {
   readonly kind: 'hatch';
   readonly part: string;
   readonly loops: readonly (readonly Vec2[])[];
@@ -97,7 +120,7 @@ export interface Hatch {
 }
 
 /** A dimension with the model's own figure, so that what is printed can be held against it. */
-export interface Dimension {
+export interface Dimension extends Told {
   readonly kind: 'dimension';
   /** What it measures: `M1 centre from the reference end`. */
   readonly what: string;
@@ -107,7 +130,7 @@ export interface Dimension {
   readonly parts: readonly Stroke[];
 }
 
-export interface Table {
+export interface Table extends Told {
   readonly kind: 'table';
   /** Upper left corner. */
   readonly at: Vec2;

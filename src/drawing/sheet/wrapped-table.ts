@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../frame/index.js';
 import { type Words, wordsOf } from '../../shop/index.js';
 import { BODY, letters, stroke } from './draw.js';
-import type { Stroke, Table } from './sheet.js';
+import type { Stroke, Table, Tag } from './sheet.js';
 import { textWidth } from './text-width.js';
 import { widestWord, wrappedText } from './wrapped-text.js';
 
@@ -136,18 +136,20 @@ export function drawnTable(at: Vec2, rows: readonly WrappedRow[], widths: readon
     ...lefts.map((x) => stroke('table', [x, at[1]], [x, bottom])),
     ...tops.map((y, i) => stroke(i === 1 && headed ? 'visible' : 'table', [at[0], y], [right, y])),
     ...rows.flatMap(({ lines, bold }, r) =>
-      lines.flatMap((cell, c) =>
-        cell.flatMap((text, i) =>
+      lines.flatMap((cell, c) => {
+        const tag = cellTag(r, c, bold, r === 0 && headed === true);
+        return cell.flatMap((text, i) =>
           text === ''
             ? []
             : [
                 letters([lefts[c]! + PAD_X, tops[r]! - PAD_Y - BODY - i * LEADING], text, {
                   height: BODY,
                   ...(bold[c] ? { bold: true } : {}),
+                  tag,
                 }),
               ],
-        ),
-      ),
+        );
+      }),
     ),
   ];
   return {
@@ -159,3 +161,10 @@ export function drawnTable(at: Vec2, rows: readonly WrappedRow[], widths: readon
     parts,
   };
 }
+
+const cellTag = (row: number, column: number, bold: readonly boolean[], head: boolean): Tag => ({
+  role: 'cell',
+  row,
+  column,
+  ...(head ? { heads: 'Column' as const } : column === 0 && bold[0] ? { heads: 'Row' as const } : {}),
+});

@@ -1,7 +1,8 @@
 import { zlibSync } from 'fflate';
-import { type PrintScale, type Sheet, strokesOf } from '../../drawing/index.js';
+import type { PrintScale, Sheet } from '../../drawing/index.js';
 import type { PlanFonts } from '../made/index.js';
-import { drawStrokes, PDF_FONTS } from './pdf-strokes.js';
+import { PDF_FONTS } from './pdf-strokes.js';
+import { taggedReading } from './pdf-tags.js';
 import { sfntOf } from './woff.js';
 
 /** Points in a millimetre. */
@@ -25,7 +26,8 @@ export interface PdfOptions {
 /**
  * Sheets as a PDF file at their true size, a page each, exactly as large as the sheet.
  *
- * Readers are told to print at actual size (`PrintScaling None`). No clock and no chance: the same sheets give the same bytes.
+ * It can be listened to: headings, texts, lists and tables in the order they are read, a sentence for every figure, frames and title blocks
+ * left out (ISO 32000-1, 14.8). Readers are told to print at actual size (`PrintScaling None`). No clock and no chance: the same sheets give the same bytes.
  */
 export async function pdf(
   sheets: readonly Sheet[],
@@ -34,6 +36,9 @@ export async function pdf(
   const { default: PDFDocument } = await import('pdfkit');
   const doc = new PDFDocument({
     autoFirstPage: false,
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: 'en',
     // no other font finds its way into the file
     font: null as never,
     info: { Title: title, CreationDate: new Date(0), Producer: 'tenonwright', Creator: 'tenonwright' },
@@ -41,19 +46,21 @@ export async function pdf(
   packedAlike(doc);
   // a plain object would be written as a dictionary the library cannot end
   const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
-  root.data.ViewerPreferences = doc.ref({ PrintScaling: 'None' });
+  root.data.ViewerPreferences = doc.ref({ PrintScaling: 'None', DisplayDocTitle: true });
   const whole = collected(doc);
   doc.registerFont(PDF_FONTS.plain, unpacked(fonts.plain) as never);
   doc.registerFont(PDF_FONTS.bold, unpacked(fonts.bold) as never);
+  const reading = taggedReading(doc);
   const places = bookmarksBySheet(bookmarks);
   for (const [i, sheet] of sheets.entries()) {
     doc.addPage({ size: [sheet.width * PER_MM, sheet.height * PER_MM], margin: 0 });
     for (const open of places.get(i) ?? []) open(doc);
     doc.save().scale(PER_MM);
     if (printScale) corrected(doc, sheet, printScale);
-    drawStrokes(doc, strokesOf(sheet.entities), sheet.height);
+    reading.draw(sheet);
     doc.restore();
   }
+  reading.end();
   doc.end();
   return whole;
 }
