@@ -10,12 +10,20 @@ export type Body = Manifold;
 export interface Kernel {
   readonly wasm: ManifoldToplevel;
   readonly keep: (body: Body) => Body;
-  /** Bodies made once for all pieces of one shape: upright shapes by height and outline, tenons by their sizes. */
-  readonly shapes: Map<string, Body>;
+  /**
+   * A body made once for all pieces of one shape. The kernel owns it: it lives as long as a build that asked for it, and after
+   * the last of them until one ends that did not, so that what stays as it is from one try to the next is made once.
+   *
+   * @param shape all that it is made from, told apart from every other shape
+   */
+  readonly shape: (shape: string, make: () => Body) => Body;
   readonly dispose: () => void;
 }
 
 let loaded: Promise<ManifoldToplevel> | undefined;
+
+/** Shapes made once, and how many running builds asked for each. */
+const known = new Map<string, { readonly body: Body; builds: number }>();
 
 async function load(wasmBinary: ArrayBuffer | undefined): Promise<ManifoldToplevel> {
   const { default: Module } = await import('manifold-3d');
@@ -35,18 +43,31 @@ export async function startKernel(wasmBinary?: ArrayBuffer): Promise<Kernel> {
   loaded ??= load(wasmBinary);
   const wasm = await loaded;
   const kept = new Set<Body>();
-  const shapes = new Map<string, Body>();
+  const asked = new Set<string>();
   return {
     wasm,
     keep: (body) => {
       kept.add(body);
       return body;
     },
-    shapes,
+    shape: (shape, make) => {
+      const found = known.get(shape) ?? { body: make(), builds: 0 };
+      if (!asked.has(shape)) found.builds += 1;
+      known.set(shape, found);
+      asked.add(shape);
+      return found.body;
+    },
     dispose: () => {
-      for (const body of [...kept, ...shapes.values()]) body.delete();
+      for (const body of kept) body.delete();
       kept.clear();
-      shapes.clear();
+      for (const [shape, one] of known) {
+        if (asked.has(shape)) one.builds -= 1;
+        else if (one.builds === 0) {
+          one.body.delete();
+          known.delete(shape);
+        }
+      }
+      asked.clear();
     },
   };
 }
@@ -73,8 +94,7 @@ export function prism(
     throw new SolidError('prism-outline', 'an outline holds a coordinate that is not a number');
   }
   const shape = `${to - from} ${endScale} ${loops.join(' ')}`;
-  const upright = kernel.shapes.get(shape) ?? extruded(kernel, loops, to - from, endScale);
-  kernel.shapes.set(shape, upright);
+  const upright = kernel.shape(shape, () => extruded(kernel, loops, to - from, endScale));
   const raised = upright.translate([0, 0, from]);
   if (!place) return raised;
   const placed = raised.transform(matrix(place));

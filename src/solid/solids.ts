@@ -1,5 +1,5 @@
 import type { Design, Hardware, PlacedBoard } from '../assembly/index.js';
-
+import type { Board } from '../board/index.js';
 import type { Joint, MitredEnd, Tenon } from '../joinery/index.js';
 import { obround, regionOf, subtractRegion, unite } from '../profile/index.js';
 import { boardBody, stockBody } from './board-body.js';
@@ -52,8 +52,9 @@ export function solidsOf(kernel: Kernel, design: Design): Solids {
   const { keep } = kernel;
   const boards = design.boards.map((placed): [string, BoardSolid] => {
     const id = placed.board.id;
-    const stock = keep(stockBody(kernel, placed.board));
-    const own = keep(boardBody(kernel, placed.board, stock));
+    const shape = shapeOf(placed.board);
+    const stock = kernel.shape(`stock ${shape}`, () => stockBody(kernel, placed.board));
+    const own = kernel.shape(`board ${shape}`, () => boardBody(kernel, placed.board, stock));
     const body = keep(own.transform(matrix(placed.place)));
     return [id, { kind: 'board', id, ...placed, stock, own, body }];
   });
@@ -77,6 +78,12 @@ export function solidsOf(kernel: Kernel, design: Design): Solids {
   };
 }
 
+/** What a board is cut to, in words: names are left out. */
+const shapeOf = (board: Board): string =>
+  JSON.stringify(board, (key, value: unknown) => (NAMES.has(key) ? undefined : value));
+
+const NAMES: ReadonlySet<string> = new Set(['id', 'name', 'material', 'face', 'joint', 'tenon']);
+
 /** Every body of the design in one list: boards, tenons, hardware. */
 export const allSolids = (solids: Solids): readonly Solid[] => [
   ...solids.boards.values(),
@@ -90,15 +97,12 @@ export const allSolids = (solids: Solids): readonly Solid[] => [
  */
 export function tenonBody(kernel: Kernel, { id: _, place: __, ...sizes }: Tenon): Body {
   const { width, thickness, intoA, intoB, mitreA, mitreB } = sizes;
-  const shape = `tenon ${JSON.stringify(sizes)}`;
-  const known = kernel.shapes.get(shape);
-  if (known) return known;
-  const outline = obround({ length: width, width: thickness });
-  const square = prism(kernel, regionOf(outline), -intoA, intoB, undefined);
-  const half = mitredOff(square, thickness, intoA, mitreA, -1);
-  const made = mitredOff(half, thickness, intoB, mitreB, 1);
-  kernel.shapes.set(shape, made);
-  return made;
+  return kernel.shape(`tenon ${JSON.stringify(sizes)}`, () => {
+    const outline = obround({ length: width, width: thickness });
+    const square = prism(kernel, regionOf(outline), -intoA, intoB, undefined);
+    const half = mitredOff(square, thickness, intoA, mitreA, -1);
+    return mitredOff(half, thickness, intoB, mitreB, 1);
+  });
 }
 
 /** Saws one end of a tenon to its mitre, from the long point at one cheek back to the other. Takes the body over. */

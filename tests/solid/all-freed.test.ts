@@ -91,6 +91,8 @@ test.each<[what: string, design: Design]>([
   for (const { own } of solids.boards.values()) meshOf(own);
   expect(handedOut.size).toBeGreaterThan(20);
   kernel.dispose();
+  // shapes stay for the next build, and no longer
+  (await startKernel()).dispose();
   const left = [...handedOut].filter((one) => !one.isDeleted()).map((one) => by.get(one));
   expect(left).toEqual([]);
 });
