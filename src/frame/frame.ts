@@ -53,6 +53,28 @@ export const frameIn = (outer: Frame, inner: Frame): Frame => ({
   z: directionIn(outer, inner.z),
 });
 
+/**
+ * A frame freed of the last digits of its arithmetic, which change with the place of everything else: what stands in a board as
+ * it stood is told by the same numbers. Origin to 1e-9 mm, axes to 1e-12.
+ */
+export const settled = ({ origin, x, y, z }: Frame): Frame => ({
+  origin: [settledLength(origin[0]), settledLength(origin[1]), settledLength(origin[2])],
+  x: settledAxis(x),
+  y: settledAxis(y),
+  z: settledAxis(z),
+});
+
+/** A length freed of its last digits in the same way, mm. */
+export const settledLength = (mm: number): number => rounded(mm, 1e9);
+
+/** A place found by booleans of outlines, whose last digits are the grid's: to 1e-6 mm. */
+export const settledPlace = (mm: number): number => rounded(mm, 1e6);
+
+const settledAxis = ([x, y, z]: Vec3): Vec3 => [rounded(x, 1e12), rounded(y, 1e12), rounded(z, 1e12)];
+
+// never -0
+const rounded = (value: number, parts: number): number => Math.round(value * parts) / parts + 0;
+
 /** A frame turned half round about its x: same origin and x, y and z reversed. */
 export const turnedOver = (f: Frame): Frame => ({
   origin: f.origin,

@@ -11,6 +11,7 @@ import {
   pointIn,
   pointOut,
   scale,
+  settledPlace,
   subtract,
   type Vec2,
   type Vec3,
@@ -79,7 +80,7 @@ export function contacts(a: Standing, b: Standing): readonly Contact[] {
         const worse = (m: { gap: number; angle: number }) => Math.abs(m.gap) + 10 * m.angle;
         if (!miss || worse({ gap, angle }) < worse(miss)) miss = { gap, angle, faceA, faceB };
       } else {
-        for (const patch of pieces(shared)) {
+        for (const patch of pieces(shared).map(settledRegion)) {
           const touch = { plane: planeA, patch, faceA, faceB, areaMm2: regionArea(patch) };
           // an end that a bevel leaves as it is has two names
           if (touch.areaMm2 >= PATCH_MM2 && !found.some((other) => isSame(other, touch))) found.push(touch);
@@ -90,6 +91,10 @@ export function contacts(a: Standing, b: Standing): readonly Contact[] {
   if (found.length === 0) throw new JoinError('no-contact', missText(a, b, miss));
   return found.length === 1 ? found : found.toSorted(largerThenLeft);
 }
+
+/** The last digits of a corner change with where the rest of both outlines lies. */
+const settledRegion = (region: Region): Region =>
+  region.map((loop) => loop.map(([x, y]): Vec2 => [settledPlace(x), settledPlace(y)]));
 
 const isSame = (p: Contact, q: Contact): boolean =>
   Math.abs(p.areaMm2 - q.areaMm2) < PATCH_MM2 &&

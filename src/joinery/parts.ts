@@ -6,6 +6,7 @@ import {
   frame,
   frameIn,
   pointOut,
+  settled,
   turnedOver,
 } from '../frame/index.js';
 import { edgeInMortise } from './edge-clearance.js';
@@ -94,7 +95,7 @@ export function mortisesIn(laid: Laid, joint: Joint, which: 0 | 1): readonly Mor
     id: tenon.id,
     face: side.face.id,
     ...(leaning ? { faceNormal: directionIn(side.place, side.out.z) } : {}),
-    at: frameIn(side.place, which === 0 ? tenon.place : turnedOver(tenon.place)),
+    at: settled(frameIn(side.place, which === 0 ? tenon.place : turnedOver(tenon.place))),
     width: joint.cutter,
     length: laid.row.length,
     depth: laid.depths[which],

@@ -1,5 +1,5 @@
 import { type Mortise, mouthOf } from '../board/index.js';
-import { dot, frameIn, pointOut, type Vec3 } from '../frame/index.js';
+import { dot, type Frame, frameIn, pointOut, settled, settledLength, type Vec3 } from '../frame/index.js';
 import { FACET_IN_PLANE, SAME_POINT, UNSEEN } from '../tolerances.js';
 import type { Cavity } from './cavity.js';
 import { cutConvex, isConvex } from './convex.js';
@@ -87,15 +87,18 @@ export function clearancesByFacets(
   if (!cavity.alone) return undefined;
   const { clearances } = knownSolid(board.own);
   const { id: _, place: __, ...sizes } = tenon.tenon;
-  const place = frameNumbers(frameIn(board.place, tenon.tenon.place));
-  const key = JSON.stringify([mortiseKey(mortise), sizes, place, tenon.joint.a === board.id, bottom]);
-  if (!clearances.has(key)) clearances.set(key, measuredByFacets(board, mortise, cavity, tenon, bottom));
+  const place = settled(frameIn(board.place, tenon.tenon.place));
+  const left = settledLength(bottom);
+  const asked = [mortiseKey(mortise), sizes, frameNumbers(place), tenon.joint.a === board.id, left];
+  const key = JSON.stringify(asked);
+  if (!clearances.has(key)) clearances.set(key, measuredByFacets(board, mortise, place, cavity, tenon, left));
   return clearances.get(key);
 }
 
 function measuredByFacets(
   board: BoardSolid,
   mortise: Mortise,
+  place: Frame,
   cavity: Cavity,
   tenon: TenonSolid,
   bottom: number,
@@ -103,7 +106,6 @@ function measuredByFacets(
   if (!isConvex(tenon.own)) return undefined;
   const { whole, flanks, cheeks } = facettedTenon(tenon.own, endsLeftOut(tenon, bottom));
   if (cheeks.facets.length === 0) return undefined;
-  const place = frameIn(board.place, tenon.tenon.place);
   const { min, max } = facetsBox(flanks.facets);
   const inset = (max[2] - min[2]) / 16;
   const end = tenon.joint.a === board.id ? min[2] + inset : max[2] - inset;
