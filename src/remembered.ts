@@ -25,13 +25,3 @@ export function numberOf(thing: object): number {
   numbers.set(thing, last);
   return last;
 }
-
-const texts = remembered<{ readonly number: number }>(100);
-
-/** A number that stands for a long text, for keys of what is remembered. */
-export function textNumber(text: string): number {
-  return texts(text, () => {
-    last += 1;
-    return { number: last };
-  }).number;
-}

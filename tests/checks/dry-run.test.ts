@@ -346,6 +346,18 @@ test.each(FAULTS.map((fault) => [fault.what, fault] as const))('%s is found in t
   }
 });
 
+test('a depth block planed 0.1 mm too thin is found, though the set-up was tried with the right one before', () => {
+  const { bench, held } = onBench(stoolOf());
+  expect(dryRun(bench, held)).toEqual([]);
+  const aids = held.aids.map((aid) => {
+    const { blank } = aid.board;
+    if (!aid.board.id.startsWith('depth-block')) return aid;
+    return { ...aid, board: { ...aid.board, blank: { ...blank, thickness: blank.thickness - 0.1 } } };
+  });
+  const found = dryRun(bench, { ...held, aids });
+  expect(found.filter(({ code }) => code === 'cut-off-mortise')).toHaveLength(held.holdings.length);
+});
+
 test('for all sizes of stool and jig nothing of a set-up cuts into anything, and every cut is its mortise', () => {
   fc.assert(
     fc.property(

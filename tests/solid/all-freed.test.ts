@@ -14,6 +14,8 @@ interface Handle {
   isDeleted(): boolean;
 }
 
+const freed = (body: object): boolean => (body as Handle).isDeleted();
+
 /** Every body and cross-section the kernel handed out. */
 const handedOut = new Set<Handle>();
 /** The last function that handed one out, for the message. */
@@ -95,4 +97,30 @@ test.each<[what: string, design: Design]>([
   (await startKernel()).dispose();
   const left = [...handedOut].filter((one) => !one.isDeleted()).map((one) => by.get(one));
   expect(left).toEqual([]);
+});
+
+test('a board that stays as it is keeps its body for the next build, and one that does not is freed after it', async () => {
+  const bodies = async (height: number) => {
+    const kernel = await startKernel();
+    const { boards } = solidsOf(kernel, stool.build(readParameters(stool, { height }, 'mm')));
+    kernel.dispose();
+    return [boards.get('tread')!.own, boards.get('left-side')!.own] as const;
+  };
+  const [low, high] = [await bodies(230), await bodies(245)];
+  expect(high[0]).toBe(low[0]);
+  expect(high[1]).not.toBe(low[1]);
+  expect([low[0], low[1], high[1]].map(freed)).toEqual([false, true, false]);
+});
+
+test('a body two builds asked for lives until both have ended', async () => {
+  const [one, other] = [await startKernel(), await startKernel()];
+  const of = (kernel: typeof one) => kernel.shape('a cube', () => kernel.wasm.Manifold.cube([1, 1, 1]));
+  const cube = of(one);
+  expect(of(other)).toBe(cube);
+  one.dispose();
+  (await startKernel()).dispose();
+  expect(freed(cube)).toBe(false);
+  other.dispose();
+  (await startKernel()).dispose();
+  expect(freed(cube)).toBe(true);
 });

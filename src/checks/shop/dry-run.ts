@@ -2,7 +2,7 @@ import { type Mortise, mouthOf } from '../../board/index.js';
 import type { Vec3 } from '../../frame/index.js';
 import type { Region } from '../../profile/index.js';
 import { obround, regionOf, unite } from '../../profile/index.js';
-import { numberOf, remembered, textNumber } from '../../remembered.js';
+import { numberOf, remembered } from '../../remembered.js';
 import { baseOf, HOLD, type Holding, holdOver, plateOf } from '../../shop/index.js';
 import {
   type Body,
@@ -83,16 +83,17 @@ function tried(
 /** What a set-up was told depends on nothing but what is in its key: while one dimension is tried, most stay as they are. */
 const known = remembered<readonly Finding[]>(500);
 
-/** All that a set-up is tried with: the tools, every aid, the board, how it is held, and the air its mortise was found to have. */
+/** All that a set-up is tried with: the tools, its aids, the board, how it is held, and the air its mortise was found to have. */
 function toolsKey({ say, solids }: Bench, held: Held): (holding: Holding, mortise: MortiseMeasure) => string {
-  const aids = JSON.stringify(held.aids.map(({ board }) => board));
+  const aids = new Map(held.aids.map(({ board }) => [board.id, JSON.stringify(board)] as const));
   const boards = new Map(solids.design.boards.map(({ board }) => [board.id, JSON.stringify(board)] as const));
   const { design: drawn, ...jig } = held.jig;
-  const tools = [say.units, numberOf(drawn), JSON.stringify(jig), numberOf(held.shop), textNumber(aids)].join(
-    ' ',
-  );
+  const tools = [say.units, numberOf(drawn), JSON.stringify(jig), numberOf(held.shop)].join(' ');
+  // wherever a holding names an aid, the aid itself
+  const whole = (holding: Holding) =>
+    JSON.stringify(holding, (_, value: unknown) => (typeof value === 'string' && aids.get(value)) || value);
   return (holding, { cavity }) =>
-    [tools, numberOf(cavity.facets), boards.get(holding.board), JSON.stringify(holding)].join(' ');
+    [tools, numberOf(cavity.facets), boards.get(holding.board), whole(holding)].join(' ');
 }
 
 const keyOf = (board: string, mortise: Mortise): string => `${board} ${mortise.id}`;
