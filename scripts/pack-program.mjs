@@ -15,8 +15,8 @@ const WORKER = 'src/cli/judge-worker.ts';
 
 const layers = readdirSync('src')
   .map((name) => `src/${name}/index.ts`)
-  // the preview's script is packed by itself, for a browser
-  .filter((path) => existsSync(path) && !path.startsWith('src/viewer/'));
+  // scripts of pages are packed by themselves, for a browser
+  .filter((path) => existsSync(path) && !/^src\/(viewer|living)\//.test(path));
 const models = readdirSync('models')
   .filter((name) => name.endsWith('.ts'))
   .map((name) => `models/${name}`);

@@ -32,6 +32,8 @@ const ORDER: readonly (readonly string[])[] = [
   // the preview page's script: knows only the data the page holds
   ['viewer'],
   ['files'],
+  // the living plan's scripts, in a page and in its worker
+  ['living'],
   // disk, process and the loading of code
   ['node'],
   ['cli'],

@@ -1,17 +1,9 @@
 import { dirname, join } from 'node:path';
 import type { Design } from '../assembly/index.js';
 import type { Units } from '../length/index.js';
-import { type Model, optionName } from '../model/index.js';
+import type { Model } from '../model/index.js';
 import { loadModel, OWN_MODELS, readYaml } from '../node/index.js';
-import {
-  builtInShop,
-  jigOfShop,
-  jigParameters,
-  readShop,
-  type Shop,
-  shopUnits,
-  withMadeJig,
-} from '../shop/index.js';
+import { builtInShop, readShop, type Shop, shopUnits, withJig, withMadeJig } from '../shop/index.js';
 import type { Surroundings } from './surroundings.js';
 
 /** What is at hand: the shop, and its jig as a design. */
@@ -59,16 +51,7 @@ export async function atHand(
   // the jig is the program's own, whatever folder the models of a run are in
   const [given, model] = await Promise.all([givenShop(path, units, around), loadModel(JIG, OWN_MODELS)]);
   const shop = await withJigMade(given.shop, given.units, model, path, around);
-  const own = asked.model === model ? jigParameters(shop, model, given.units) : {};
-  const names = new Set(Object.keys(asked.given).map(optionName));
-  return {
-    shop,
-    jig: jigOfShop(shop, model, given.units),
-    given: {
-      ...Object.fromEntries(Object.entries(own).filter(([name]) => !names.has(optionName(name)))),
-      ...asked.given,
-    },
-  };
+  return { shop, ...withJig(shop, given.units, model, asked) };
 }
 
 /** A summary is named from the folder of the shop file. */

@@ -2,10 +2,19 @@
 // they are needed.
 
 export { LIST, type OutputFile, requireDistinct, requireSafePath, sha256 } from './folder/index.js';
-export { designFiles, FILE_KINDS, fileKinds, requirePlanOptions, summaryText } from './jobs/index.js';
+export {
+  designFiles,
+  FILE_KINDS,
+  type FileKind,
+  fileKinds,
+  onePlan,
+  requirePlanOptions,
+  summaryText,
+} from './jobs/index.js';
 export {
   type DesignRequest,
   type DesignResult,
+  type LivingScripts,
   type Made,
   type PictureMaker,
   type PlanFonts,
@@ -15,6 +24,19 @@ export {
   startDesign,
   withMade,
 } from './made/index.js';
+export {
+  type LivingData,
+  type LivingDesign,
+  type LivingState,
+  livingPage,
+  panelHtml,
+  type SizeRow,
+  shownAtOnce,
+  sizeForm,
+  stillOf,
+  type ToldPiece,
+  toldOnPage,
+} from './page/index.js';
 export { type MarksPaper, markdown, marksSvg, rangeFiles } from './papers/index.js';
 export { numberedPicture } from './pictures/numbered-picture.js';
 export {

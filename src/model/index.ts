@@ -13,6 +13,7 @@ export { didYouMean, nearest } from './nearest.js';
 export { angle, count, length, mass } from './number-kinds.js';
 export { optionName } from './option-name.js';
 export { type Kind, type ParameterMeta, parameterMeta } from './parameter.js';
+export { plainYaml } from './plain-yaml.js';
 export { readParameters } from './read-parameters.js';
 export { printValue } from './read-value.js';
 export { choice, flag, lengthList, text } from './word-kinds.js';

@@ -7,6 +7,9 @@ import { packageFolder } from './package-folder.js';
 /** Where the build leaves the preview page's script, from the package's own folder. */
 const VIEWER = 'dist/viewer.js';
 
+/** The script of a living plan, and the engine that works in it. */
+const LIVING = { page: 'dist/living.js', engine: 'dist/living-engine.txt' };
+
 const FONT = '@fontsource/dejavu-sans/files/dejavu-sans-latin';
 
 const require = createRequire(import.meta.url);
@@ -30,15 +33,19 @@ export const SUPPLIES: Supplies = {
     ]);
     return { wasm, font };
   },
-  viewerScript,
+  viewerScript: () => built(VIEWER),
+  livingScripts: async () => {
+    const [page, engine] = await Promise.all([built(LIVING.page), built(LIVING.engine)]);
+    return { page, engine };
+  },
 };
 
 /** @throws Error when the script was not built: a fault of the installation */
-async function viewerScript(): Promise<string> {
-  const path = fileURLToPath(new URL(VIEWER, packageFolder()));
+async function built(file: string): Promise<string> {
+  const path = fileURLToPath(new URL(file, packageFolder()));
   try {
     return await readFile(path, 'utf8');
   } catch (cause) {
-    throw new Error(`the preview page needs ${path}, which cannot be read: run 'npm run build'`, { cause });
+    throw new Error(`a page needs ${path}, which cannot be read: run 'npm run build'`, { cause });
   }
 }

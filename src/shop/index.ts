@@ -29,6 +29,7 @@ export {
   toldBy,
   toolsOf,
   type Verdict,
+  withJig,
   withMadeJig,
 } from './at-hand/index.js';
 export {

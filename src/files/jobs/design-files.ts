@@ -1,3 +1,4 @@
+import type { Paper } from '../../drawing/index.js';
 import type { OutputFile } from '../folder/index.js';
 import { type DesignRequest, type Made, STEPS, type Supplies } from '../made/index.js';
 import type { FileKind } from './file-kinds.js';
@@ -27,6 +28,16 @@ export async function designFiles(
     files.push(...(await write(made, supplies)));
   }
   return { files, heldBack };
+}
+
+/** The plan on one paper, as `designFiles` makes it. */
+export async function onePlan(made: Made, paper: Paper, { planFonts }: Supplies): Promise<OutputFile> {
+  const [{ planOf }, { planPdf }, fonts] = await Promise.all([
+    import('../plan/plan-files.js'),
+    import('../plan/plan-pdf.js'),
+    planFonts(),
+  ]);
+  return planPdf(planOf(made), paper, fonts);
 }
 
 /**

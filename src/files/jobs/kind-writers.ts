@@ -87,4 +87,15 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
       return [pageFile(made, script)];
     },
   },
+  living: {
+    cutting: [],
+    write: async (made, { viewerScript, livingScripts }) => {
+      const [{ livingFile }, viewer, scripts] = await Promise.all([
+        import('../page/living-file.js'),
+        viewerScript(),
+        livingScripts(),
+      ]);
+      return [livingFile(made, viewer, scripts)];
+    },
+  },
 };

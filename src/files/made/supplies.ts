@@ -10,10 +10,19 @@ export interface PictureMaker {
   readonly font: Uint8Array;
 }
 
+/** What makes a living plan of a preview, packed. */
+export interface LivingScripts {
+  /** The page's script. */
+  readonly page: string;
+  /** The worker's script, the kernel and the fonts of the plan: a ZIP in base64. */
+  readonly engine: string;
+}
+
 /** What writers need beside the program's own code; each is fetched when a writer first asks for it. */
 export interface Supplies {
   readonly planFonts: () => Promise<PlanFonts>;
   readonly pictureMaker: () => Promise<PictureMaker>;
   /** The preview page's script, packed. */
   readonly viewerScript: () => Promise<string>;
+  readonly livingScripts: () => Promise<LivingScripts>;
 }

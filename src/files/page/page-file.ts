@@ -1,6 +1,7 @@
 import { isometricView, seenParts } from '../../drawing/index.js';
 import { rangePaper } from '../../range/index.js';
 import { bearingPaper, glueUpPaper, orderPaper, setupPaper } from '../../shop/index.js';
+import type { PreviewData } from '../../viewer/index.js';
 import type { OutputFile } from '../folder/index.js';
 import type { Made } from '../made/index.js';
 import { viewSvg } from '../svg/index.js';
@@ -13,9 +14,19 @@ import { type PagePaper, previewPage } from './preview-page.js';
  * @param viewer the packed script of `src/viewer`
  */
 export function pageFile(made: Made, viewer: string): OutputFile {
+  const { data, papers } = toldOnPage(made);
+  const page = previewPage(data, viewer, stillOf(made), papers);
+  return { path: 'preview.html', bytes: new TextEncoder().encode(page) };
+}
+
+/** What a page shows and tells of a design. */
+export interface ToldOnPage {
+  readonly data: PreviewData;
+  readonly papers: readonly PagePaper[];
+}
+
+export function toldOnPage(made: Made): ToldOnPage {
   const { solids, bench, findings, revision } = made;
-  // the edges drawn in the still picture are those of the solids on the page
-  const parts = seenParts(solids);
   const data = previewData({
     solids,
     tenons: bench.tenons,
@@ -24,12 +35,31 @@ export function pageFile(made: Made, viewer: string): OutputFile {
     revision,
     strength: made.papers.strength,
     say: made.say,
-    edges: new Map(parts.map(({ id, solid }) => [id, solid])),
+    // the edges drawn in the still picture are those of the solids on the page
+    edges: new Map(seenParts(solids).map(({ id, solid }) => [id, solid])),
   });
-  const still = viewSvg(isometricView(solids), `${solids.design.title}, seen from a corner`);
-  const page = previewPage(data, viewer, still, papersOf(made));
-  return { path: 'preview.html', bytes: new TextEncoder().encode(page) };
+  return { data, papers: papersOf(made) };
 }
+
+/** What is shown of solids before anything was measured on them: pieces alone, drawn apart as the exploded view has it. */
+export const shownAtOnce = ({
+  solids,
+  revision,
+  say,
+}: Pick<Made, 'solids' | 'revision' | 'say'>): PreviewData =>
+  previewData({
+    solids,
+    tenons: [],
+    findings: [],
+    glueUp: { seatings: [], steps: [], stages: [], conflicts: [], fixings: [], loose: [] },
+    revision,
+    strength: undefined,
+    say,
+  });
+
+/** The picture for who has no script, or no WebGL. */
+export const stillOf = ({ solids }: Pick<Made, 'solids'>): string =>
+  viewSvg(isometricView(solids), `${solids.design.title}, seen from a corner`);
 
 /** How far its dimensions may be changed, where it was found out. */
 function rangesOf({ request, say }: Made): readonly PagePaper[] {

@@ -57,6 +57,7 @@ export function pieceFrom(text: string, file: string, taken: readonly string[] =
   return {
     ...model,
     told: text,
+    toldIn: file,
     saidBack(values, tools, say) {
       const { names, given, design } = built(values, tools);
       const { standing } = standPiece(tree, given, new Problems(file, text));

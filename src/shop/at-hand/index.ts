@@ -20,3 +20,4 @@ export type {
 export { shopExample } from './shop-example.js';
 export { toolsOf } from './tools-of.js';
 export { baseOf, guidedEdge, plateOf, standingBase, stopDistance, type Travelling } from './travelling.js';
+export { withJig } from './with-jig.js';

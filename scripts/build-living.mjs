@@ -1,0 +1,80 @@
+// Packs the living plan: the page's script, and beside it the whole program for its worker with the kernel and the fonts of the plan,
+// as a ZIP in base64 that the page holds as text.
+import { readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import process from 'node:process';
+import { build } from 'esbuild';
+import { zipSync } from 'fflate';
+import { smallFont } from './small-font.mjs';
+
+const require = createRequire(import.meta.url);
+const installed = (path) => new Uint8Array(readFileSync(require.resolve(path)));
+
+const classic = {
+  bundle: true,
+  format: 'iife',
+  platform: 'browser',
+  target: 'es2022',
+  minify: true,
+  legalComments: 'eof',
+  logLevel: 'warning',
+  write: false,
+};
+
+/** Fonts are read as they are: what unpacks the closer packing of the web stays out. */
+const withoutBrotli = {
+  name: 'without brotli',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]brotli[\\/]decompress\.js$/ }, () => ({
+      contents: 'module.exports = undefined;',
+    }));
+  },
+};
+
+const models = readdirSync('models')
+  .filter((name) => name.endsWith('.ts'))
+  .map((name) => name.replace(/\.ts$/, ''));
+
+const [page, worker] = await Promise.all([
+  build({ ...classic, entryPoints: ['src/living/living-page.ts'] }),
+  build({
+    ...classic,
+    stdin: {
+      contents: `${models.map((name) => `import ${name} from './models/${name}.js';`).join('\n')}
+import { config } from 'zod';
+import { serve } from './src/living/index.js';
+// the page forbids making code from text
+config({ jitless: true });
+serve([${models.join(', ')}], self);`,
+      resolveDir: '.',
+      loader: 'ts',
+    },
+    // two libraries ask for these when they find themselves in Node, and only then
+    external: ['node:fs', 'node:module', 'node:path'],
+    plugins: [withoutBrotli],
+    // the kernel reckons where its file would lie, and is handed its bytes
+    define: { 'import.meta.url': '"file:///"' },
+  }),
+]);
+
+const font = (weight) =>
+  smallFont(installed(`@fontsource/dejavu-sans/files/dejavu-sans-latin-${weight}-normal.woff`));
+const parts = {
+  'worker.js': worker.outputFiles[0].contents,
+  'manifold.wasm': installed('manifold-3d/manifold.wasm'),
+  'plain.woff': font(400),
+  'bold.woff': font(700),
+};
+const zip = zipSync(parts, { level: 9, mtime: '1980-01-01T00:00:00' });
+
+// whole or not at all: another process may be reading the one before
+const write = (file, contents) => {
+  const own = `${file}.${process.pid}`;
+  writeFileSync(own, contents);
+  renameSync(own, file);
+};
+write('dist/living.js', page.outputFiles[0].contents);
+write('dist/living-engine.txt', Buffer.from(zip).toString('base64'));
+if (process.argv.includes('--sizes'))
+  for (const [name, bytes] of Object.entries(parts))
+    process.stdout.write(`${name} ${bytes.length} packed ${zipSync({ a: [bytes, { level: 9 }] }).length}\n`);

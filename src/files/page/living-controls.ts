@@ -1,0 +1,26 @@
+/** The controls of a living plan; its script fills and shows them. */
+export const LIVING_CONTROLS = `<div id="living-controls" hidden>
+<p id="standing" data-level="waiting"><strong id="verdict-now" role="status" aria-live="polite">Starting…</strong></p>
+<button type="button" id="cure" hidden>Look for one size that ends the errors</button>
+<div id="refusal" class="refusal" role="alert" hidden></div>
+<div id="link-refusal" class="refusal" role="alert" hidden></div>
+<div id="choose" hidden><label>piece<select id="piece"></select></label></div>
+<details id="write" class="paper" hidden><summary>The piece in its own words</summary>
+<p class="soft">Change the text, and the picture follows. What is wrong is told at its line.</p>
+<div class="editor"><pre id="lines" aria-hidden="true"></pre><textarea id="text" aria-label="The file of the piece" spellcheck="false" wrap="off" rows="18"></textarea></div>
+<div class="bar"><button type="button" id="save-text">Save this text</button><button type="button" id="text-back">Back to the text as it came</button></div>
+</details>
+<h2>Sizes</h2>
+<div class="bar"><button type="button" id="undo" disabled>Undo</button><button type="button" id="redo" disabled>Redo</button><button type="button" id="reset" disabled>As published</button><label class="units">units<select id="units"><option value="mm">mm</option><option value="in">inches</option></select></label></div>
+<p class="soft" id="ranges-note"></p>
+<form id="sizes-form" autocomplete="off"></form>
+<details id="changed" class="paper"><summary>What changed</summary><div id="changes"><p>Nothing: it is as it was published.</p></div></details>
+<h2>Save</h2>
+<p class="soft" id="save-note"></p>
+<div class="bar"><button type="button" data-save="A4">Plan on A4</button><button type="button" data-save="Letter">Plan on Letter</button><button type="button" data-save="all">Everything as ZIP</button><button type="button" data-save="list">One file at a time</button></div>
+<label class="tick" id="force-tick" hidden><input id="force" type="checkbox">save what wood is cut from although a check failed; each file says so</label>
+<ul id="single-files" class="plain"></ul>
+<div class="bar"><button type="button" id="copy-link">Link to these sizes</button><button type="button" id="save-yaml">Sizes for the command line</button></div>
+<label id="link-label" hidden>link<input id="link" type="text" readonly></label>
+<details id="shop-told" class="paper"><summary>Your shop</summary><div id="shop-form"></div></details>
+</div>`;

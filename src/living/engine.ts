@@ -1,0 +1,97 @@
+import { unzipSync } from 'fflate';
+import type { LivingData, LivingState } from '../files/index.js';
+import type { Answer, Asked, Outfit, Wanted } from './messages.js';
+
+/** The program at work beside the page. Each question has a number, which its answers carry. */
+export interface Engine {
+  readonly show: (state: LivingState) => number;
+  readonly save: (state: LivingState, wanted: Wanted, force: boolean) => number;
+  readonly cure: (state: LivingState) => number;
+}
+
+export interface Listener {
+  readonly hear: (answer: Answer) => void;
+  /** A question took longer than the page has patience for; the program was started anew. */
+  readonly stopped: (asked: Asked) => void;
+}
+
+/** What is worked out in one go may take longer than a stage of what is shown. */
+const WHOLE = 4;
+
+/**
+ * Starts the program in a worker made of the page's own bytes.
+ *
+ * @param packed the ZIP in base64 that the build made
+ * @param viewer the preview page's script
+ */
+export function startEngine(
+  packed: string,
+  viewer: string,
+  { version, designs, start, patience }: LivingData,
+  flat: boolean,
+  { hear, stopped }: Listener,
+): Engine {
+  const parts = unzipSync(Uint8Array.from(atob(packed.trim()), (letter) => letter.charCodeAt(0)));
+  const part = (name: string): Uint8Array<ArrayBuffer> => new Uint8Array(parts[name]!);
+  const script = URL.createObjectURL(new Blob([part('worker.js')], { type: 'text/javascript' }));
+  const outfit: Outfit = {
+    kind: 'outfit',
+    version,
+    designs,
+    start,
+    kernel: part('manifold.wasm').buffer,
+    plain: part('plain.woff'),
+    bold: part('bold.woff'),
+    viewer,
+  };
+  const open = new Map<number, Asked>();
+  let number = 0;
+  let worker = begin();
+  let timer = 0;
+
+  function begin(): Worker {
+    const one = new Worker(script);
+    one.onmessage = ({ data }: MessageEvent<Answer>) => {
+      if (LAST.has(data.kind)) open.delete(data.number);
+      watch();
+      hear(data);
+    };
+    one.onerror = ({ message }) => hear({ kind: 'fault', number, text: message });
+    one.postMessage(outfit);
+    return one;
+  }
+  /** The clock starts anew with every answer: what goes on is left alone. */
+  function watch(): void {
+    clearTimeout(timer);
+    const [first] = open.values();
+    if (!first) return;
+    timer = window.setTimeout(
+      () => {
+        worker.terminate();
+        const left = [...open.values()];
+        open.clear();
+        worker = begin();
+        for (const asked of left) stopped(asked);
+      },
+      first.kind === 'show' ? patience : WHOLE * patience,
+    );
+  }
+  const ask = (question: (number: number) => Asked): number => {
+    number += 1;
+    const asked = question(number);
+    // of states only the latest is answered to the end
+    if (asked.kind === 'show') for (const [id, { kind }] of open) if (kind === 'show') open.delete(id);
+    open.set(number, asked);
+    worker.postMessage(asked);
+    watch();
+    return number;
+  };
+  return {
+    show: (state) => ask((n) => ({ kind: 'show', number: n, state, flat })),
+    save: (state, wanted, force) => ask((n) => ({ kind: 'save', number: n, state, wanted, force })),
+    cure: (state) => ask((n) => ({ kind: 'cure', number: n, state })),
+  };
+}
+
+/** The last answer to each kind of question. */
+const LAST: ReadonlySet<Answer['kind']> = new Set(['settled', 'refused', 'fault', 'saved', 'cured']);

@@ -1,0 +1,234 @@
+import { TenonwrightError } from '../errors.js';
+import type { LivingData, LivingState } from '../files/index.js';
+import { type Looker, onPage, type PreviewData } from '../viewer/index.js';
+import { handOver } from './elements.js';
+import { type Engine, startEngine } from './engine.js';
+import { linkOf, stateOfLink } from './link.js';
+import type { Answer, Asked } from './messages.js';
+import { wireSaving } from './saving.js';
+import { sizeControls } from './size-controls.js';
+import { sizesYaml, yamlName } from './sizes-yaml.js';
+import { sameState, storyOf } from './story.js';
+import { tellParts } from './told-parts.js';
+import { verdictShown } from './verdict-shown.js';
+
+/** The preview's own script, which runs before this one. */
+declare const viewer: { readonly looker: Looker };
+
+/** What the colours below a slider mean. */
+const RED = 'Red: the sizes alone already say no there, while the others stay; point at a size to read why.';
+const PROVED = `Green below a slider: proved sound in full, one size at a time while the others are as planned. ${RED} Each size you choose is checked in full.`;
+const NOT_PROVED = `No range was proved for this design: sliders go to the limits of each size. ${RED} Each size you choose is checked in full.`;
+
+function start(): void {
+  const { looker } = viewer;
+  const living = JSON.parse(onPage('living').textContent ?? '') as LivingData;
+  const names = living.designs.map(({ name }) => name);
+  const story = storyOf(living.start);
+  const verdict = verdictShown();
+  let engine: Engine | undefined;
+  let asked = 0;
+  let cured = 0;
+
+  const designOf = ({ design }: LivingState) => living.designs.find(({ name }) => name === design);
+  /** How the design shown was published. */
+  const published = (): LivingState => {
+    const { design } = story.now();
+    const { units } = living.start;
+    return design === living.start.design ? living.start : { design, given: {}, units };
+  };
+  const show = (): void => {
+    verdict.wait();
+    onPage<HTMLButtonElement>('undo').disabled = !story.canUndo();
+    onPage<HTMLButtonElement>('redo').disabled = !story.canRedo();
+    onPage<HTMLButtonElement>('reset').disabled = sameState(story.now(), published());
+    onPage<HTMLSelectElement>('units').value = story.now().units;
+    for (const id of ['link-label', 'link-refusal', 'cure']) onPage(id).hidden = true;
+    if (engine) asked = engine.show(story.now());
+  };
+  const given = (option: string, text: string | undefined): LivingState => {
+    const { [option]: _, ...others } = story.now().given;
+    return { ...story.now(), given: text === undefined ? others : { ...others, [option]: text } };
+  };
+  const sizes = sizeControls(onPage('sizes-form'), {
+    touch: (option, text) => {
+      story.touch(given(option, text));
+      show();
+    },
+    give: (option, text) => {
+      story.step(given(option, text));
+      show();
+    },
+  });
+  const tellSizes = (form: LivingData['form']): void => {
+    const design = designOf(story.now());
+    sizes.show(form, story.now().units, design);
+    onPage('ranges-note').textContent = design?.ranges ? PROVED : NOT_PROVED;
+  };
+  tellSizes(living.form);
+
+  const refuse = (text: string | undefined): void => {
+    const refused = text !== undefined;
+    document.documentElement.toggleAttribute('data-ghost', refused);
+    onPage('refusal').hidden = !refused;
+    onPage('refusal').textContent = text ?? '';
+    sizes.refuse(text);
+    if (refused) verdict.refuse();
+    saving.allow(!refused);
+  };
+  const saving = wireSaving(
+    () => story.now(),
+    (wanted, force) => engine!.save(story.now(), wanted, force),
+  );
+
+  const tell = ({ data, panel }: { readonly data: PreviewData; readonly panel: string }): void => {
+    looker.show(data);
+    tellParts(panel);
+  };
+  const hear = (answer: Answer): void => {
+    if (saving.hear(answer)) return;
+    if (answer.kind === 'cured' && answer.number === cured) {
+      tell(answer);
+      onPage('cure').hidden = true;
+      verdict.found();
+    }
+    // a picture is shown however old: the next one is on its way
+    if (answer.kind === 'picture') showPicture(looker, answer.data, answer.still);
+    if (answer.number !== asked) return;
+    switch (answer.kind) {
+      case 'form':
+        refuse(undefined);
+        tellSizes(answer.form);
+        break;
+      case 'refused':
+        refuse(answer.text);
+        break;
+      case 'glance':
+        verdict.glance(answer.errors);
+        break;
+      case 'verdict':
+        verdict.show(answer);
+        saving.failed(answer.errors > 0);
+        onPage('cure').hidden = answer.errors === 0;
+        break;
+      case 'told':
+        tell(answer);
+        break;
+      case 'changed':
+        tellChanges(answer.lines);
+        break;
+      case 'red':
+        sizes.redden(answer.option, answer.spans);
+        break;
+      case 'settled':
+        document.documentElement.dataset.settled = String(answer.number);
+        break;
+      case 'fault':
+        refuse(
+          `This is a fault of the program, not of your sizes; please report it with these lines:\n${answer.text}`,
+        );
+        break;
+      default:
+    }
+  };
+  const stopped = (was: Asked): void => {
+    const seconds = living.patience / 1000;
+    if (saving.stopped(was)) return;
+    if (was.number === cured) verdict.found();
+    if (was.number === asked)
+      refuse(
+        `These sizes took longer than ${seconds} s to work out and were stopped. Go back a step, or change them.`,
+      );
+  };
+
+  const go = (to: () => boolean) => (): void => {
+    if (to()) show();
+  };
+  onPage('undo').addEventListener('click', go(story.undo));
+  onPage('redo').addEventListener('click', go(story.redo));
+  onPage('reset').addEventListener('click', () => {
+    story.step(published());
+    show();
+  });
+  onPage('units').addEventListener('change', () => {
+    story.step({ ...story.now(), units: onPage<HTMLSelectElement>('units').value as LivingState['units'] });
+    show();
+  });
+  onPage('copy-link').addEventListener('click', () => {
+    const link = onPage<HTMLInputElement>('link');
+    link.value = `${window.location.href.split('#')[0]}#${linkOf(story.now())}`;
+    onPage('link-label').hidden = false;
+    link.select();
+    // not every browser lets a page from a disk do it: the link stands there to be copied
+    navigator.clipboard?.writeText(link.value).catch(() => {});
+  });
+  onPage('save-yaml').addEventListener('click', () =>
+    handOver(yamlName(story.now().design), sizesYaml(story.now()), 'text/yaml'),
+  );
+  onPage('cure').addEventListener('click', () => {
+    verdict.look();
+    cured = engine!.cure(story.now());
+  });
+  /** Goes where the address says; what is wrong with it, in words. */
+  const follow = (): string => {
+    if (window.location.hash.length < 2) return '';
+    try {
+      const linked = stateOfLink(window.location.hash, names);
+      const { shop } = story.now();
+      story.step({ ...linked, ...(shop && { shop }) });
+      return '';
+    } catch (error) {
+      if (!(error instanceof TenonwrightError)) throw error;
+      return error.message;
+    }
+  };
+  /** The picture is not that of the link: only the link is told to be amiss. */
+  const tellAmiss = (words: string): void => {
+    onPage('link-refusal').hidden = words === '';
+    onPage('link-refusal').textContent = words;
+  };
+  window.addEventListener('hashchange', () => {
+    const amiss = follow();
+    if (amiss === '') show();
+    tellAmiss(amiss);
+  });
+  const amiss = follow();
+  onPage('living-controls').hidden = false;
+  engine = startEngine(
+    onPage('engine').textContent ?? '',
+    onPage('viewer').textContent ?? '',
+    living,
+    looker.stage === undefined,
+    { hear, stopped },
+  );
+  show();
+  tellAmiss(amiss);
+  document.documentElement.dataset.living = 'yes';
+}
+
+/** Pieces alone are new: what was told of the last state stays until it is told anew. */
+function showPicture(looker: Looker, data: PreviewData, still: string | undefined): void {
+  const { data: last } = looker;
+  if (still !== undefined) onPage('still').innerHTML = still;
+  const apart = new Map(last.pieces.map((piece) => [piece.id, piece.apart]));
+  const { first, steps, joints, findings } = last;
+  looker.show({
+    ...data,
+    first,
+    steps,
+    joints,
+    findings,
+    pieces: data.pieces.map((piece) => ({ ...piece, apart: apart.get(piece.id) ?? piece.apart })),
+  });
+}
+
+function tellChanges(lines: readonly string[]): void {
+  const list = document.createElement('ul');
+  list.className = 'plain';
+  for (const line of lines) list.appendChild(document.createElement('li')).textContent = line;
+  const none = document.createElement('p');
+  none.textContent = 'Nothing: it is as it was published.';
+  onPage('changes').replaceChildren(lines.length > 0 ? list : none);
+}
+
+start();

@@ -1,0 +1,284 @@
+// The living plan in a real browser: from a file, alone, with the whole program in it.
+
+import { readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { unzipSync } from 'fflate';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { PAGE_KINDS } from '../../src/living/index.js';
+import { browser, type Opened } from './browser.js';
+import { CASES, type Case, workshop } from './designs.js';
+import { CHROMIUM, testWith } from './programs.js';
+
+const made = workshop();
+const open = browser();
+
+const FRAME = CASES.find(({ called }) => called === 'frame')!;
+
+/** Without a graphics card every pixel costs time. */
+const SMALL = { width: 800, height: 420 };
+
+interface OpenedPlan extends Opened {
+  readonly file: string;
+}
+
+/** @param change what the file holds, before it is opened */
+async function opened(
+  {
+    fragment = '',
+    change = (html: string) => html,
+    ...how
+  }: Parameters<typeof open>[1] & {
+    readonly fragment?: string;
+    readonly change?: (html: string) => string;
+  } = {},
+  of: Case = FRAME,
+): Promise<OpenedPlan> {
+  const { folder } = await made(of, { only: ['living'] });
+  const whole = path.join(folder, 'living-plan.html');
+  const html = readFileSync(whole, 'utf8');
+  const file = change(html) === html ? whole : path.join(folder, `changed-${change.name}.html`);
+  if (file !== whole) writeFileSync(file, change(html));
+  const all = await open(`${file}${fragment}`, { viewport: SMALL, acceptDownloads: true, ...how });
+  await all.page.waitForSelector('html[data-living]', { state: 'attached' });
+  return { ...all, file };
+}
+
+const verdict = (page: Page) => page.locator('#verdict-now').textContent();
+
+/** The full verdict on what is shown now, in words. */
+async function judged(page: Page): Promise<string | null> {
+  await page.waitForFunction(() => {
+    const { textContent } = document.getElementById('verdict-now')!;
+    return /^(Sound|Not sound:|Not to be made)/.test(textContent ?? '');
+  });
+  return verdict(page);
+}
+
+async function type(page: Page, option: string, text: string): Promise<void> {
+  await page.fill(`#size-${option}`, text);
+  await page.press(`#size-${option}`, 'Enter');
+}
+
+const drag = (page: Page, option: string, to: readonly number[], letGo = true): Promise<void> =>
+  page.$eval(
+    `#slide-${option}`,
+    (slider, { to, letGo }) => {
+      for (const value of to) {
+        (slider as HTMLInputElement).value = String(value);
+        slider.dispatchEvent(new Event('input'));
+      }
+      if (letGo) slider.dispatchEvent(new Event('change'));
+    },
+    { to, letGo },
+  );
+
+const eye = (page: Page) => page.getAttribute('#view', 'data-eye');
+
+async function saved(page: Page, button: string): Promise<Uint8Array> {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click(button)]);
+  return new Uint8Array(readFileSync(await download.path()));
+}
+
+testWith(
+  CHROMIUM,
+  'sizes change the piece, its verdict and what is told; the eye stays where it is',
+  async () => {
+    const { page, requests, complaints, file } = await opened();
+    expect(readFileSync(file).length).toBeLessThan(2_500_000);
+    expect(await judged(page)).toMatch(/^Sound/);
+    await page.click('button[data-view=right]');
+    const before = await eye(page);
+    // every picture on the way may be dropped but the last
+    await drag(page, 'length', [650, 700, 731.5]);
+    expect(await page.inputValue('#size-length')).toBe('731.5 mm');
+    expect(await judged(page)).toMatch(/^Sound/);
+    await page.waitForFunction(() =>
+      /731\.5 mm/.test(document.querySelector('[data-part=sizes]')!.textContent!),
+    );
+    expect(await eye(page)).toBe(before);
+    await page.waitForFunction(() =>
+      /parameter length: 600 mm -> 731.5 mm/.test(document.getElementById('changes')!.textContent!),
+    );
+    expect(await page.textContent('[data-part=boards]')).toContain('731.5 mm');
+    // in inches, in any words of the trade
+    await page.selectOption('#units', 'in');
+    await type(page, 'length', '2\' 6-1/2"');
+    await page.waitForFunction(
+      () => (document.getElementById('size-length') as HTMLInputElement).value === '30-1/2"',
+    );
+    await page.click('#undo');
+    await page.click('#undo');
+    await page.waitForFunction(
+      () => (document.getElementById('size-length') as HTMLInputElement).value === '731.5 mm',
+    );
+    await page.click('#undo');
+    expect(await page.isDisabled('#undo')).toBe(true);
+    await page.click('#redo');
+    await page.click('#reset');
+    await page.waitForFunction(
+      () => (document.getElementById('size-length') as HTMLInputElement).value === '600 mm',
+    );
+    expect(await judged(page)).toMatch(/^Sound/);
+    // the page itself, and its worker made of its own bytes
+    expect(requests.filter((one) => !one.startsWith('blob:'))).toEqual([`file://${file}`]);
+    expect(complaints).toEqual([]);
+  },
+);
+
+testWith(
+  CHROMIUM,
+  'a size that is refused leaves the last picture as a ghost, says why beside it, and undo brings it back',
+  async () => {
+    const { page } = await opened();
+    await judged(page);
+    await type(page, 'length', '9 m');
+    await page.waitForSelector('html[data-ghost]', { state: 'attached' });
+    expect(await page.textContent('[data-option=length] .why')).toBe(
+      'length is 9000 mm; it must be 200 mm to 2400 mm: give less',
+    );
+    expect(await page.getAttribute('#size-length', 'aria-invalid')).toBe('true');
+    expect(await verdict(page)).toBe('Not to be made like this');
+    expect(await page.isDisabled('[data-save=all]')).toBe(true);
+    expect(Number(await page.getAttribute('#view', 'data-triangles'))).toBeGreaterThan(100);
+    await page.click('#undo');
+    expect(await judged(page)).toMatch(/^Sound/);
+    expect(await page.locator('html[data-ghost]').count()).toBe(0);
+    // a check that fails is told, and what wood is cut from is held back until it is asked for all the same
+    await type(page, 'thickness', '15');
+    await type(page, 'cutter', '12');
+    expect(await judged(page)).toBe('Not sound: 8 errors, 4 warnings and 4 notes. Do not cut.');
+    await page.click('[data-save=A4]');
+    await page.waitForFunction(() =>
+      /held back: plan.a4.pdf/.test(document.getElementById('save-note')!.textContent!),
+    );
+    await page.check('#force');
+    expect((await saved(page, '[data-save=A4]')).length).toBeGreaterThan(20_000);
+    await page.click('#cure');
+    await page.waitForFunction(() =>
+      /--thickness 18mm/.test(document.getElementById('findings')!.textContent!),
+    );
+  },
+);
+
+testWith(CHROMIUM, 'the files saved from the page are those of the command line, to the byte', async () => {
+  const { page } = await opened();
+  await type(page, 'rail-width', '2-3/4 in');
+  await judged(page);
+  const { files, folder } = await made(
+    { ...FRAME, called: 'frame with other rails', values: { railWidth: '2-3/4 in' } },
+    { only: PAGE_KINDS },
+  );
+  const onDisk = files.map(({ path: file }) => path.relative(folder, file));
+  const zip = unzipSync(await saved(page, '[data-save=all]'));
+  expect(Object.keys(zip).toSorted()).toEqual(onDisk.map((file) => `frame/${file}`).toSorted());
+  expect(onDisk.length).toBeGreaterThan(15);
+  for (const file of onDisk)
+    expect(Buffer.from(zip[`frame/${file}`]!).equals(readFileSync(path.join(folder, file))), file).toBe(true);
+  for (const paper of ['A4', 'Letter'])
+    expect(
+      Buffer.from(await saved(page, `[data-save=${paper}]`)).equals(
+        readFileSync(path.join(folder, `plan.${paper.toLowerCase()}.pdf`)),
+      ),
+    ).toBe(true);
+  await page.click('[data-save=list]');
+  await page.waitForSelector('#single-files button');
+  expect(await page.locator('#single-files button').allTextContents()).toEqual(
+    expect.arrayContaining(['summary.json', 'plan.a4.pdf']),
+  );
+  const yaml = new TextDecoder().decode(await saved(page, '#save-yaml'));
+  expect(yaml).toBe('# tenonwright make frame --from frame-sizes.yaml\nrail-width: "2-3/4 in"\n');
+});
+
+testWith(
+  CHROMIUM,
+  'a link carries sizes with their units, and a hostile one is refused in plain words',
+  async () => {
+    const first = await opened();
+    await type(first.page, 'length', '700');
+    await first.page.click('#copy-link');
+    const link = await first.page.inputValue('#link');
+    expect(link).toMatch(/#design=frame&units=mm&length=700%20mm$/);
+    const { page } = await opened({ fragment: link.slice(link.indexOf('#')) });
+    await page.waitForFunction(
+      () => (document.getElementById('size-length') as HTMLInputElement).value === '700 mm',
+    );
+    expect(await judged(page)).toMatch(/^Sound/);
+    const hostile: readonly (readonly [string, RegExp])[] = [
+      ['length=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E', /length cannot be read/],
+      ['length=%E0%A4%A', /not written as links are/],
+      ['__proto__=1', /no name with a value/],
+      ['constructor=1', /frame has no parameter 'constructor'/],
+      ['design=../../secret', /there is no design/],
+      [`length=${'9'.repeat(400)}`, /300 is the limit/],
+      [`length=1&${'x'.repeat(9000)}`, /8000 is the limit/],
+      ['units=furlongs', /must be mm or in/],
+    ];
+    for (const [fragment, words] of hostile) {
+      await page.evaluate((hash) => {
+        window.location.hash = hash;
+      }, fragment);
+      await page.waitForFunction((source) => {
+        const told = [...document.querySelectorAll('.refusal:not([hidden])')];
+        return told.some(({ textContent }) => new RegExp(source).test(textContent!));
+      }, words.source);
+      expect(await page.locator('.refusal *').count()).toBe(0);
+    }
+    expect(await page.locator('img').count()).toBe(0);
+  },
+);
+
+testWith(
+  CHROMIUM,
+  'work that takes longer than the page has patience for is stopped and said so, and the page lives on',
+  async () => {
+    const impatient = (html: string) => html.replace('"patience":30000', '"patience":5');
+    const { page } = await opened({ change: impatient });
+    await page.waitForFunction(() => /were stopped/.test(document.getElementById('refusal')!.textContent!));
+    expect(await page.isEnabled('#size-length')).toBe(true);
+    expect(Number(await page.getAttribute('#view', 'data-triangles'))).toBeGreaterThan(100);
+    await type(page, 'length', '650');
+    await page.waitForFunction(() => /were stopped/.test(document.getElementById('refusal')!.textContent!));
+  },
+);
+
+testWith(
+  CHROMIUM,
+  'on a phone the controls stand below the picture and nothing is wider than the screen',
+  async () => {
+    const { page } = await opened({ viewport: { width: 390, height: 760 }, hasTouch: true, isMobile: true });
+    await judged(page);
+    const wide = await page.evaluate(() => ({
+      page: document.documentElement.scrollWidth,
+      beyond: [...document.querySelectorAll('#panel *')]
+        .filter(
+          (one) => one.getBoundingClientRect().right > window.innerWidth + 0.5 && !one.matches('.table *'),
+        )
+        .map((one) => one.outerHTML.slice(0, 80)),
+    }));
+    expect(wide).toEqual({ page: 390, beyond: [] });
+    const stage = (await page.locator('#stage').boundingBox())!;
+    const sizes = (await page.locator('#sizes-form').boundingBox())!;
+    expect(sizes.y).toBeGreaterThan(stage.y + stage.height);
+  },
+);
+
+testWith(CHROMIUM, 'a size is moved by keys, said by name and let go again', async () => {
+  const { page, complaints } = await opened();
+  await judged(page);
+  await page.focus('#slide-length');
+  await page.keyboard.press('ArrowRight');
+  await page.waitForFunction(
+    () => (document.getElementById('size-length') as HTMLInputElement).value === '600.5 mm',
+  );
+  expect(await page.getAttribute('#slide-length', 'aria-valuetext')).toBe('600.5 mm');
+  expect(await judged(page)).toMatch(/^Sound/);
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('back to 600 mm');
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(
+    () => (document.getElementById('size-length') as HTMLInputElement).value === '600 mm',
+  );
+  expect(complaints).toEqual([]);
+});
