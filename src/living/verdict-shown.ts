@@ -23,6 +23,7 @@ export function verdictShown(): VerdictShown {
   const [standing, told] = [onPage('standing'), onPage('verdict-now')];
   const put = (level: string, text: string): void => {
     standing.dataset.level = level;
+    document.documentElement.dataset.standing = level;
     // said once: a reader of the screen is not told the same again and again while a slider is dragged
     if (told.textContent !== text) told.textContent = text;
   };

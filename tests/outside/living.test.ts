@@ -6,6 +6,7 @@ import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { PAGE_KINDS } from '../../src/living/index.js';
+import { axeViolations } from './axe.js';
 import { browser, type Opened } from './browser.js';
 import { CASES, type Case, workshop } from './designs.js';
 import { CHROMIUM, testWith } from './programs.js';
@@ -156,7 +157,7 @@ testWith(
     expect((await saved(page, '[data-save=A4]')).length).toBeGreaterThan(20_000);
     await page.click('#cure');
     await page.waitForFunction(() =>
-      /--thickness 18mm/.test(document.getElementById('findings')!.textContent!),
+      /--thickness 18mm/.test(document.querySelector('[data-part=findings]')!.textContent!),
     );
   },
 );
@@ -282,3 +283,25 @@ testWith(CHROMIUM, 'a size is moved by keys, said by name and let go again', asy
   );
   expect(complaints).toEqual([]);
 });
+
+testWith(
+  CHROMIUM,
+  'axe finds nothing against the rules of accessible pages, by day and by night, sound, refused and failed',
+  async () => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      const { page } = await opened({ colorScheme });
+      await judged(page);
+      await page.click('#changed > summary');
+      expect(await axeViolations(page), `${colorScheme}, sound`).toEqual([]);
+      await type(page, 'length', '9 m');
+      await page.waitForSelector('html[data-ghost]', { state: 'attached' });
+      expect(await axeViolations(page), `${colorScheme}, refused`).toEqual([]);
+      await page.click('#undo');
+      await type(page, 'thickness', '15');
+      await type(page, 'cutter', '12');
+      await judged(page);
+      expect(await axeViolations(page), `${colorScheme}, failed`).toEqual([]);
+      await page.context().close();
+    }
+  },
+);

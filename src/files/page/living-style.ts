@@ -1,25 +1,24 @@
 /** What the controls of a living plan look like, beside the style of the preview. */
 export const LIVING_STYLE = `
-[hidden] { display: none !important; }
 #standing { display: flex; gap: .5rem; align-items: baseline; } #standing strong { border-left: 4px solid var(--line); padding-left: .5rem; }
-#standing[data-level="sound"] strong { border-color: #3f7d3a; } #standing[data-level="warning"] strong { border-color: #b8860b; } #standing[data-level="error"] strong { border-color: var(--bad); color: var(--mark); }
-:root { --bad: #b3261e; --good: #4c8a46; } :root[data-theme="dark"] { --bad: #ff8a80; --good: #8cc084; }
-.refusal { border: 2px solid var(--bad); border-radius: 3px; padding: .4rem .6rem; margin: .4rem 0; font-size: .88rem; white-space: pre-wrap; }
+#standing[data-level="sound"] strong { border-color: var(--sound); } #standing[data-level="warning"] strong { border-color: var(--warning); } #standing[data-level="error"] strong { border-color: var(--error); color: var(--error); }
+/* of another state */ [data-standing="waiting"] #verdict, [data-ghost] #verdict { visibility: hidden; }
+.refusal { border: 2px solid var(--error); border-radius: 3px; padding: .4rem .6rem; margin: .4rem 0; font-size: .88rem; white-space: pre-wrap; }
 [data-ghost] #view, [data-ghost] #still { opacity: .32; }
 .size { margin: .75rem 0; } .size > label, .size .name { display: block; margin: 0; font-size: .9rem; }
 .size .pair { display: grid; grid-template-columns: minmax(0, 1fr) 7.2rem; gap: .6rem; align-items: start; }
 .size input[type=text], .size select, #link, #shop-form input, #shop-form select { width: 100%; min-width: 0; font: inherit; font-size: .88rem; color: inherit; background: var(--paper); border: 1px solid var(--line); border-radius: 3px; padding: .25rem .4rem; }
-.size input[aria-invalid=true] { border: 2px solid var(--bad); }
+.size input[aria-invalid=true] { border: 2px solid var(--error); }
 .size .slide { padding: 0; } .size .slide input { display: block; margin: 0; }
 .band { position: relative; height: 7px; margin: 0 8px; background: var(--line); border-radius: 2px; overflow: hidden; }
-.band i { position: absolute; top: 0; bottom: 0; } .band .proved { background: var(--good); } .band .red { background: repeating-linear-gradient(45deg, var(--bad) 0 3px, transparent 3px 5px); }
+.band i { position: absolute; top: 0; bottom: 0; } .band .proved { background: var(--sound); } .band .red { background: repeating-linear-gradient(45deg, var(--error) 0 3px, transparent 3px 5px); }
 .size[data-follows] .slide input { opacity: .55; }
 .size .soft { margin: .1rem 0 0; } .size .why { color: var(--mark); font-size: .8rem; margin: .1rem 0 0; white-space: pre-wrap; }
 .size .more { display: none; color: var(--soft); font-size: .78rem; margin: .1rem 0 0; white-space: pre-line; } .size:hover .more:not(:empty), .size:focus-within .more:not(:empty) { display: block; }
 .size .free { font-size: .78rem; padding: .1rem .4rem; }
 .units { display: flex; gap: .3rem; margin: 0; }
 .editor { display: grid; grid-template-columns: 2.6rem minmax(0, 1fr); border: 1px solid var(--line); } .editor pre, .editor textarea { margin: 0; padding: .4rem; font: 12.5px/1.45 "DejaVu Sans Mono", ui-monospace, monospace; border: 0; }
-.editor pre { text-align: right; color: var(--soft); overflow: hidden; user-select: none; } .editor pre b { color: var(--paper); background: var(--bad); }
+.editor pre { text-align: right; color: var(--soft); overflow: hidden; user-select: none; } .editor pre b { color: var(--paper); background: var(--error); }
 .editor textarea { width: 100%; resize: vertical; background: var(--paper); color: var(--ink); }
 #single-files button { font-size: .82rem; padding: .1rem .4rem; margin: .1rem 0; }
 #shop-form fieldset { border: 1px solid var(--line); margin: .5rem 0; padding: .3rem .6rem; } #shop-form legend { font-size: .88rem; padding: 0 .3rem; } #shop-form label { font-size: .85rem; } #shop-form .soft { grid-column: 1 / -1; }
