@@ -1,6 +1,8 @@
 import { add, scale } from '../frame/index.js';
 import type { SectionPlane } from './cap.js';
+import type { Pixel } from './over-sheet.js';
 import type { Point, PreviewData, PreviewFinding, PreviewStep } from './preview-data.js';
+import type { Spot } from './snapping.js';
 
 /** What the person has chosen to see. */
 export interface Choices {
@@ -20,6 +22,13 @@ export interface Choices {
   readonly chosen: ReadonlySet<string>;
   readonly hovered: ReadonlySet<string>;
   readonly hidden: ReadonlySet<string>;
+  /** Spots are measured from one to the other. */
+  readonly measuring: boolean;
+  readonly spots: readonly Spot[];
+  /** The spot that is pointed at. */
+  readonly aim: Spot | undefined;
+  /** Where the cross is that keys move, in the canvas's own pixels. */
+  readonly cross: Pixel | undefined;
   /** The place of a finding. */
   readonly place: Pick<PreviewFinding, 'at' | 'gap'> | undefined;
 }
@@ -36,6 +45,10 @@ export const AT_FIRST: Choices = {
   chosen: new Set(),
   hovered: new Set(),
   hidden: new Set(),
+  measuring: false,
+  spots: [],
+  aim: undefined,
+  cross: undefined,
   place: undefined,
 };
 

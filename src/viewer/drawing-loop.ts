@@ -7,6 +7,8 @@ export interface DrawingLoop {
   readonly controls: OrbitControls;
   /** Draws in the next frame, once however often it is asked. */
   readonly draw: () => void;
+  /** Draws before anything else happens: the page is about to be printed. */
+  readonly drawNow: () => void;
   readonly afterDraw: (then: () => void) => void;
 }
 
@@ -56,5 +58,5 @@ export function drawingLoop(
   };
   controls.addEventListener('change', draw);
   new ResizeObserver(draw).observe(canvas);
-  return { controls, draw, afterDraw: (then) => void told.push(then) };
+  return { controls, draw, drawNow, afterDraw: (then) => void told.push(then) };
 }

@@ -1,7 +1,15 @@
 import { Vector3 } from 'three';
 import type { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { flightsOf } from './flights.js';
+import type { Point } from './preview-data.js';
 import type { TwoWayCamera } from './two-way-camera.js';
+
+/** From where to where the picture is seen, mm. */
+export interface Seen {
+  readonly eye: Point;
+  readonly target: Point;
+  readonly flat: boolean;
+}
 
 /** Where the picture is seen from. Lengths mm, angles radians. */
 export interface Eye {
@@ -11,6 +19,8 @@ export interface Eye {
   /** Sideways and up, in shares of the picture. */
   readonly pan: (right: number, up: number) => void;
   readonly zoom: (by: number) => void;
+  readonly seen: () => Seen;
+  readonly standAt: (seen: Seen) => void;
 }
 
 export function eyeOf(
@@ -52,6 +62,16 @@ export function eyeOf(
       const wide = 2 * Math.tan(half) * away.length();
       controls.target.add(new Vector3(right * wide, up * wide, 0).applyQuaternion(camera.quaternion));
       stand(away);
+    },
+    seen: () => {
+      const [eye, target] = [camera.position, controls.target].map(({ x, y, z }): Point => [x, y, z]);
+      return { eye: eye!, target: target!, flat: camera.flat };
+    },
+    standAt: ({ eye, target, flat }) => {
+      controls.target.set(...target);
+      const away = new Vector3(...eye).sub(controls.target);
+      stand(away);
+      if (flat) camera.lieFlat(fromTarget());
     },
     zoom: (by) => stand(fromTarget().multiplyScalar(by)),
   };

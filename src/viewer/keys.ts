@@ -31,6 +31,11 @@ export const KEYS: Readonly<Record<string, Key>> = {
   play: { keys: ['p'], shown: 'p', does: 'play how it is put together, or pause' },
   before: { keys: [','], shown: ',', does: 'step before' },
   after: { keys: ['.'], shown: '.', does: 'step after' },
+  measure: {
+    keys: ['d'],
+    shown: 'd',
+    does: 'measure: arrows move a cross, with Shift a little; Enter sets it',
+  },
   hide: { keys: ['h'], shown: 'h', does: 'hide the selection, or show all' },
   nothing: { keys: ['Escape'], shown: 'Esc', does: 'clear the selection' },
 };

@@ -1,11 +1,14 @@
+import { add } from '../frame/index.js';
 import { printLength } from '../length/index.js';
 import { boxesTold } from './boxes-told.js';
 import { AT_FIRST, type Choices, litOf, offsetOf, opacityOf, sectionOf, stepsOf } from './choices.js';
+import { distance } from './measured.js';
 import { isStep, onPage, piecesOfRow, rows, say, stepOfRow } from './on-page.js';
 import { type Player, playerOf } from './player.js';
-import type { PreviewData, PreviewPiece } from './preview-data.js';
+import type { Point, PreviewData, PreviewPiece } from './preview-data.js';
+import type { Spot } from './snapping.js';
 import type { Stage } from './stage.js';
-import { writeOver } from './write-over.js';
+import { type Written, writeOver } from './write-over.js';
 
 /** The page at work: what was chosen is shown in the picture, in the lists and on the controls alike. */
 export interface Looker {
@@ -43,7 +46,7 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
       {
         boxes: boxesTold(data, choices),
         marks: choices.place ? [choices.place.at] : [],
-        spans: choices.place?.gap ? [choices.place.gap] : [],
+        ...measuredOver(data, choices),
         stands: choices.stands ? data.stands : undefined,
       },
       stage.pixel,
@@ -63,6 +66,8 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
       hidden: there(hidden),
       // the place of a finding that may be gone
       place: undefined,
+      spots: [],
+      aim: undefined,
     });
   };
   const page = {
@@ -91,6 +96,19 @@ export function lookerOf(first: PreviewData, stage: Stage | undefined): Looker {
   };
 }
 
+/** What is measured, and where it is pointed, where their pieces stand now. */
+function measuredOver(data: PreviewData, choices: Choices): Pick<Written, 'spans' | 'spots' | 'cross'> {
+  const { place, spots, aim, cross } = choices;
+  const seen = ({ at, piece }: Spot): Point => add(at, offsetOf(data, choices, piece));
+  const [from, to] = spots;
+  const both = from && to ? [{ from: seen(from), to: seen(to), text: distance(data, [from, to]) }] : [];
+  return {
+    spans: [...(place?.gap ? [place.gap] : []), ...both],
+    spots: [...spots, ...(aim ? [aim] : [])].map(seen),
+    cross,
+  };
+}
+
 /** Choices by which pieces stand elsewhere or look otherwise. */
 const ARRANGING: readonly (keyof Choices)[] = ['apart', 'step', 'along', 'seeThrough', 'hidden'];
 
@@ -112,7 +130,8 @@ function wordsOf(data: PreviewData, pieces: readonly PreviewPiece[]): string {
 }
 
 function showOnControls(data: PreviewData, choices: Choices): void {
-  const { apart, step, along, seeThrough, sizes, stands, axis, cut, chosen, hovered } = choices;
+  const { apart, step, along, seeThrough, sizes, stands, axis, cut, chosen, hovered, measuring } = choices;
+  onPage('measure').setAttribute('aria-pressed', String(measuring));
   onPage<HTMLInputElement>('apart').value = String(apart);
   onPage<HTMLInputElement>('through').checked = seeThrough;
   onPage<HTMLInputElement>('sizes').checked = sizes;

@@ -15,6 +15,16 @@ export function ring(sheet: SVGSVGElement, [cx, cy]: Pixel): void {
   for (const r of [4, 14]) add(sheet, 'circle', { cx, cy, r, class: 'mark' });
 }
 
+/** A small ring, for a corner or an edge that is meant. */
+export function spot(sheet: SVGSVGElement, [cx, cy]: Pixel): void {
+  add(sheet, 'circle', { cx, cy, r: 6, class: 'mark' });
+}
+
+export function crossAt(sheet: SVGSVGElement, [x, y]: Pixel): void {
+  add(sheet, 'line', { x1: x - 14, y1: y, x2: x + 14, y2: y, class: 'span' });
+  add(sheet, 'line', { x1: x, y1: y - 14, x2: x, y2: y + 14, class: 'span' });
+}
+
 /** A line from spot to spot, its ends dotted, its length beside it. */
 export function span(sheet: SVGSVGElement, { from, to, text }: Span, pixel: (at: Point) => Pixel): void {
   const [a, b] = [pixel(from), pixel(to)];

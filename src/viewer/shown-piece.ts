@@ -11,9 +11,11 @@ import {
   MeshBasicMaterial,
   MeshStandardMaterial,
 } from 'three';
+import { once } from '../once.js';
 import { type Cap, capOf } from './cap.js';
 import { withGrain } from './grain.js';
 import type { PreviewPiece } from './preview-data.js';
+import { type SharpEdge, sharpEdgesOf } from './sharp-edges.js';
 import { smoothNormals } from './smooth-normals.js';
 
 /** A piece on the stage. */
@@ -30,6 +32,8 @@ export interface ShownPiece {
   /** Where it stands put together. */
   readonly box: Box3;
   readonly triangles: number;
+  /** Its sharp edges put together, found when they are first asked for. */
+  readonly sharpEdges: () => readonly SharpEdge[];
   /** Frees what the graphics hold of it. */
   readonly dispose: () => void;
 }
@@ -64,7 +68,8 @@ export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
   mesh.userData.id = piece.id;
   const lines = new BufferGeometry();
   lines.setAttribute('position', new BufferAttribute(positions, 3));
-  lines.setIndex(new BufferAttribute(numbers(piece.edges), 1));
+  const ends = numbers(piece.edges);
+  lines.setIndex(new BufferAttribute(ends, 1));
   const edge = new LineBasicMaterial();
   const cap = capOf(piece, positions, triangles, edge, index);
   const glow = new Mesh(mesh.geometry, new MeshBasicMaterial(THROUGH_WOOD));
@@ -76,7 +81,20 @@ export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
   const dispose = (): void => {
     for (const one of [mesh.geometry, lines, face, edge, cap, glow.material]) one.dispose();
   };
-  return { piece, group, face, edge, cap, glow, own, box, triangles: triangles.length / 3, dispose };
+  const sharpEdges = once(() => sharpEdgesOf(positions, ends));
+  return {
+    piece,
+    group,
+    face,
+    edge,
+    cap,
+    glow,
+    own,
+    box,
+    triangles: triangles.length / 3,
+    sharpEdges,
+    dispose,
+  };
 }
 
 const THROUGH_WOOD = {

@@ -7,6 +7,7 @@ import { type Arrangement, arrangePieces, boxOf, lightPieces, pieceMet, visibleB
 import type { Point, PreviewData } from './preview-data.js';
 import { sectionThrough } from './section.js';
 import { isSamePiece, type ShownPiece, shownPiece } from './shown-piece.js';
+import { type Spot, spotUnder } from './snapping.js';
 import { stageLamps } from './stage-lamps.js';
 import { TwoWayCamera } from './two-way-camera.js';
 import { isFlat, VIEWS, type ViewName } from './views.js';
@@ -25,12 +26,16 @@ export interface Stage extends Omit<Eye, 'flyTo'> {
   readonly show: (data: PreviewData) => void;
   /** The piece under a point of the canvas, in its own pixels. */
   readonly pick: (x: number, y: number) => string | undefined;
+  /** The spot under a place of the picture; what is nearer than `reach` is meant, in pixels. */
+  readonly spot: (x: number, y: number, reach: number, through: boolean) => Spot | undefined;
   /** Where a point stands in the picture, in the canvas's own pixels. */
   readonly pixel: (at: Point) => readonly [x: number, y: number];
   /** Called after every picture. */
   readonly afterDraw: (then: () => void) => void;
   /** Redraws. */
   readonly draw: () => void;
+  /** Redraws at once. */
+  readonly drawNow: () => void;
 }
 
 export interface Looks {
@@ -72,7 +77,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
   const camera = new TwoWayCamera(30, 1, 1, 10_000);
   camera.up.set(0, 0, 1);
   let grounded = true;
-  const { controls, draw, afterDraw } = drawingLoop(canvas, scene, camera, ball, () => {
+  const { controls, draw, drawNow, afterDraw } = drawingLoop(canvas, scene, camera, ball, () => {
     floor.visible = grounded && camera.position.z > whole.min.z;
   });
   const eye = eyeOf(canvas, camera, controls, draw);
@@ -95,10 +100,15 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
     const to = new Vector3(right, up, 1).unproject(camera);
     return new Raycaster(from, to.sub(from).normalize());
   };
+  const pixel = (at: Point): readonly [x: number, y: number] => {
+    const { x, y } = new Vector3(...at).project(camera);
+    return [((1 + x) * canvas.clientWidth) / 2, ((1 - y) * canvas.clientHeight) / 2];
+  };
   return {
     ...eye,
     canvas,
     draw,
+    drawNow,
     afterDraw,
     view: (name) => {
       const seen = visibleBox(shown).getBoundingSphere(new Sphere());
@@ -131,9 +141,10 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
       if (looks) theme(looks);
     },
     pick: (x, y) => pieceMet(shown, rayThrough(x, y), section.keeps),
-    pixel: (at) => {
-      const { x, y } = new Vector3(...at).project(camera);
-      return [((1 + x) * canvas.clientWidth) / 2, ((1 - y) * canvas.clientHeight) / 2];
+    spot: (x, y, reach, through) => {
+      const sight = { ray: rayThrough, pixel, keeps: section.keeps };
+      return spotUnder(shown, sight, x, y, reach, through);
     },
+    pixel,
   };
 }

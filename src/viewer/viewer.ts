@@ -2,8 +2,11 @@ import { AT_FIRST } from './choices.js';
 import { type Looker, lookerOf } from './looker.js';
 import { onPage, readData, say } from './on-page.js';
 import { openStage, type Stage } from './stage.js';
+import { followLink, wireLink } from './wire-link.js';
+import { wireMeasure } from './wire-measure.js';
 import { wirePanel } from './wire-panel.js';
 import { wireKeys, wirePointer } from './wire-picture.js';
+import { wirePicture } from './wire-saving.js';
 
 /** The stage, or undefined in a browser without WebGL, where the still picture stays. */
 function tryStage(data: ReturnType<typeof readData>): Stage | undefined {
@@ -15,6 +18,8 @@ function tryStage(data: ReturnType<typeof readData>): Stage | undefined {
   }
 }
 
+const PAPER = { background: '#ffffff', edge: '#000000', floor: '#cccccc' };
+
 /** Dark and light; the picture takes the page's own colours. */
 function wireTheme(stage: Stage | undefined): void {
   const root = document.documentElement;
@@ -24,6 +29,12 @@ function wireTheme(stage: Stage | undefined): void {
     onPage('theme').textContent = dark ? 'Light' : 'Dark';
     stage?.theme({ background: colour('--paper'), edge: colour('--edge'), floor: colour('--floor') });
   };
+  // on paper the page is light, whatever it is on the screen
+  window.addEventListener('beforeprint', () => {
+    stage?.theme(PAPER);
+    stage?.drawNow();
+  });
+  window.addEventListener('afterprint', () => show(root.dataset.theme === 'dark'));
   const wished = window.matchMedia('(prefers-color-scheme: dark)');
   show(wished.matches);
   wished.addEventListener('change', ({ matches }) => show(matches));
@@ -42,9 +53,12 @@ function start(): Looker {
   wirePanel(looker);
   looker.change(AT_FIRST);
   if (stage) {
-    wirePointer(looker, stage);
-    wireKeys(looker, stage);
-    stage.view('corner');
+    const measure = wireMeasure(looker, stage);
+    wirePointer(looker, stage, measure);
+    wireKeys(looker, stage, measure);
+    wireLink(looker, stage);
+    wirePicture(looker, stage);
+    if (!followLink(looker, stage)) stage.view('corner');
   }
   root.dataset.ready = 'yes';
   return looker;

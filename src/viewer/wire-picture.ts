@@ -2,8 +2,10 @@ import type { Choices } from './choices.js';
 import { KEYS } from './keys.js';
 import type { Looker } from './looker.js';
 import { onPage, piecesOfRow, rows, say } from './on-page.js';
+import type { Pixel } from './over-sheet.js';
 import type { Stage } from './stage.js';
 import { VIEWS, type ViewName } from './views.js';
+import type { Measure } from './wire-measure.js';
 import { hideChosen } from './wire-panel.js';
 
 /** A press that moves less is a tap, in pixels. */
@@ -13,29 +15,31 @@ const TAP = 5;
 const [TURN, MOVE] = [0.12, 0.06];
 
 /** Pointing at the picture: hovering lights a piece and its row, a tap chooses it. */
-export function wirePointer(looker: Looker, stage: Stage): void {
-  const { change, choose } = looker;
+export function wirePointer(looker: Looker, stage: Stage, measure: Measure): void {
+  const { change, choose, now } = looker;
   const { canvas } = stage;
   const label = onPage('under');
-  const under = ({ clientX, clientY }: PointerEvent): string | undefined => {
+  const pixelOf = ({ clientX, clientY }: PointerEvent): Pixel => {
     const { left, top } = canvas.getBoundingClientRect();
-    return stage.pick(clientX - left, clientY - top);
+    return [clientX - left, clientY - top];
   };
-  const hover = (event: PointerEvent | undefined): void => {
-    const id = event && under(event);
+  const light = (at: Pixel | undefined): void => {
+    const id = at && stage.pick(...at);
     change({ hovered: new Set(id === undefined ? [] : [id]) });
     label.textContent = looker.data.pieces.find((piece) => piece.id === id)?.name ?? '';
-    if (!event) return;
-    const { left, top, width } = canvas.getBoundingClientRect();
-    const x = event.clientX - left;
+  };
+  const hover = (event: PointerEvent): void => {
+    const [x, y] = pixelOf(event);
+    if (now().measuring) measure.aim([x, y]);
+    else light([x, y]);
     label.style.left = `${x}px`;
-    label.style.top = `${event.clientY - top}px`;
-    label.toggleAttribute('data-left', x > width * 0.7);
+    label.style.top = `${y}px`;
+    label.toggleAttribute('data-left', x > canvas.clientWidth * 0.7);
   };
   canvas.addEventListener('pointermove', (event) => {
     if (event.buttons === 0 && event.pointerType === 'mouse') hover(event);
   });
-  canvas.addEventListener('pointerleave', () => hover(undefined));
+  canvas.addEventListener('pointerleave', () => light(undefined));
   let pressed: PointerEvent | undefined;
   canvas.addEventListener('pointerdown', (event) => {
     pressed = event.isPrimary ? event : undefined;
@@ -44,7 +48,12 @@ export function wirePointer(looker: Looker, stage: Stage): void {
   canvas.addEventListener('pointerup', (event) => {
     if (!pressed || Math.hypot(event.clientX - pressed.clientX, event.clientY - pressed.clientY) > TAP)
       return;
-    const id = under(event);
+    const at = pixelOf(event);
+    if (now().measuring) {
+      measure.set(at, event.pointerType !== 'mouse');
+      return;
+    }
+    const id = stage.pick(...at);
     choose(id === undefined ? [] : [id]);
     if (id !== undefined) showRow(id);
   });
@@ -64,7 +73,7 @@ function showRow(id: string): void {
 }
 
 /** Keys of the picture; in the panel its own controls have theirs. */
-export function wireKeys(looker: Looker, stage: Stage): void {
+export function wireKeys(looker: Looker, stage: Stage, measure: Measure): void {
   const { now, change, player } = looker;
   const nextAxis = (axis: Choices['axis']): Choices['axis'] =>
     axis === undefined ? 0 : axis === 2 ? undefined : ((axis + 1) as 1 | 2);
@@ -89,6 +98,7 @@ export function wireKeys(looker: Looker, stage: Stage): void {
     play: player.toggle,
     before: () => player.by(-1),
     after: () => player.by(1),
+    measure: measure.toggle,
     hide: () => hideChosen(looker),
     nothing: () => {
       looker.choose([]);
@@ -107,6 +117,10 @@ export function wireKeys(looker: Looker, stage: Stage): void {
   document.addEventListener('keydown', (event) => {
     const inPicture = event.target === document.body || onPage('stage').contains(event.target as Node);
     if (!inPicture || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (measure.key(event)) {
+      event.preventDefault();
+      return;
+    }
     const move = event.shiftKey ? moves[event.key] : undefined;
     const found = Object.entries(KEYS).find(([, { keys }]) => keys.includes(event.key))?.[0];
     if (!move && found === undefined) return;

@@ -23,6 +23,13 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.selectOption('#axis', '1');
     await page.fill('#apart', '1');
   },
+  'a step of putting it together': (page) => page.click('#after'),
+  playing: (page) => page.click('#play'),
+  measuring: async (page) => {
+    await page.click('#play');
+    await page.click('#measure');
+    await page.locator('#view').click({ position: { x: 180, y: 70 } });
+  },
   'its papers open': (page) =>
     page.$$eval('details', (all) => {
       for (const one of all) one.open = true;

@@ -46,7 +46,7 @@ export function previewPage(
 <div id="still">${still}</div>
 <span id="under" class="live" aria-hidden="true"></span>
 <p id="told" role="status" aria-live="polite"></p>
-<div id="bars" class="live"><div id="tools" role="group" aria-label="Tools">${toolButtons(data)}</div><div id="views" role="group" aria-label="Look from">${viewButtons()}</div></div>
+<div id="bars" class="live"><div id="tools" role="group" aria-label="Tools">${toolButtons(data, scripts === '')}</div><div id="views" role="group" aria-label="Look from">${viewButtons()}</div></div>
 </section>
 <section id="panel" aria-label="About the piece">
 ${panelHtml(data, papers, controls)}
@@ -65,7 +65,7 @@ export interface PageMore {
   readonly style?: string;
   /** Stands before all that is told of the piece. */
   readonly controls?: string;
-  /** Elements after the viewer's script. */
+  /** Elements after the viewer's script; the address is theirs to read, so that the page makes no links to what is seen. */
   readonly scripts?: string;
 }
 
@@ -108,9 +108,9 @@ const paperOf = ({ title, blocks }: PagePaper): string =>
   `<details class="paper"><summary>${svgText(title)}</summary>${html(blocks, 3)}</details>`;
 
 /** The buttons are there in any case: the script looks for them. */
-function toolButtons({ steps }: PreviewData): string {
+function toolButtons({ steps }: PreviewData, links: boolean): string {
   const none = steps.length > 0 ? '' : ' hidden';
-  return `<button type="button" id="play"${none}>play</button><button type="button" id="before" aria-label="step before"${none}>‹</button><button type="button" id="after" aria-label="step after"${none}>›</button>`;
+  return `<button type="button" id="play"${none}>play</button><button type="button" id="before" aria-label="step before"${none}>‹</button><button type="button" id="after" aria-label="step after"${none}>›</button><button type="button" id="measure" aria-pressed="false">measure</button><button type="button" id="save" aria-label="save the picture">picture</button>${links ? '<button type="button" id="view-link" aria-label="make a link to what is seen">link</button>' : ''}`;
 }
 
 const viewButtons = (): string =>

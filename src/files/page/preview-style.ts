@@ -63,6 +63,7 @@ const SMALL = `
   main { grid-template: minmax(0, 58fr) minmax(0, 42fr) / minmax(0, 1fr); } main[data-room] { grid-template-rows: minmax(0, 26fr) minmax(0, 74fr); }
   #stage { border-bottom: 1px solid var(--line); } #panel { border-left: 0; padding: .6rem .9rem 2rem; } #keys { columns: 1; } #room { display: inline-block; }
   #view, #over { height: calc(100% - 6.2rem); } #bars { left: .35rem; right: .35rem; bottom: .35rem; gap: .3rem; } #bars > div { flex-wrap: nowrap; gap: .2rem; } #bars button { flex: 1 1 auto; padding: .3rem .1rem; font-size: .8rem; min-width: 44px; }
+  main[data-room] #views { display: none; } main[data-room] :is(#view, #over) { height: calc(100% - 3.2rem); }
   #told { font-size: .8rem; padding: .35rem .6rem; } .head > button { padding: .3rem .5rem; font-size: .85rem; }
 }
 @media (max-height: 480px) and (min-width: 600px) { main { grid-template-columns: minmax(0, 1fr) 20rem; } }
