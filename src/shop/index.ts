@@ -256,6 +256,8 @@ export {
   heading,
   inBoth,
   list,
+  MARK_LETTERS,
+  markOf,
   NEW_PAGE,
   paragraph,
   shareWords,

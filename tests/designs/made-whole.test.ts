@@ -66,7 +66,7 @@ test('a panelled door is made whole: cards for its grooves, its panel put in dry
     .shop!.steps.filter(({ board }) => board === 'left-stile')
     .map(({ kind }) => kind);
   expect(kinds).toEqual(['mill', 'mortise', 'mortise', 'trim horn', 'groove', 'ease']);
-  expect(texts.setup).toMatch(/R1: groove along a fence/);
+  expect(texts.setup).toMatch(/K1: groove along a fence/);
   expect(texts.setup).toMatch(
     /left stile \| opposite edge \| reference face \| from the opposite end to the reference end/,
   );

@@ -111,7 +111,7 @@ test('a window for a guide bush is as wide as the bush and longer by bush less c
 });
 
 test('a pocket narrower than the bush but of another width than the outline cutter names its cutter', () => {
-  expect(said(bushed)).toMatch(/S1: slot 10 mm x 40 mm, .* window for a cutter of 10 mm/);
+  expect(said(bushed)).toMatch(/L1: slot 10 mm x 40 mm, .* window for a cutter of 10 mm/);
   expect(said(bushed)).not.toMatch(/window for a cutter of 8 mm/);
   expect(said(flush)).not.toContain('window for');
   expect(area(loops(bushed, 'CUT')[2]!)).toBeCloseTo(-obroundArea(50 + 7, 17), 6);

@@ -119,8 +119,8 @@ describe('the order of work on paper', () => {
 
   test('a design without mortises has an order too', () => {
     const { orderText, setup } = papersOf('jig');
-    expect(orderText).toMatch(/P base plate \| saw it from the sheet/);
-    expect(orderText).toMatch(/P base plate \| mark 2 slots by the template: drill through at both ends/);
+    expect(orderText).toMatch(/PL base plate \| saw it from the sheet/);
+    expect(orderText).toMatch(/PL base plate \| mark 2 slots by the template: drill through at both ends/);
     expect(setup).toContain('There are no mortises to cut.');
   });
 });

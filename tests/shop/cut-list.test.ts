@@ -44,7 +44,7 @@ describe('four legs 1-3/4 × 1-3/4 × 10 in', () => {
 
   test('are one line of the list, each with its own mark', () => {
     expect(rows).toHaveLength(1);
-    expect(rows[0]).toMatchObject({ count: 4, marks: ['L-1', 'L-2', 'L-3', 'L-4'], handed: false });
+    expect(rows[0]).toMatchObject({ count: 4, marks: ['LE-1', 'LE-2', 'LE-3', 'LE-4'], handed: false });
   });
 
   test('are 0.85 board feet net: 4 · 1.75 · 1.75 · 10 / 144', () => {
@@ -147,7 +147,7 @@ test('every mark is unique, whatever the boards are called', () => {
   const ids = ['top-rail', 'toe-rail', 'tread', 'leg-1', 'leg-2', 'left', 'lower-tread', 'long-tenon'];
   const marks = [...boardMarks(ids).values()];
   expect(new Set(marks).size).toBe(ids.length);
-  expect(marks.slice(0, 5)).toEqual(['TR-1', 'TR-2', 'T', 'L-1', 'L-2']);
+  expect(marks.slice(0, 5)).toEqual(['TR-1', 'TR-2', 'TR-3', 'LE-1', 'LE-2']);
 });
 
 test('hardware of one name is one line with its count, and what the person owns is not bought', () => {

@@ -273,7 +273,7 @@ describe('the order covers the whole job', () => {
     const short = cutList.filter(({ kind, finished }) => kind === 'board' && finished.length < 250);
     for (const id of short.flatMap(({ boards }) => boards)) {
       const at = order.steps.findIndex(({ kind, board }) => kind === 'mill' && board === id);
-      const length = /as part of length (M\d+)/.exec(order.steps[at]!.what)?.[1];
+      const length = /as part of length (P\d+)/.exec(order.steps[at]!.what)?.[1];
       expect(
         layouts.some(({ plan }) => plan.pieces.some(({ stock }) => stock.name.startsWith(`${length},`))),
       ).toBe(true);

@@ -39,7 +39,7 @@ describe('sheets', () => {
     const parts = layoutParts(cutList({ design: jig, shop: sheetShop, volumes }));
     const [layout] = sheetLayouts(parts, sheetShop, say);
     expect(layout).toMatchObject({ verdict: 'passed', grainLocked: true, thickness: 11.7 });
-    expect([...replayCuts(layout!.plan.pieces[0]!, 3).keys()]).toContain('P');
+    expect([...replayCuts(layout!.plan.pieces[0]!, 3).keys()]).toContain('PL');
   });
 
   test('a sheet thinner than the parts are drawn is told, one that measures the same is not', () => {

@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import { markOf } from '../../shop/index.js';
 import type { Box, Orientation } from '../sheet/index.js';
 import { seamsAlong } from './seams.js';
 
@@ -25,7 +26,7 @@ export interface Tile {
 
 /** A cross in a ring that stands on a seam and is printed on the sheets on both sides of it. */
 export interface MatchMark {
-  /** `A1` and `A2` on one seam. */
+  /** `J1a` and `J1b` on one seam. */
   readonly name: string;
   readonly at: Vec2;
   /** Numbers of the two sheets. */
@@ -127,11 +128,7 @@ function marksOf(tiles: readonly Tile[], taken: (box: Box) => boolean): readonly
   return seams.flatMap(({ sheets, at }, i) =>
     MARK_PLACES.map((places, k): MatchMark => {
       const t = places.find((one) => free(at(one))) ?? places[0];
-      return { name: `${letterOf(i)}${k + 1}`, at: at(t), sheets };
+      return { name: `${markOf('seam cross', i)}${k === 0 ? 'a' : 'b'}`, at: at(t), sheets };
     }),
   );
 }
-
-/** A … Z, AA, AB … */
-const letterOf = (i: number): string =>
-  (i < 26 ? '' : String.fromCharCode(64 + Math.floor(i / 26))) + String.fromCharCode(65 + (i % 26));

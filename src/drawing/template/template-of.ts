@@ -1,6 +1,7 @@
 import { type Board, entersWideFace, type Follower, type Hole, type Slot } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import type { Units } from '../../length/index.js';
+import { markOf } from '../../shop/index.js';
 import { bevelFeature } from './bevel-lines.js';
 import { mortiseInEdge } from './edge-marks.js';
 import type { Feature } from './feature.js';
@@ -59,17 +60,17 @@ export function templateFeatures(board: Board, options: TemplateOptions): readon
   return [
     ...board.mortises.map((mortise, i) =>
       entersWideFace(mortise.face)
-        ? mortiseWindow(`M${i + 1}`, mortise, options, units)
-        : mortiseInEdge(`M${i + 1}`, mortise, units),
+        ? mortiseWindow(markOf('mortise', i), mortise, options, units)
+        : mortiseInEdge(markOf('mortise', i), mortise, units),
     ),
-    ...board.holes.map((hole, i) => holeFeature(`H${i + 1}`, hole, across(board, hole), units)),
+    ...board.holes.map((hole, i) => holeFeature(markOf('hole', i), hole, across(board, hole), units)),
     ...board.slots.map((slot, i) =>
       entersWideFace(slot.face)
-        ? slotWindow(`S${i + 1}`, slot, options, units)
-        : slotInEdge(`S${i + 1}`, slot, across(board, slot), units),
+        ? slotWindow(markOf('slot', i), slot, options, units)
+        : slotInEdge(markOf('slot', i), slot, across(board, slot), units),
     ),
-    ...board.grooves.map((groove, i) => grooveFeature(`G${i + 1}`, groove, board, options)),
-    ...board.bevels.map((bevel, i): Feature => bevelFeature(`B${i + 1}`, bevel, board)),
+    ...board.grooves.map((groove, i) => grooveFeature(markOf('groove', i), groove, board, options)),
+    ...board.bevels.map((bevel, i): Feature => bevelFeature(markOf('bevel', i), bevel, board)),
   ];
 }
 

@@ -1,15 +1,18 @@
 /**
- * A short mark for each board, written on it from the first cut: the initials of its id, numbered where two would be alike.
- * The number follows a hyphen, so that no mark looks like a tenon's or an offcut's.
+ * A short mark for each board, written on it from the first cut: the initials of its id, or the first two letters of a single
+ * word, numbered where two would be alike. Two letters or more, and a number only after a hyphen: no mark looks like that of a
+ * tenon, a mortise or a card (`MARK_LETTERS`).
  *
- * @example boardMarks(['left-side', 'tread', 'top-rail', 'toe-rail']) // LS, T, TR-1, TR-2
+ * @example boardMarks(['left-side', 'shelf', 'top-rail', 'toe-rail']) // LS, SH, TR-1, TR-2
  */
 export function boardMarks(ids: readonly string[]): ReadonlyMap<string, string> {
-  const initials = (id: string): string =>
-    id
-      .split('-')
-      .map((word) => (/^\d/.test(word) ? `-${word}` : word.charAt(0).toUpperCase()))
+  const initials = (id: string): string => {
+    const words = id.split('-');
+    const letters = words.filter((word) => !/^\d/.test(word)).length;
+    return words
+      .map((word) => (/^\d/.test(word) ? `-${word}` : word.slice(0, letters === 1 ? 2 : 1).toUpperCase()))
       .join('');
+  };
   const taken = new Set<string>();
   return new Map(
     ids.map((id) => {

@@ -4,6 +4,7 @@ import type { Joint } from '../../joinery/index.js';
 import type { ClampAtHand, Shop, Verdict } from '../at-hand/index.js';
 import { type GlueStep, type GlueUp, gluedStages } from '../glue-up/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
+import { markOf } from '../words/index.js';
 import type { Clamp } from './clamp.js';
 import { middleOf } from './clamp-lines.js';
 import { type ClampPad, padsOf } from './clamp-pads.js';
@@ -47,7 +48,7 @@ export function clampPlan(design: Design, up: GlueUp, atHand: readonly ClampAtHa
     const drafts = lines.flatMap(({ clamps: set }) => set);
     const chosen = clampsChosen(drafts, atHand);
     drafts.forEach((clamp, i) => {
-      clamps.push({ id: `C${clamps.length + 1}`, stage, ...clamp, ...chosen[i]! });
+      clamps.push({ id: markOf('clamp', clamps.length), stage, ...clamp, ...chosen[i]! });
     });
     soFar = gluedAfter(soFar, steps);
   }

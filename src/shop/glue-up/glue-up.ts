@@ -1,6 +1,7 @@
 import type { Design } from '../../assembly/index.js';
 import { scale, type Vec3 } from '../../frame/index.js';
 import type { GlueAtHand } from '../at-hand/index.js';
+import { markOf } from '../words/index.js';
 import { piecesOf } from './blocking-graph.js';
 import type { Entry, Freedom, JointFreedom } from './entry.js';
 import { entriesOf } from './glue-up-entry.js';
@@ -124,7 +125,7 @@ function fixingsOf({ fastenings = [] }: Design): readonly Fixing[] {
   return [...new Set(fastenings.map(({ held }) => held))].map((held, i): Fixing => {
     const own = fastenings.filter((one) => one.held === held);
     return {
-      id: `F${i + 1}`,
+      id: markOf('fastening', i),
       held,
       to: [...new Set(own.map(({ to }) => to))],
       fastenings: own.map(({ id }) => id),
@@ -137,7 +138,7 @@ function stepOf(design: Design, { moving, still, move }: OrderStep, index: numbe
   const parted = (one: string, other: string) =>
     (moving.includes(one) && still.includes(other)) || (moving.includes(other) && still.includes(one));
   return {
-    id: `G${index + 1}`,
+    id: markOf('glue-up step', index),
     moving,
     still,
     direction: move.direction,

@@ -5,7 +5,7 @@ import { NOISE, SAME_MARK } from '../../tolerances.js';
 import { boardMarks, type Hand, handsOf } from '../boards/index.js';
 import type { LineMark } from '../holding/index.js';
 import type { CardCut, MarkedOut, SetupCard } from '../set-up/index.js';
-import { faceWords } from '../words/index.js';
+import { faceWords, markOf } from '../words/index.js';
 
 export type StickMarkKind =
   | 'board end'
@@ -95,7 +95,7 @@ function sticksOf(board: Board, cards: readonly SetupCard[]): readonly Bare[] {
 function linesOf(board: Board, card: SetupCard, cut: CardCut): readonly Line[] {
   const at = board.mortises.findIndex(({ id }) => id === cut.mortise);
   const mortise = board.mortises[at] as Mortise;
-  const label = `M${at + 1}`;
+  const label = markOf('mortise', at);
   const horn = cut.horn > 0 ? cut.horn / Math.abs(mortise.at.x[0]) : 0;
   const along: Line = {
     from: cut.from,
@@ -114,7 +114,7 @@ function linesOf(board: Board, card: SetupCard, cut: CardCut): readonly Line[] {
   const guide: readonly StickMark[] =
     cut.guideEdge === undefined || cut.guideEdge < cut.across.horn
       ? []
-      : [{ at: cut.guideEdge - cut.across.horn, kind: 'guide edge', label: `G${at + 1}` }];
+      : [{ at: cut.guideEdge - cut.across.horn, kind: 'guide edge', label: markOf('guide edge', at) }];
   const across: Line = {
     from: cut.across.from,
     along: mortise.at.y,

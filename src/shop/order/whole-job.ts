@@ -3,6 +3,7 @@ import type { CutterAtHand } from '../at-hand/index.js';
 import type { OutlineTemplate, PrintedTemplate } from '../boards/index.js';
 import type { Aid } from '../holding/index.js';
 import type { GrooveCard, SetupCard, TestBlank } from '../set-up/index.js';
+import { markOf } from '../words/index.js';
 import type { StepDraft } from './work-step.js';
 
 /** What belongs to a job beside cutting its boards; what is left out has no step. */
@@ -88,7 +89,7 @@ export function firstSteps({ boards, cutter }: Design, job: WholeJob): readonly 
       ? [
           step(
             'test blank',
-            `cut the test blanks by the cut list, square at both ends: ${testBlanks.map((_, i) => `X${i + 1}`).join(', ')}`,
+            `cut the test blanks by the cut list, square at both ends: ${testBlanks.map((_, i) => markOf('test blank', i)).join(', ')}`,
           ),
         ]
       : []),

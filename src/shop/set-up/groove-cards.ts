@@ -11,7 +11,7 @@ import { dot, scale, type Vec3 } from '../../frame/index.js';
 import { type Say, speaker } from '../../length/index.js';
 import { NOISE, SAME_CUTTER } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
-import { faceWords } from '../words/index.js';
+import { faceWords, markOf } from '../words/index.js';
 import { feedPressing } from './feed.js';
 import { atLeast } from './judged.js';
 import { passesOf } from './passes.js';
@@ -20,7 +20,7 @@ import { colletFigure, edgesFigure, overallFigure } from './tool-figures.js';
 
 /** One setting of the router's edge guide, and every groove cut with it. Lengths mm, exact. */
 export interface GrooveCard {
-  /** `R1`, `R2` …: cards of mortises are `S`. */
+  /** `K1`, `K2` …: cards of mortises are `S`. */
   readonly id: string;
   readonly kind: 'groove' | 'rebate';
   readonly width: number;
@@ -63,7 +63,7 @@ export function grooveCards(design: Design, shop: Shop): readonly GrooveCard[] {
     if (same) same.push(one);
     else kinds.push([one]);
   }
-  return kinds.map((kind, i) => cardOf(`R${i + 1}`, kind, shop));
+  return kinds.map((kind, i) => cardOf(markOf('groove card', i), kind, shop));
 }
 
 interface InBoard {

@@ -16,7 +16,7 @@ import {
   seenStage,
   stagesOf,
 } from '../holding/index.js';
-import { faceWords } from '../words/index.js';
+import { faceWords, markOf } from '../words/index.js';
 import { cardCut } from './card-cut.js';
 import { cardSlot } from './card-slot.js';
 import { cautions, correction, TURNED_CORRECTION, zeroPoint } from './card-words.js';
@@ -71,7 +71,7 @@ export function setupCards(request: CardRequest): readonly SetupCard[] {
   const outlines = slidingOutlines(request.jig, request.shop);
   return groups
     .toSorted(([a], [b]) => STAGES.indexOf(a!.holding.stage) - STAGES.indexOf(b!.holding.stage))
-    .map((group, i) => cardOf(`S${i + 1}`, group, hands, { ...request, outlines }));
+    .map((group, i) => cardOf(markOf('card', i), group, hands, { ...request, outlines }));
 }
 
 function cardOf(

@@ -14,6 +14,7 @@ import {
 import type { Aid } from '../holding/index.js';
 import type { TestBlank } from '../set-up/index.js';
 import type { StripPlan } from '../tenons/index.js';
+import { markOf } from '../words/index.js';
 import { type RoughSize, roughSize } from './rough-size.js';
 
 /** What a cut list is made from. */
@@ -79,7 +80,7 @@ export function cutList(request: CutListRequest): readonly CutRow[] {
     ...boardKinds(boards).map((kind) => boardRow(kind, marks, request)),
     ...aids.map((aid) => aidRow(aid, marks, request)),
     ...templates.map((template) => templateRow(template, marks)),
-    ...testBlanks.map((blank, i) => testRow(blank, `X${i + 1}`)),
+    ...testBlanks.map((blank, i) => testRow(blank, markOf('test blank', i))),
     ...strips.flatMap((plan) => stripRows(plan, request)),
   ];
 }

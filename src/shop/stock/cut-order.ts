@@ -12,7 +12,7 @@ export interface CutOrder {
  * Numbers the cuts of a piece of stock: of all pieces that wait for a cut, those of the preferred direction first, the
  * largest first. A piece is cut only when an earlier cut has set it free, so the order can be followed at the saw.
  *
- * @param prefix of the offcuts' ids: `A` gives `A1`, `A2` …
+ * @param prefix of the offcuts' ids: `Z1.` gives `Z1.1`, `Z1.2` …
  */
 export function cutOrder(stock: Piece, first: Direction, prefix: string): CutOrder {
   const all = everyPiece(stock);

@@ -1,4 +1,5 @@
 import { SAME_POINT } from '../../tolerances.js';
+import { markOf } from '../words/index.js';
 import { cutOrder } from './cut-order.js';
 import type {
   CuttingPlan,
@@ -107,16 +108,13 @@ function laidOut(
     }
   }
   return {
+    // offcuts of the first piece of stock are Z1.1, Z1.2 …
     pieces: open.map(({ stock, whole, usable }, i): LaidStock => {
-      return { stock, usable, ...cutOrder(whole, sawing.first, offcutPrefix(i)) };
+      return { stock, usable, ...cutOrder(whole, sawing.first, `${markOf('offcut', i)}.`) };
     }),
     unplaced,
   };
 }
-
-/** Offcuts of the first piece of stock are `A1`, `A2` …; after the 26th, `AA1`. */
-const offcutPrefix = (i: number): string =>
-  (i >= 26 ? offcutPrefix(Math.floor(i / 26) - 1) : '') + String.fromCharCode(65 + (i % 26));
 
 const usedUp = (stock: Stock, open: readonly Open[]): boolean =>
   stock.count !== undefined && open.filter((one) => one.stock === stock).length >= stock.count;

@@ -21,7 +21,7 @@ export interface Gathered {
  * Gathers solid parts that are shorter than the planer or the saw may be given: those of one wood and section share a length
  * that both machines take, with a grip left over for the last crosscut.
  *
- * @param prefix of the lengths' marks: `M` gives `M1`, `M2` …
+ * @param prefix of the lengths' marks: `P` gives `P1`, `P2` …
  */
 export function gathered(parts: readonly LayoutPart[], shop: Shop, prefix: string): Gathered {
   const least = leastLength(shop);

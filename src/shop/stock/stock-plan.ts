@@ -1,5 +1,6 @@
 import type { Say } from '../../length/index.js';
 import type { Shop } from '../at-hand/index.js';
+import { MARK_LETTERS } from '../words/index.js';
 import { crosscutLayouts } from './crosscut-layouts.js';
 import type { CutRow } from './cut-list.js';
 import { type LayoutPart, layoutParts } from './layout-parts.js';
@@ -27,7 +28,7 @@ export function stockPlan(rows: readonly CutRow[], shop: Shop, say: Say): StockP
       shop,
       prefix,
     );
-  const [bought, found] = [of(false, 'M'), of(true, 'O')];
+  const [bought, found] = [of(false, MARK_LETTERS['bought length']), of(true, MARK_LETTERS['found length'])];
   const lumber = lumberLayouts(bought.parts, shop, say);
   return {
     ...bought,

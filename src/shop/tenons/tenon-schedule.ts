@@ -5,6 +5,7 @@ import type { Say } from '../../length/index.js';
 import { COPLANAR, SAME_POINT } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 import { STOCK_PRACTICE } from '../practice/index.js';
+import { markOf } from '../words/index.js';
 import { type SlotGrain, type SlotWidth, slotWidthOf } from './slot-width.js';
 import { type TenonEdge, tenonEdges } from './tenon-edges.js';
 import { mitreWords, type TenonMitre, tenonMitres } from './tenon-mitres.js';
@@ -92,7 +93,7 @@ export function tenonSchedule(design: Design, shop: Shop, say: Say): readonly Te
       else kinds.push([placed]);
     }
   }
-  return kinds.map((kind, i) => kindOf(`T${i + 1}`, kind, boards, design.joints, shop, say));
+  return kinds.map((kind, i) => kindOf(markOf('tenon', i), kind, boards, design.joints, shop, say));
 }
 
 interface Placed {

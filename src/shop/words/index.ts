@@ -20,3 +20,4 @@ export {
 export { faceWords } from './face-words.js';
 export { inARow } from './in-a-row.js';
 export { inBoth } from './in-both.js';
+export { MARK_LETTERS, type MarkedKind, markOf } from './mark-letters.js';
