@@ -13,6 +13,7 @@ export * from './polygon.js';
 export * from './profile.js';
 export * from './rectangle.js';
 export * from './region.js';
+export * from './region-area.js';
 export * from './region-boolean.js';
 export * from './region-moments.js';
 export * from './segment.js';

@@ -52,9 +52,8 @@ export function solidsOf(kernel: Kernel, design: Design): Solids {
   const { keep } = kernel;
   const boards = design.boards.map((placed): [string, BoardSolid] => {
     const id = placed.board.id;
-    const shape = shapeOf(placed.board);
-    const stock = kernel.shape(`stock ${shape}`, () => stockBody(kernel, placed.board));
-    const own = kernel.shape(`board ${shape}`, () => boardBody(kernel, placed.board, stock));
+    const stock = stockOf(kernel, placed.board);
+    const own = boardOf(kernel, placed.board);
     const body = keep(own.transform(matrix(placed.place)));
     return [id, { kind: 'board', id, ...placed, stock, own, body }];
   });
@@ -78,8 +77,19 @@ export function solidsOf(kernel: Kernel, design: Design): Solids {
   };
 }
 
+/** The {@link stockBody} of a board, made once for all of one shape. The kernel owns it. */
+export const stockOf = (kernel: Kernel, board: Board): Body => {
+  const { blank, outline, openings, bevels } = board;
+  const shape = `stock ${unnamed({ blank, outline, openings, bevels })}`;
+  return kernel.shape(shape, () => stockBody(kernel, board));
+};
+
+/** The {@link boardBody} of a board, in the same way. */
+export const boardOf = (kernel: Kernel, board: Board): Body =>
+  kernel.shape(`board ${unnamed(board)}`, () => boardBody(kernel, board, stockOf(kernel, board)));
+
 /** What a board is cut to, in words: names are left out. */
-const shapeOf = (board: Board): string =>
+const unnamed = (board: Partial<Board>): string =>
   JSON.stringify(board, (key, value: unknown) => (NAMES.has(key) ? undefined : value));
 
 const NAMES: ReadonlySet<string> = new Set(['id', 'name', 'material', 'face', 'joint', 'tenon']);

@@ -17,7 +17,7 @@ import {
   shared,
   solidsOf,
   standingIn,
-  stockBody,
+  stockOf,
 } from '../../solid/index.js';
 import { BOXES_TOUCH, COPLANAR } from '../../tolerances.js';
 
@@ -104,10 +104,7 @@ export function jigPieces(kernel: Kernel, { design }: JigAtHand): ReadonlyMap<st
     ...design.boards.map((placed): [string, Piece] => {
       const name = placed.board.id;
       // its holes and slots are left out: they only hold bolts and screws
-      const body = once(() => {
-        const stock = kernel.keep(stockBody(kernel, placed.board));
-        return kernel.keep(standingIn(stock, placed.place));
-      });
+      const body = once(() => kernel.keep(standingIn(stockOf(kernel, placed.board), placed.place)));
       return [name, { name, box: boardBox(placed), body, outside: () => seen(name, body), shift: HERE }];
     }),
     ...design.hardware

@@ -12,7 +12,7 @@ import {
   standingBase,
   withHorn,
 } from '../../shop/index.js';
-import { type Kernel, prism, stockBody } from '../../solid/index.js';
+import { type Kernel, prism, stockOf } from '../../solid/index.js';
 import { guideByMarks, located } from './located.js';
 import { jigPieces, type Piece, pieceOf, pushed, standingPiece } from './piece-in-place.js';
 
@@ -59,14 +59,14 @@ export function setUpsOnSolids(
 ): (holding: Holding) => SetUp | undefined {
   const jig = jigPieces(kernel, held.jig);
   const aids = new Map(held.aids.map(({ board }) => [board.id, board] as const));
-  const aidBody = memo((id) => kernel.keep(stockBody(kernel, aids.get(id)!)));
+  const aidBody = memo((id) => stockOf(kernel, aids.get(id)!));
   const stageOf = memo((_: string, holding: Holding) => {
     const board = boards.find(({ id }) => id === holding.board)!;
     const plain = stagesOf(board).find(({ name }) => name === holding.stage)!;
     const stage = withHorn(plain, holding.horn);
     return {
       faces: seenStage(stage, facesOf(board)).faces,
-      body: kernel.keep(stockBody(kernel, stage.board)),
+      body: stockOf(kernel, stage.board),
     };
   });
   return (holding) => {

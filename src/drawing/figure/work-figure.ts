@@ -1,7 +1,7 @@
 import type { Board } from '../../board/index.js';
 import { add, frame, type Vec2, type Vec3, WORLD } from '../../frame/index.js';
 import { boardStates, hornsOf, type ShopPapers, type WorkStep } from '../../shop/index.js';
-import { boardBody, featureEdges, type Solids, stockBody } from '../../solid/index.js';
+import { boardOf, featureEdges, type Solids } from '../../solid/index.js';
 import type { DrawnFigure } from '../flow/index.js';
 import { letters, wrappedText } from '../sheet/index.js';
 import { VIEW_FRAMES, type View, viewBox, viewLines, viewOf } from '../view/index.js';
@@ -70,8 +70,7 @@ function boardAfter({ kernel, boards }: Solids, { order, holdings }: ShopPapers,
     slots: kept(finished.slots),
     grooves: kept(finished.grooves),
   };
-  const stock = kernel.keep(stockBody(kernel, board));
-  const body = kernel.keep(boardBody(kernel, board, stock));
+  const body = boardOf(kernel, board);
   const look = lookOf({ ...boards.get(step.board!)!, place: WORLD });
   const part = { id: board.id, solid: featureEdges(body), look };
   return viewOf([part], seenFrom(finished, new Set(step.cuts)), { hidden: false, toned: 'apart' });

@@ -1,7 +1,7 @@
 import { WORLD } from '../../frame/index.js';
 import { segments } from '../../profile/index.js';
 import { type Aid, boardMarks, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
-import { type BoardSolid, boardBody, type Solids, stockBody } from '../../solid/index.js';
+import { type BoardSolid, boardOf, type Solids, stockOf } from '../../solid/index.js';
 import { boardFigure, type DrawingOptions, featureTable, type Scalable } from '../board/index.js';
 import {
   assemblyFigure,
@@ -158,9 +158,16 @@ export function shapedAids(solids: Solids, aids: readonly Aid[]): readonly Board
         !segments(board.outline).every((piece) => onBlank(board, piece)),
     )
     .map((board): BoardSolid => {
-      const stock = kernel.keep(stockBody(kernel, board));
-      const own = kernel.keep(boardBody(kernel, board, stock));
-      return { kind: 'board', id: board.id, board, place: WORLD, stock, own, body: own };
+      const own = boardOf(kernel, board);
+      return {
+        kind: 'board',
+        id: board.id,
+        board,
+        place: WORLD,
+        stock: stockOf(kernel, board),
+        own,
+        body: own,
+      };
     });
 }
 

@@ -2,15 +2,7 @@ import { exploded } from '../../assembly/index.js';
 import { endsShape, type Tenon } from '../../joinery/index.js';
 import { trimmed } from '../../length/index.js';
 import type { Aid } from '../../shop/index.js';
-import {
-  allSolids,
-  boardBody,
-  type Mesh,
-  meshOf,
-  type Solids,
-  stockBody,
-  tenonBody,
-} from '../../solid/index.js';
+import { allSolids, boardOf, type Mesh, meshOf, type Solids, tenonBody } from '../../solid/index.js';
 import type { OutputFile } from '../folder/index.js';
 import { stl } from './stl.js';
 
@@ -50,7 +42,7 @@ export function stlFiles(
   const apart = exploded(design);
   const drawnApart = placed.map(({ id, mesh }) => shiftedMesh(mesh, apart.get(id) ?? [0, 0, 0]));
   const helpers = aids.map(({ board }) => {
-    const body = kernel.keep(boardBody(kernel, board, kernel.keep(stockBody(kernel, board))));
+    const body = boardOf(kernel, board);
     return file(`stl/aids/${board.id}.mm.stl`, board.name, meshOf(body));
   });
   return [

@@ -9,10 +9,9 @@ import {
   pointOut,
   scale,
   subtract,
-  type Vec2,
   type Vec3,
 } from '../../frame/index.js';
-import { intersectRegion, type Region, regionArea } from '../../profile/index.js';
+import { areaInBox, type Region } from '../../profile/index.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 
 /** Where a clamp's line leaves a board: the face a pad lies on. mm, degrees, assembly frame. */
@@ -79,7 +78,9 @@ export function bearingOn(
   if (!last) return undefined;
   const { face, at, lean } = last;
   const [x, y] = pointIn(face.frame, at);
-  const under = shareOf(face.region, square(x, y, PRACTICE.padLength, PRACTICE.padLength));
+  const half = PRACTICE.padLength / 2;
+  const pad = { minX: x - half, maxX: x + half, minY: y - half, maxY: y + half };
+  const under = areaInBox(face.region, pad) / PRACTICE.padLength ** 2;
   return { board, face: face.id, at, normal: face.frame.z, angleDeg: lean, under };
 }
 
@@ -93,15 +94,3 @@ export function holds(region: Region, x: number, y: number): boolean {
     });
   return inside;
 }
-
-const square = (x: number, y: number, length: number, width: number): Region => [
-  [
-    [x - length / 2, y - width / 2],
-    [x + length / 2, y - width / 2],
-    [x + length / 2, y + width / 2],
-    [x - length / 2, y + width / 2],
-  ] satisfies Vec2[],
-];
-
-const shareOf = (region: Region, part: Region): number =>
-  regionArea(intersectRegion(region, part)) / regionArea(part);
