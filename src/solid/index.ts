@@ -22,4 +22,5 @@ export * from './solids.js';
 export * from './standing.js';
 export * from './surface-parts.js';
 export * from './sweep.js';
+export * from './thinnest-spot.js';
 export * from './told.js';

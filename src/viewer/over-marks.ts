@@ -10,9 +10,9 @@ export interface Span {
 
 const pointsOf = (all: readonly Pixel[]): string => all.map((one) => one.join(',')).join(' ');
 
-/** Rings round a place. */
-export function ring(sheet: SVGSVGElement, [cx, cy]: Pixel): void {
-  for (const r of [4, 14]) add(sheet, 'circle', { cx, cy, r, class: 'mark' });
+/** Rings round a place; one round what is measured there. */
+export function ring(sheet: SVGSVGElement, [cx, cy]: Pixel, measured: boolean): void {
+  for (const r of measured ? [26] : [4, 14]) add(sheet, 'circle', { cx, cy, r, class: 'mark' });
 }
 
 /** A small ring, for a corner or an edge that is meant. */

@@ -16,7 +16,8 @@ import { isFlat, VIEWS, type ViewName } from './views.js';
 export interface Stage extends Omit<Eye, 'flyTo'> {
   readonly canvas: HTMLCanvasElement;
   readonly view: (name: ViewName) => void;
-  readonly flyTo: (at: Point, round: number) => void;
+  /** @param gap what is measured there: it is looked at from beside */
+  readonly flyTo: (at: Point, round: number, gap?: Way) => void;
   readonly flyToPieces: (ids: readonly string[]) => void;
   readonly arrange: (how: Arrangement) => void;
   readonly light: (chosen: ReadonlySet<string>, hovered: ReadonlySet<string>) => void;
@@ -36,6 +37,11 @@ export interface Stage extends Omit<Eye, 'flyTo'> {
   readonly draw: () => void;
   /** Redraws at once. */
   readonly drawNow: () => void;
+}
+
+interface Way {
+  readonly from: Point;
+  readonly to: Point;
 }
 
 export interface Looks {
@@ -115,7 +121,10 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
       const { center, radius } = seen.radius < 0 ? ball : seen;
       eye.flyTo(center, radius, new Vector3(...VIEWS[name]), isFlat(name));
     },
-    flyTo: (at, round) => eye.flyTo(new Vector3(...at), round),
+    flyTo: (at, round, gap) => {
+      const away = camera.position.clone().sub(controls.target);
+      eye.flyTo(new Vector3(...at), round, gap ? besideOf(gap, away) : away);
+    },
     flyToPieces: (ids) => {
       const { center, radius } = boxOf(shown, ids).getBoundingSphere(new Sphere());
       if (radius > 0) eye.flyTo(center, 1.25 * radius);
@@ -147,4 +156,12 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
     },
     pixel,
   };
+}
+
+/** The direction nearest to the one it is seen from now in which a way is not seen end on. */
+function besideOf({ from, to }: Way, away: Vector3): Vector3 {
+  const way = new Vector3(...to).sub(new Vector3(...from)).normalize();
+  const beside = away.clone().addScaledVector(way, -away.dot(way));
+  if (beside.length() > 0.2 * away.length()) return beside;
+  return new Vector3(0, 0, 1).cross(way).add(new Vector3(0, 0, 0.1));
 }

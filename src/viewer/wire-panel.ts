@@ -17,7 +17,7 @@ function follow(row: HTMLButtonElement, { data, stage, change, choose, player }:
       choose(ids);
       change({ seeThrough: true, place: finding, apart: 0, step: undefined });
       say(`${finding.level}: ${finding.text}`);
-      stage?.flyTo(finding.at, finding.round);
+      stage?.flyTo(finding.at, finding.round, finding.gap);
       break;
     }
     default:

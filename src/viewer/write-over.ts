@@ -27,7 +27,7 @@ export function writeOver(
   sheet.setAttribute('viewBox', `0 0 ${sheet.clientWidth} ${sheet.clientHeight}`);
   sizeLines(sheet, boxes, pixel);
   if (stands) standing(sheet, stands, pixel);
-  for (const mark of marks) ring(sheet, pixel(mark));
+  for (const mark of marks) ring(sheet, pixel(mark), spans.length > 0);
   for (const one of spans) span(sheet, one, pixel);
   for (const one of spots) spot(sheet, pixel(one));
   if (cross) crossAt(sheet, cross);

@@ -126,6 +126,12 @@ testWith(CHROMIUM, 'a click on a finding flies to its place, marks it and tells 
   expect(Math.abs(mark.x + mark.width / 2 - canvas.x - canvas.width / 2)).toBeLessThan(2);
   expect(Math.abs(mark.y + mark.height / 2 - canvas.y - canvas.height / 2)).toBeLessThan(2);
   expect(await page.textContent('#told')).toContain(findings[index]!.text);
+  // the wall itself is dimensioned: its ends are where the eye flew to
+  const wall = findings[index]!.gap!;
+  expect(findings[index]!.text).toContain(`is ${wall.text};`);
+  expect(await page.textContent('#over text')).toBe(wall.text);
+  const line = (await page.locator('#over .span').boundingBox())!;
+  expect(Math.hypot(line.x - mark.x - mark.width / 2, line.y - mark.y - mark.height / 2)).toBeLessThan(26);
 });
 
 testWith(CHROMIUM, 'lists and picture point at each other', async () => {

@@ -1,3 +1,4 @@
+import { pointOut, type Vec3 } from '../../frame/index.js';
 import { holeWall, slotWall } from '../../solid/index.js';
 import { SIZED_TO_LIMIT } from '../../tolerances.js';
 import type { Bench } from '../bench/index.js';
@@ -21,13 +22,22 @@ export const bridges = (bench: Bench): readonly Finding[] =>
           bench,
           board.id,
           `slot ${slot.id}`,
+          slot.at.origin,
           slotWall(kernel, board, slot).least,
           BRIDGE_BREAKS,
           BRIDGE_BENDS,
         ),
       ),
       ...board.board.holes.flatMap((hole) =>
-        thin(bench, board.id, `hole ${hole.id}`, holeWall(kernel, board, hole).least, HOLE_BREAKS, HOLE_WEAK),
+        thin(
+          bench,
+          board.id,
+          `hole ${hole.id}`,
+          hole.at.origin,
+          holeWall(kernel, board, hole).least,
+          HOLE_BREAKS,
+          HOLE_WEAK,
+        ),
       ),
     ];
   });
@@ -36,6 +46,7 @@ function thin(
   bench: Bench,
   board: string,
   feature: string,
+  inBoard: Vec3,
   least: number,
   breaks: number,
   weak: number,
@@ -53,6 +64,7 @@ function thin(
       measured: least,
       limit,
       unit: 'mm',
+      at: pointOut(bench.solids.boards.get(board)!.place, inBoard),
       message:
         least === 0
           ? `${feature} in ${board} breaks out of the wood or meets another cavity`

@@ -65,7 +65,7 @@ export function previewData(parts: PreviewParts): PreviewData {
     })),
     first: glueUp.seatings.map((seating) => seatingOf(solids, seating)),
     steps: glueUp.steps.map((step) => stepOf(solids, glueUp, step)),
-    findings: parts.findings.map((finding) => previewFinding(solids, finding)),
+    findings: parts.findings.map((finding) => previewFinding(parts, finding)),
     ...(parts.strength && { stands: standingOf(parts.strength, parts.say) }),
     cautions: [
       ...design.notes,

@@ -2,12 +2,11 @@ import { type Finding, remedyWords } from '../../checks/index.js';
 import { eachAxis } from '../../frame/index.js';
 import { type Box, box, type Solids } from '../../solid/index.js';
 import type { Point, PreviewFinding } from '../../viewer/index.js';
-
-/** However small the place, this much round it is shown, mm. */
-const LEAST_ROUND = 45;
+import { LEAST_ROUND, type Measured, measuredPlace } from './measured-place.js';
 
 /** A finding with the pieces it is about, and the place to look at. */
-export function previewFinding(solids: Solids, finding: Finding): PreviewFinding {
+export function previewFinding(measured: Measured, finding: Finding): PreviewFinding {
+  const { solids } = measured;
   const { level, message, basis, subjects, at } = finding;
   const pieces = [...new Set(subjects.flatMap((id) => piecesOf(solids, id)))];
   return {
@@ -16,7 +15,8 @@ export function previewFinding(solids: Solids, finding: Finding): PreviewFinding
     remedy: remedyWords(finding),
     basis,
     pieces,
-    ...(at ? { at, round: LEAST_ROUND } : placeOf(solids, subjects, pieces)),
+    ...(measuredPlace(measured, finding) ??
+      (at ? { at, round: LEAST_ROUND } : placeOf(solids, subjects, pieces))),
   };
 }
 
