@@ -3,6 +3,7 @@ import { SAME_SINGLE } from '../tolerances.js';
 import { type FacetTree, facetsNear } from './facet-tree.js';
 import type { Facets } from './facets.js';
 import { grown } from './measure.js';
+import { triangleGapSq } from './triangle-gap.js';
 
 /** A spot on each of two surfaces. */
 export interface Spots {
@@ -17,7 +18,7 @@ const SAME_WAY = 0.99995;
  * Where two surfaces come nearest. Faces that lie side by side are equally near all over: then in the middle of where they do.
  *
  * @param apart their least distance, as it was measured, mm
- * @returns undefined when nothing comes as near
+ * @returns undefined when nothing comes as near, or they touch
  */
 export function nearestSpots(one: Facets, other: FacetTree, apart: number): Spots | undefined {
   const reach = apart + SAME_SINGLE;
@@ -26,12 +27,13 @@ export function nearestSpots(one: Facets, other: FacetTree, apart: number): Spot
     const own = triangle(one, i);
     const near = facetsNear(other, grown(boxRound(own), reach));
     for (let j = 0; j < near.length; j += 9) {
+      if (triangleGapSq(one, i, near, j, reach * reach) >= reach * reach) continue;
       for (const way of waysBetween(own, triangle(near, j)))
         if (length(subtract(way.to, way.from)) <= reach) ways.push(way);
     }
   }
   const [first] = ways.toSorted((a, b) => long(a) - long(b));
-  if (!first) return undefined;
+  if (!first || long(first) < SAME_SINGLE) return undefined;
   const towards = unit(subtract(first.to, first.from));
   const same = ways.filter(({ from, to }) => dot(unit(subtract(to, from)), towards) > SAME_WAY);
   const mean = (pick: (way: Spots) => Vec3): Vec3 =>
