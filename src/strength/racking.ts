@@ -1,5 +1,6 @@
 import { add, scale, type Vec3 } from '../frame/index.js';
 import { trimmed } from '../length/index.js';
+import { onceForEach } from '../once.js';
 import { regionBounds } from '../profile/index.js';
 import { FOOT_PATCH, type FrameLoad, type Passed } from '../statics/index.js';
 import type { Asked } from './asked.js';
@@ -61,7 +62,7 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
   const frames = band.flatMap(({ as, stiffness }) => {
     const standing = framed(skeleton, FIRM, stiffness);
     const sliding = framed(skeleton, [SLIPPERY, SLIPPERY, FIRM[2]], stiffness);
-    return standing && sliding ? [{ as, standing, sliding }] : [];
+    return standing && sliding ? [{ as, standing: onceForEach(standing), sliding }] : [];
   });
   if (frames.length === 0) return none('its boards can move against each other as they are joined');
 
@@ -75,7 +76,7 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
       for (const { at, place } of points) {
         const node = skeleton.nodeAt(surface.placed.board.id, at)!;
         const one: readonly FrameLoad[] = [{ node, at, force: [0, 0, -1] }];
-        const onward = heldByFloor(standing(one).passed, sliding(one).passed, skeleton);
+        const onward = heldByFloor(standing(one).passed, () => sliding(one).passed, skeleton);
         for (const load of surface.loads)
           if (pressesAt(load, place)) bears(load, sizeOf(load, surface), onward);
       }
@@ -145,13 +146,15 @@ const NEWTON_METRES = 1000;
  */
 function heldByFloor(
   held: readonly Passed[],
-  slides: readonly Passed[],
+  sliding: () => readonly Passed[],
   { joints, feet }: Skeleton,
 ): readonly Passed[] {
   const share = feet.reduce((least, _, i) => {
     const [x, y, z] = held[joints.length + i]!.force;
     return z <= 0 ? least : Math.min(least, (FRICTION * z) / Math.max(Math.hypot(x, y), FRICTION * z));
   }, 1);
+  if (share === 1) return held.slice(0, joints.length);
+  const slides = sliding();
   const between = (a: Vec3, b: Vec3) => add(scale(a, share), scale(b, 1 - share));
   return joints.map((_, i) => ({
     force: between(held[i]!.force, slides[i]!.force),

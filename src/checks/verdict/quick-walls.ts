@@ -11,6 +11,7 @@ import {
   type Vec3,
 } from '../../frame/index.js';
 import { contains, lineRound, type Profile, tessellate } from '../../profile/index.js';
+import { remembered } from '../../remembered.js';
 import { WALL_REACH } from '../../solid/index.js';
 import { SAME_POINT, SKIN } from '../../tolerances.js';
 
@@ -36,6 +37,14 @@ export interface DataWalls {
  * the outline and the openings, and from the other mortises along some direction, no wall falls short of. 0 when it sticks out.
  */
 export function wallsByData(board: Board): ReadonlyMap<Mortise, DataWalls> {
+  const found = known(JSON.stringify(board), () => wallsOf(board));
+  return new Map(board.mortises.map((mortise, i) => [mortise, found[i]!]));
+}
+
+/** While one dimension is tried, some boards stay as they are. */
+const known = remembered<readonly DataWalls[]>(100);
+
+function wallsOf(board: Board): readonly DataWalls[] {
   const outline = tessellate(board.outline);
   const lines = [
     { profile: board.outline, points: outline },
@@ -45,18 +54,16 @@ export function wallsByData(board: Board): ReadonlyMap<Mortise, DataWalls> {
     board.holes.length + board.slots.length + board.grooves.length === 0 &&
     !board.bevels.some(({ within }) => within);
   const paths = board.mortises.map((mortise) => ({ mortise, path: pathOf(mortise) }));
-  return new Map(
-    paths.map(({ mortise, path }): [Mortise, DataWalls] => {
-      const endWood = woodPastEnds(outline, mortise);
-      if (!told) return [mortise, { wall: undefined, endWood }];
-      const apart = [
-        toPlanes(board, mortise, path),
-        ...lines.map((line, i) => toOutline(board, line, i === 0, mortise, path)),
-        ...paths.map((other) => (other.mortise === mortise ? WALL_REACH : alongSome(mortise, path, other))),
-      ];
-      return [mortise, { wall: Math.max(0, Math.min(WALL_REACH, ...apart)), endWood }];
-    }),
-  );
+  return paths.map(({ mortise, path }): DataWalls => {
+    const endWood = woodPastEnds(outline, mortise);
+    if (!told) return { wall: undefined, endWood };
+    const apart = [
+      toPlanes(board, mortise, path),
+      ...lines.map((line, i) => toOutline(board, line, i === 0, mortise, path)),
+      ...paths.map((other) => (other.mortise === mortise ? WALL_REACH : alongSome(mortise, path, other))),
+    ];
+    return { wall: Math.max(0, Math.min(WALL_REACH, ...apart)), endWood };
+  });
 }
 
 /** Corners of a prism that holds a mortise's air: as many round the mouth as round the bottom. */
