@@ -71,6 +71,10 @@ export function smallFont(woff) {
   // emptied in place: the places of all that is left stay what they are
   for (let glyph = 0; glyph < count; glyph += 1)
     if (!kept.has(glyph)) whole.fill(0, start(glyph), start(glyph + 1));
+  // names of glyphs are for who draws fonts (OpenType, "post" of version 3 has none)
+  const post = tables.get('post');
+  post.bytes = post.bytes.slice(0, 32);
+  new DataView(post.bytes.buffer).setUint32(0, 0x30000);
   return woffOf(view.getUint32(4), tables);
 }
 

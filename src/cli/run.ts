@@ -9,6 +9,7 @@ import { explain } from './explain.js';
 import { list } from './list.js';
 import { make } from './make.js';
 import { newCommand } from './new.js';
+import { open } from './open.js';
 import { parseArgv } from './parse-argv.js';
 import { range } from './range.js';
 import { shopCommand } from './shop-command.js';
@@ -18,6 +19,7 @@ const COMMANDS: readonly Command[] = [
   list,
   describe,
   make,
+  open,
   check,
   range,
   newCommand,

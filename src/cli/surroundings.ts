@@ -24,6 +24,8 @@ export interface Surroundings {
   readonly piecesFolder?: string;
   /** What makes and checks; src/node when absent. */
   readonly pipeline?: Pipeline;
+  /** Shows a page to the person; false when it cannot. src/node when absent. */
+  readonly showInBrowser?: (path: string) => Promise<boolean>;
 }
 
 /** Characters in a line when nothing says otherwise. */

@@ -24,7 +24,7 @@ export interface AskedOf {
  * @throws InputError for what cannot be used
  */
 export async function askedOf(state: LivingState, stock: Stock): Promise<AskedOf> {
-  const { units, given } = state;
+  const { units, given, bush } = state;
   const model = modelOf(state, stock);
   // what was mistyped is told before the shop is read
   readParameters(model, given, units);
@@ -34,7 +34,7 @@ export async function askedOf(state: LivingState, stock: Stock): Promise<AskedOf
   const shop = state.shop ? readShop(raw, state.shop.name, units) : builtInShop(units);
   const { jig, given: all } = withJig(shop, shopUnits(raw, units), jigModel, { model, given });
   return {
-    question: { model, shop, jig, units },
+    question: { model, shop, jig, units, ...(bush !== undefined && { bush }) },
     values: readParameters(model, all, units),
     given: Object.keys(model.parameters.shape).filter((name) => given[optionName(name)] !== undefined),
   };

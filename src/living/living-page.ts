@@ -1,15 +1,18 @@
 import { TenonwrightError } from '../errors.js';
-import type { LivingData, LivingState } from '../files/index.js';
+import type { LivingData, LivingState, ToldPiece } from '../files/index.js';
 import { type Looker, onPage, type PreviewData } from '../viewer/index.js';
-import { handOver } from './elements.js';
+import { handOver, make } from './elements.js';
 import { type Engine, startEngine } from './engine.js';
 import { linkOf, stateOfLink } from './link.js';
 import type { Answer, Asked } from './messages.js';
+import { pieceEditor } from './piece-editor.js';
 import { wireSaving } from './saving.js';
+import { wireShop } from './shop-told.js';
+import { showPicture } from './show-picture.js';
 import { sizeControls } from './size-controls.js';
 import { sizesYaml, yamlName } from './sizes-yaml.js';
 import { sameState, storyOf } from './story.js';
-import { tellParts } from './told-parts.js';
+import { tellChanges, tellParts } from './told-parts.js';
 import { verdictShown } from './verdict-shown.js';
 
 /** The preview's own script, which runs before this one. */
@@ -29,13 +32,14 @@ function start(): void {
   let engine: Engine | undefined;
   let asked = 0;
   let cured = 0;
+  let shown = living.start.design;
 
   const designOf = ({ design }: LivingState) => living.designs.find(({ name }) => name === design);
+  const toldOf = (state: LivingState) => state.told ?? designOf(state)?.told;
   /** How the design shown was published. */
   const published = (): LivingState => {
-    const { design } = story.now();
-    const { units } = living.start;
-    return design === living.start.design ? living.start : { design, given: {}, units };
+    const { told: _, ...now } = story.now();
+    return now.design === living.start.design ? living.start : { ...now, given: {} };
   };
   const show = (): void => {
     verdict.wait();
@@ -43,6 +47,8 @@ function start(): void {
     onPage<HTMLButtonElement>('redo').disabled = !story.canRedo();
     onPage<HTMLButtonElement>('reset').disabled = sameState(story.now(), published());
     onPage<HTMLSelectElement>('units').value = story.now().units;
+    onPage<HTMLSelectElement>('piece').value = story.now().design;
+    editor.show(toldOf(story.now()));
     for (const id of ['link-label', 'link-refusal', 'cure']) onPage(id).hidden = true;
     if (engine) asked = engine.show(story.now());
   };
@@ -60,8 +66,45 @@ function start(): void {
       show();
     },
   });
+  const write = (told: ToldPiece): LivingState => {
+    const { told: _, ...now } = story.now();
+    return told.text === designOf(now)?.told?.text ? now : { ...now, told };
+  };
+  const editor = pieceEditor({
+    touch: (told) => {
+      story.touch(write(told));
+      show();
+    },
+    step: (told) => {
+      story.step(write(told));
+      show();
+    },
+    forget: () => {
+      const { told: _, ...now } = story.now();
+      story.step(now);
+      (document.activeElement as HTMLElement | null)?.blur();
+      show();
+    },
+  });
+  const pieces = onPage<HTMLSelectElement>('piece');
+  pieces.append(
+    ...living.designs.map(({ name, title }) =>
+      make('option', { value: name, textContent: `${name}: ${title}` }),
+    ),
+  );
+  onPage('choose').hidden = living.designs.length < 2;
+  pieces.addEventListener('change', () => {
+    const { told: _, ...now } = story.now();
+    story.step(
+      pieces.value === living.start.design
+        ? { ...now, ...living.start }
+        : { ...now, design: pieces.value, given: {} },
+    );
+    show();
+  });
   const tellSizes = (form: LivingData['form']): void => {
-    const design = designOf(story.now());
+    // ranges are of the text they were proved for
+    const design = story.now().told ? undefined : designOf(story.now());
     sizes.show(form, story.now().units, design);
     onPage('ranges-note').textContent = design?.ranges ? PROVED : NOT_PROVED;
   };
@@ -73,6 +116,7 @@ function start(): void {
     onPage('refusal').hidden = !refused;
     onPage('refusal').textContent = text ?? '';
     sizes.refuse(text);
+    editor.refuse(text);
     if (refused) verdict.refuse();
     saving.allow(!refused);
   };
@@ -93,7 +137,10 @@ function start(): void {
       verdict.found();
     }
     // a picture is shown however old: the next one is on its way
-    if (answer.kind === 'picture') showPicture(looker, answer.data, answer.still);
+    if (answer.kind === 'picture') {
+      showPicture(looker, answer.data, answer.still, shown === story.now().design);
+      shown = story.now().design;
+    }
     if (answer.number !== asked) return;
     switch (answer.kind) {
       case 'form':
@@ -174,8 +221,8 @@ function start(): void {
     if (window.location.hash.length < 2) return '';
     try {
       const linked = stateOfLink(window.location.hash, names);
-      const { shop } = story.now();
-      story.step({ ...linked, ...(shop && { shop }) });
+      // the shop and what is in it are the person's own
+      story.step({ ...story.now(), ...linked });
       return '';
     } catch (error) {
       if (!(error instanceof TenonwrightError)) throw error;
@@ -192,6 +239,12 @@ function start(): void {
     if (amiss === '') show();
     tellAmiss(amiss);
   });
+  wireShop(living.shopText, (shop) => {
+    const { shop: _, ...now } = story.now();
+    const own = shop ?? living.start.shop;
+    story.step(own ? { ...now, shop: own } : now);
+    if (engine) show();
+  });
   const amiss = follow();
   onPage('living-controls').hidden = false;
   engine = startEngine(
@@ -204,31 +257,6 @@ function start(): void {
   show();
   tellAmiss(amiss);
   document.documentElement.dataset.living = 'yes';
-}
-
-/** Pieces alone are new: what was told of the last state stays until it is told anew. */
-function showPicture(looker: Looker, data: PreviewData, still: string | undefined): void {
-  const { data: last } = looker;
-  if (still !== undefined) onPage('still').innerHTML = still;
-  const apart = new Map(last.pieces.map((piece) => [piece.id, piece.apart]));
-  const { first, steps, joints, findings } = last;
-  looker.show({
-    ...data,
-    first,
-    steps,
-    joints,
-    findings,
-    pieces: data.pieces.map((piece) => ({ ...piece, apart: apart.get(piece.id) ?? piece.apart })),
-  });
-}
-
-function tellChanges(lines: readonly string[]): void {
-  const list = document.createElement('ul');
-  list.className = 'plain';
-  for (const line of lines) list.appendChild(document.createElement('li')).textContent = line;
-  const none = document.createElement('p');
-  none.textContent = 'Nothing: it is as it was published.';
-  onPage('changes').replaceChildren(lines.length > 0 ? list : none);
 }
 
 start();

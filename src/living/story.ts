@@ -48,5 +48,5 @@ export function storyOf(start: LivingState): Story {
 /** Whether two states are told alike, in whatever order their sizes were given. */
 export const sameState = (a: LivingState, b: LivingState): boolean => told(a) === told(b);
 
-const told = ({ design, told: piece, given, units, shop }: LivingState): string =>
-  JSON.stringify([design, piece?.text, Object.entries(given).toSorted(), units, shop?.text]);
+const told = ({ design, told: piece, given, units, shop, bush }: LivingState): string =>
+  JSON.stringify([design, piece?.text, Object.entries(given).toSorted(), units, shop?.text, bush]);

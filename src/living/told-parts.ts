@@ -1,4 +1,5 @@
 import { onPage } from '../viewer/index.js';
+import { make } from './elements.js';
 
 /** Puts what is told anew in place of what was told, part by part; a paper that was open stays open. */
 export function tellParts(panel: string): void {
@@ -22,3 +23,10 @@ export function tellTitle(title: string): void {
 }
 
 const words = ({ textContent }: Element): string => textContent ?? '';
+
+/** What is not as it was published, a line each. */
+export function tellChanges(lines: readonly string[]): void {
+  const list = make('ul', { className: 'plain' }, ...lines.map((line) => make('li', { textContent: line })));
+  const none = make('p', { textContent: 'Nothing: it is as it was published.' });
+  onPage('changes').replaceChildren(lines.length > 0 ? list : none);
+}

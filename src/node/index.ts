@@ -10,6 +10,7 @@ export { newPieceFile } from './new-piece-file.js';
 export { packageFolder } from './package-folder.js';
 export { readYaml } from './read-yaml.js';
 export { shippedRangesText } from './shipped-ranges.js';
+export { showInBrowser } from './show-in-browser.js';
 export { SUPPLIES } from './supplies.js';
 export { version } from './version.js';
 export { writePicture } from './write-picture.js';

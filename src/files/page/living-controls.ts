@@ -22,5 +22,10 @@ export const LIVING_CONTROLS = `<div id="living-controls" hidden>
 <ul id="single-files" class="plain"></ul>
 <div class="bar"><button type="button" id="copy-link">Link to these sizes</button><button type="button" id="save-yaml">Sizes for the command line</button></div>
 <label id="link-label" hidden>link<input id="link" type="text" readonly></label>
-<details id="shop-told" class="paper"><summary>Your shop</summary><div id="shop-form"></div></details>
+<details id="shop-told" class="paper"><summary>Your shop</summary>
+<p class="soft">What is at hand: router, cutters, boards, clamps, glue. It is written like the shop file of the command line, every line with what it means; a # before a line leaves it out. It goes into no link.</p>
+<textarea id="shop-text" aria-label="What is at hand in the shop" spellcheck="false" wrap="off" rows="14"></textarea>
+<div class="bar"><button type="button" id="use-shop">Work in this shop</button><button type="button" id="usual-shop">The shop of this page</button><button type="button" id="save-shop">Save as shop.yaml</button></div>
+<label class="tick"><input id="keep-shop" type="checkbox">keep it in this browser for the next time</label>
+</details>
 </div>`;

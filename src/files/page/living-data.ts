@@ -13,6 +13,8 @@ export interface LivingData {
   readonly start: LivingState;
   /** Its sizes there. */
   readonly form: readonly SizeRow[];
+  /** A shop file with everything that can be said in it: the shop the page was made with. */
+  readonly shopText: string;
 }
 
 export interface LivingDesign {
@@ -40,6 +42,8 @@ export interface LivingState {
   /** Texts by option name. */
   readonly given: Readonly<Record<string, string>>;
   readonly units: Units;
+  /** Outside diameter of the guide bush, mm. */
+  readonly bush?: number;
   /** A shop file; the built-in shop when left out. */
   readonly shop?: { readonly name: string; readonly text: string };
 }

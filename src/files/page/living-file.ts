@@ -53,6 +53,7 @@ export function livingPage(
     designs,
     start,
     form: sizeForm(model, start.given, start.units, toolsOf(shop)),
+    shopText: shopExample(start.units, shop),
   };
   const { data, papers } = toldOnPage(made);
   return previewPage(data, viewer, stillOf(made), papers, {
@@ -67,7 +68,7 @@ export function livingPage(
 }
 
 /** A design as it is made, in words that read back as the very same sizes. */
-function startOf({ request: { model, values, units, given = [], shop } }: Made): LivingState {
+function startOf({ request: { model, values, units, given = [], shop, bush } }: Made): LivingState {
   const texts = given.flatMap((name) => {
     const value = values[name];
     const meta = parameterMeta(name, model.parameters.shape[name]!);
@@ -80,6 +81,7 @@ function startOf({ request: { model, values, units, given = [], shop } }: Made):
     design: model.name,
     given: Object.fromEntries(texts),
     units,
+    ...(bush !== undefined && { bush }),
     ...(!usual && { shop: { name: shop.name, text: shopExample(units, shop) } }),
   };
 }

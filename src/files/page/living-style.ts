@@ -7,7 +7,7 @@ export const LIVING_STYLE = `
 [data-ghost] #view, [data-ghost] #still { opacity: .32; }
 .size { margin: .75rem 0; } .size > label, .size .name { display: block; margin: 0; font-size: .9rem; }
 .size .pair { display: grid; grid-template-columns: minmax(0, 1fr) 7.2rem; gap: .6rem; align-items: start; }
-.size input[type=text], .size select, #link, #shop-form input, #shop-form select { width: 100%; min-width: 0; font: inherit; font-size: .88rem; color: inherit; background: var(--paper); border: 1px solid var(--line); border-radius: 3px; padding: .25rem .4rem; }
+.size input[type=text], .size select, #link { width: 100%; min-width: 0; font: inherit; font-size: .88rem; color: inherit; background: var(--paper); border: 1px solid var(--line); border-radius: 3px; padding: .25rem .4rem; }
 .size input[aria-invalid=true] { border: 2px solid var(--error); }
 .size .slide { padding: 0; } .size .slide input { display: block; margin: 0; }
 .band { position: relative; height: 7px; margin: 0 8px; background: var(--line); border-radius: 2px; overflow: hidden; }
@@ -21,7 +21,7 @@ export const LIVING_STYLE = `
 .editor pre { text-align: right; color: var(--soft); overflow: hidden; user-select: none; } .editor pre b { color: var(--paper); background: var(--error); }
 .editor textarea { width: 100%; resize: vertical; background: var(--paper); color: var(--ink); }
 #single-files button { font-size: .82rem; padding: .1rem .4rem; margin: .1rem 0; }
-#shop-form fieldset { border: 1px solid var(--line); margin: .5rem 0; padding: .3rem .6rem; } #shop-form legend { font-size: .88rem; padding: 0 .3rem; } #shop-form label { font-size: .85rem; } #shop-form .soft { grid-column: 1 / -1; }
+#shop-text { width: 100%; resize: vertical; font: 12px/1.4 "DejaVu Sans Mono", ui-monospace, monospace; color: var(--ink); background: var(--paper); border: 1px solid var(--line); }
 @media (pointer: coarse) { .size input[type=text] { min-height: 44px; } #piece, .size select { min-height: 44px; } }
 @media print { #living-controls { display: none; } }
 `;
