@@ -21,6 +21,7 @@ test('the packed program holds what runs and nothing else, and makes a frame', (
   expect(others.filter((file) => !data.test(file))).toEqual([
     'LICENSE',
     'README.md',
+    'dist/living-engine.txt',
     'docs/piece.schema.json',
     'package.json',
   ]);
