@@ -11,4 +11,5 @@ export { markingFigure } from './marking-figure.js';
 export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export { explodedView, isometricView, numberedFigure, seenParts } from './picture.js';
 export { rangeBars, rangeMap } from './range-figure.js';
+export { setUpSection } from './set-up-section.js';
 export { workFigure } from './work-figure.js';

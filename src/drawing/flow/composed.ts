@@ -24,23 +24,51 @@ export function withCaption(figure: DrawnFigure, strong: string, rows: readonly 
 
 const GAP = 3;
 
-/** The first drawing of some blocks with the table that follows it on its right. */
-export function besideTable(blocks: readonly FlowBlock[], room: number): readonly FlowBlock[] {
+/**
+ * The first drawing of some blocks on the right, with another one below it, and the tables that follow it on the left.
+ *
+ * @param under the other drawing, no wider than a room
+ */
+export function besideTables(
+  blocks: readonly FlowBlock[],
+  room: number,
+  under?: (room: number) => DrawnFigure,
+): readonly FlowBlock[] {
   const at = blocks.findIndex((block, i) => block.kind === 'drawn' && blocks[i + 1]?.kind === 'table');
-  const [figure, table] = [blocks[at], blocks[at + 1]];
-  if (figure?.kind !== 'drawn' || table?.kind !== 'table') return blocks;
-  const { rows, widths } = wrappedTable([table.head, ...table.rows], room - figure.width - GAP);
-  const tall = rows.reduce((sum, row) => sum + row.height, 0);
-  const height = Math.max(tall, figure.height);
+  const figure = blocks[at];
+  if (figure?.kind !== 'drawn') return blocks;
+  const end = blocks.findIndex(({ kind }, i) => i > at && kind !== 'table');
+  const following = blocks.slice(at + 1, end < 0 ? undefined : end);
+  const second = under?.(FIGURES);
+  const side = Math.max(figure.width, second?.width ?? 0);
+  const tables = following.flatMap((block) =>
+    block.kind === 'table' ? [wrappedTable([block.head, ...block.rows], room - side - GAP)] : [],
+  );
+  const tall = tables.map(({ rows }) => rows.reduce((sum, row) => sum + row.height, 0));
+  const left = tall.reduce((sum, one) => sum + one + GAP, -GAP);
+  const height = Math.max(left, figure.height + (second ? GAP + second.height : 0));
   const both: DrawnFigure = {
     kind: 'drawn',
     said: figure.said,
     width: room,
     height,
-    draw: ([x, y]) => [
-      ...told(figure, [x, y + height - figure.height]),
-      drawnTable([x + figure.width + GAP, y + height], rows, widths),
-    ],
+    draw: ([x, y]) => {
+      const top = y + height;
+      const middle = x + room - side / 2;
+      return [
+        ...told(figure, [middle - figure.width / 2, top - figure.height]),
+        ...(second
+          ? told(second, [middle - second.width / 2, top - figure.height - GAP - second.height])
+          : []),
+        ...tables.map(({ rows, widths }, i) => {
+          const above = tall.slice(0, i).reduce((sum, one) => sum + one + GAP, 0);
+          return drawnTable([x, top - above], rows, widths);
+        }),
+      ];
+    },
   };
-  return [...blocks.slice(0, at), both, ...blocks.slice(at + 2)];
+  return [...blocks.slice(0, at), both, ...(end < 0 ? [] : blocks.slice(end))];
 }
+
+/** The most a drawing beside tables takes of a page's width, mm. */
+const FIGURES = 70;

@@ -8,8 +8,8 @@ import {
   setupParts,
 } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { isometricView } from '../figure/index.js';
-import { besideTable, type FlowBlock, together } from '../flow/index.js';
+import { isometricView, setUpSection } from '../figure/index.js';
+import { besideTables, type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
 import type { View } from '../view/index.js';
@@ -82,7 +82,11 @@ export function planContent(parts: PlanParts): PlanContent {
     papers.cards.length + papers.grooves.length > 0 &&
       section('Set-up cards', 'set-up', 'at the router', [
         ...drawn(setUp.before),
-        ...setUp.cards.map((card): FlowBlock => together(besideTable(drawn(card), ROOM.width), ROOM.width)),
+        ...setUp.cards.map((blocks, i): FlowBlock => {
+          const card = papers.cards[i];
+          const under = card && ((room: number) => setUpSection(card, units, room));
+          return together(besideTables(drawn(blocks), ROOM.width, under), ROOM.width);
+        }),
       ]),
     section('Order of work', 'order', 'always', drawn(orderPaper(paper))),
     section(design.joints.length > 0 ? 'Tenons, glue-up and finish' : 'Finish', 'glue-up', 'at the clamps', [
