@@ -275,6 +275,6 @@ function names(
     ['work', 0, bottom * 0.8],
   ];
   // below the drawing, where the other state has its chain
-  const within = { minX: minX - 1, maxX: maxX + 8, minY: minY - 14, maxY: minY - 0.5 };
+  const within = { minX: minX - 1, maxX: maxX + 10, minY: minY - 24, maxY: minY - 0.5 };
   return spots.flatMap(([words, u, v]) => labelAt(room, at(u, v), words, 1, { leader: 'always', within }));
 }
