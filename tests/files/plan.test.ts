@@ -16,7 +16,16 @@ import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
 import type { Model } from '../../src/model/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { SUPPLIES } from '../../src/node/index.js';
-import { type Block, builtInShop, figure, glueUpPaper, heading, setupPaper } from '../../src/shop/index.js';
+import {
+  type Block,
+  bearingPaper,
+  builtInShop,
+  figure,
+  glueUpPaper,
+  heading,
+  setupPaper,
+  toolsOf,
+} from '../../src/shop/index.js';
 
 interface Planned {
   readonly content: PlanContent;
@@ -121,6 +130,33 @@ test('a plan of the stool has at most 16 pages before its appendix, and no page 
   for (const of of [content, (await plan(JIG)).content])
     for (const { title, shares } of [...of.sections, ...of.appendix])
       expect(Math.min(1, ...shares.slice(0, -1)), title).toBeGreaterThanOrEqual(0.5);
+});
+
+test('a plan of the stool in inches keeps within the same 16 pages, and tells no mm of what it bears', async () => {
+  const shop = builtInShop('in');
+  const { pages, bears } = await withMade(
+    {
+      model: STOOL,
+      values: readParameters(STOOL, {}, 'in'),
+      shop,
+      jig: jig.build(readParameters(jig, {}, 'in'), toolsOf(shop)),
+      units: 'in',
+      format: 'binary',
+      curves: 'arcs',
+      force: true,
+      version: '0.0.0',
+      progress: () => {},
+    },
+    async (all) => ({
+      pages: 1 + planOf(all, {}).sections.reduce((sum, { drafts }) => sum + drafts.length, 0),
+      bears: JSON.stringify(
+        bearingPaper({ ...all.papers, design: all.solids.design }).filter(({ kind }) => kind === 'bars'),
+      ),
+    }),
+  );
+  expect(pages).toBeLessThanOrEqual(16);
+  expect(bears).toContain('lbf');
+  expect(bears).not.toMatch(/\d (mm|N|kg|MPa)\b|\b0\\"/);
 });
 
 test('what waits for a fit names, in the list of wood, the step it waits for', async () => {

@@ -15,18 +15,18 @@ import {
   textWidth,
 } from '../sheet/index.js';
 
-const MOST: readonly [width: number, height: number] = [180, 26];
+const MOST: readonly [width: number, height: number] = [180, 23];
 
-/** A sheet or board of stock with the parts laid on it, offcuts hatched, cuts numbered in their order. */
+/** A sheet or board of stock: what is kept shows its grain, offcuts are left plain, cuts are numbered in their order. */
 export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout: StockLayout): DrawnFigure {
   const factor = Math.min(MOST[0] / stock.length, MOST[1] / stock.width);
   return {
     kind: 'drawn',
-    said: `How ${parts.map(({ id }) => id).join(', ')} lie on the stock, offcuts hatched, cuts numbered in their order.`,
+    said: `How ${parts.map(({ id }) => id).join(', ')} lie on the stock, their grain drawn and offcuts plain, cuts numbered in their order.`,
     width: stock.length * factor,
-    height: stock.width * factor + 11,
+    height: stock.width * factor + 6,
     draw: (at): readonly SheetEntity[] => {
-      const p = (x: number, y: number): Vec2 => [at[0] + x * factor, at[1] + 5.5 + y * factor];
+      const p = (x: number, y: number): Vec2 => [at[0] + x * factor, at[1] + 3 + y * factor];
       const corners = ({ x, y, length, width }: Rect): readonly Vec2[] => [
         p(x, y),
         p(x + length, y),
@@ -35,7 +35,7 @@ export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout:
       ];
       const drawn: SheetEntity[] = [
         path('visible', corners({ x: 0, y: 0, length: stock.length, width: stock.width }), true),
-        ...offcuts.map((one) => hatchOf(one.id, [corners(one)], 45, 3)),
+        ...(layout.grainLocked ? parts.map((one) => hatchOf(one.id, [corners(one)], 0, GRAIN_APART)) : []),
         ...parts.map((one) => path('visible', corners(one), true)),
         ...[...parts, ...offcuts].flatMap((one) => label(one, one.id, factor, p)),
       ];
@@ -60,6 +60,9 @@ export function layoutFigure({ stock, parts, cuts, offcuts }: LaidStock, layout:
     },
   };
 }
+
+/** Lines of grain, along the stock as on the boards, mm. */
+const GRAIN_APART = 1.6;
 
 /** Radius of a ring round a cut's number, mm. */
 const R = 2.4;

@@ -99,13 +99,13 @@ function setWhole(on: Filling, { fit: sized }: Whole, headings: Flowed['headings
   setBlocks(on, made ?? [], headings);
 }
 
-/** Height of a table's head and first rows, which do not part from the heading before them. */
+/** Height of a table's head and first rows, which do not part from the heading before them; three rows stay together. */
 function tableAfter(next: FlowBlock | undefined, room: number): number {
   if (next?.kind !== 'table') return AFTER_HEADING;
   const { rows } = wrappedTable([next.head, ...next.rows], room);
   return Math.max(
     AFTER_HEADING,
-    rows.slice(0, 3).reduce((sum, { height }) => sum + height, 1),
+    rows.slice(0, rows.length === 4 ? 4 : 3).reduce((sum, { height }) => sum + height, 1),
   );
 }
 

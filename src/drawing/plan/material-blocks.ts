@@ -85,10 +85,10 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
 const bare = (size: CutRow['finished'], units: DrawingUnits): string =>
   units === 'mm' ? blankWords(size, units).replace(' mm', '') : blankWords(size, units);
 
-const roughWords = ({ rough, finished, scrap }: CutRow, units: DrawingUnits): string => {
+const roughWords = ({ rough, finished }: CutRow, units: DrawingUnits): string => {
   if (!rough) return 'not verified';
   const words = bare(rough.size, units);
-  return scrap && words === bare(finished, units) ? 'as finished' : words;
+  return words === bare(finished, units) ? 'as finished' : words;
 };
 
 /** For the saw: every cut of every piece of stock in its order, and the wood reckoned item by item. */

@@ -1,5 +1,13 @@
 import { fixed, INCH, trimmed } from '../../length/index.js';
-import { alikeRows, type Block, heading, list, type ShopPapers, table } from '../../shop/index.js';
+import {
+  alikeRows,
+  type Block,
+  heading,
+  list,
+  type ShopPapers,
+  type TenonKind,
+  table,
+} from '../../shop/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 
 /** A fit in inches needs thousandths: tenon and slot are the same fraction on a rule. */
@@ -21,10 +29,10 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
       tenons.map((kind) => [
         kind.mark,
         trimmed(kind.count, 0),
-        `${blankWords(kind, units)}${units === 'mm' ? '' : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`}${kind.slot.verdict === 'passed' ? '' : ' (thickness not verified)'}`,
+        `${sizeOf(kind, units)}${kind.slot.verdict === 'passed' ? '' : ' (not verified)'}`,
         kind.material,
         kind.joints.map(({ joint, count }) => `${count} in ${joint}`).join('; '),
-        kind.ends.map((end) => `${say(end.into)} of ${say(end.depth)} into ${end.board}`).join('; '),
+        kind.ends.map((end) => `${end.board} ${say(end.into)} of ${say(end.depth)}`).join('; '),
       ]),
     ),
     list([
@@ -76,3 +84,15 @@ export function stripBlocks({ strips }: ShopPapers, units: DrawingUnits): readon
     ),
   ];
 }
+
+/** In inches the thickness, which is a fit, is told once and in thousandths. */
+const sizeOf = (kind: TenonKind, units: DrawingUnits): string => {
+  const say = sayIn(units);
+  if (units === 'in')
+    return `${decimalInches(kind.thickness)} × ${say(kind.width)} × ${say(kind.length)}; slot ${decimalInches(kind.slot.width)}`;
+  const slot =
+    units === 'mm'
+      ? ''
+      : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`;
+  return `${blankWords(kind, units)}${slot}`;
+};

@@ -1,6 +1,5 @@
 import type { Design } from '../../assembly/index.js';
-import { fixed, trimmed } from '../../length/index.js';
-import { GRAVITY } from '../../statics/index.js';
+import { fixed, INCH, printMass, type Say, speaker, trimmed } from '../../length/index.js';
 import {
   type GlueTold,
   type Load,
@@ -9,15 +8,16 @@ import {
   passed,
   STRENGTH_BASES,
   type Strength,
+  sayFigure,
   type Worked,
 } from '../../strength/index.js';
+import type { Shop } from '../at-hand/index.js';
 import {
   type BarRow,
   type Block,
   cautions,
   figure,
   heading,
-  inBoth,
   list,
   paragraph,
   table,
@@ -26,6 +26,8 @@ import {
 /** What the paper of loads and margins is made from. */
 export interface BearingPaper {
   readonly design: Design;
+  /** It is told in what the shop's papers speak. */
+  readonly shop: Pick<Shop, 'units'>;
   /** Undefined when nothing says what any surface is for. */
   readonly strength: Strength | undefined;
   /** What the seasons do. */
@@ -34,7 +36,8 @@ export interface BearingPaper {
 }
 
 /** What the piece bears: the loads assumed, how much of each limit they take, and what nobody worked out. */
-export function bearingPaper({ design, strength, moving, revision }: BearingPaper): readonly Block[] {
+export function bearingPaper({ design, shop, strength, moving, revision }: BearingPaper): readonly Block[] {
+  const say = speaker(shop.units);
   const margins = strength?.margins ?? [];
   const all = [...margins, ...moving.margins];
   const not = [...(strength?.notComputed ?? NO_USES), ...moving.notComputed];
@@ -45,15 +48,15 @@ export function bearingPaper({ design, strength, moving, revision }: BearingPape
     paragraph(
       `Revision ${revision}. Estimates from published averages of small clear pieces of wood and from statics. Nothing here was tried on the piece you build, and nothing here says that it is safe.`,
     ),
-    ...(strength ? loads(strength) : []),
-    ...barsOf('How it stands', standing),
+    ...(strength ? loads(strength, say) : []),
+    ...barsOf('How it stands', standing, say),
     ...(standing.length > 0 ? [figure({ of: 'feet' })] : []),
-    ...barsOf('What its boards and joints bear', rest),
-    ...barsOf('What the seasons do to it', moving.margins),
-    ...information(all),
+    ...barsOf('What its boards and joints bear', rest, say),
+    ...barsOf('What the seasons do to it', moving.margins, say),
+    ...information(all, say),
     heading('What was not worked out'),
     list([...not.map(({ what, why }) => `${sentence(what)}: ${why}.`), ...NEVER]),
-    ...(strength ? trial(strength) : []),
+    ...(strength ? trial(strength, say) : []),
     ...bases(all),
     cautions([
       'These are estimates, no test and no approval. Local rules and a licensed engineer decide.',
@@ -86,7 +89,7 @@ const LOAD_NAMES: Readonly<Record<Load['kind'], string>> = {
   books: 'row of books',
 };
 
-function loads({ asked }: Strength): readonly Block[] {
+function loads({ asked }: Strength, say: Say): readonly Block[] {
   const { surfaces, user, glue } = asked;
   const { grainOneIn, moisture } = asked.stock;
   const rows = surfaces.flatMap(({ placed, use, loads: all }) =>
@@ -94,14 +97,14 @@ function loads({ asked }: Strength): readonly Block[] {
       placed.board.name,
       use.replace('-', ' '),
       LOAD_NAMES[load.kind],
-      loadWords(load),
+      loadWords(load, say),
       load.basis,
     ]),
   );
   return [
     heading('Loads assumed'),
     paragraph(
-      `For a person of up to ${massWords(user.kg)}${user.child ? ', and a child who uses it as well' : ''}. Wood of no more than ${trimmed(moisture, 1)} % moisture, its grain running out by no more than 1 in ${trimmed(grainOneIn, 1)}; joints glued with ${glueWords(glue)}. The piece itself weighs ${massWords(asked.resting.kg)}.`,
+      `For a person of up to ${printMass(user.kg, say.units)}${user.child ? ', and a child who uses it as well' : ''}. Wood of no more than ${trimmed(moisture, 1)} % moisture, its grain running out by no more than 1 in ${trimmed(grainOneIn, 1)}; joints glued with ${glueWords(glue)}. The piece itself weighs ${printMass(asked.resting.kg, say.units)}.`,
     ),
     table(['surface', 'used as', 'load', 'how much', 'where the figure is from'], rows),
   ];
@@ -110,32 +113,34 @@ function loads({ asked }: Strength): readonly Block[] {
 const glueWords = ({ kind, shear }: GlueTold = {}): string =>
   `${kind === 'other' ? 'a glue of your own' : 'white or yellow wood glue'}${shear === undefined ? '' : ` that sheared at ${shear} MPa in your test pieces`}`;
 
-const KG_TO_LB = 1 / 0.45359237;
-
-const massWords = (kg: number): string => `${trimmed(kg, 1)} kg = ${fixed(kg * KG_TO_LB, 0)} lb`;
-
 /** Kilopascals in a N/mm², newtons a metre in a N/mm. */
 const THOUSAND = 1000;
 
-function loadWords({ kind, size, patch }: Load): string {
-  if (kind === 'spread') return `${trimmed(size * THOUSAND, 2)} kN on a square metre`;
-  if (kind === 'books') return `${trimmed(size * THOUSAND, 0)} N on a metre`;
-  return `${figureInBoth(size, 'N')}${patch === undefined ? '' : ` on a square of ${inBoth(patch)}`}`;
+/** Pounds-force on a foot of a newton on a millimetre, and on a square foot of one on a square millimetre (NIST SP 811). */
+const LBF_FOOT = (12 * INCH) / 4.4482216;
+const LBF_SQUARE_FOOT = (12 * INCH) ** 2 / 4.4482216;
+
+function loadWords({ kind, size, patch }: Load, say: Say): string {
+  const inches = say.units === 'in';
+  if (kind === 'spread')
+    return inches
+      ? `${fixed(size * LBF_SQUARE_FOOT, 0)} lbf on a square foot`
+      : `${trimmed(size * THOUSAND, 2)} kN on a square metre`;
+  if (kind === 'books')
+    return inches
+      ? `${fixed(size * LBF_FOOT, 0)} lbf on a foot`
+      : `${trimmed(size * THOUSAND, 0)} N on a metre`;
+  return `${sayFigure(say, size, 'N')}${patch === undefined ? '' : ` on a square of ${say.length(patch)}`}`;
 }
 
-/** A figure with its unit; lengths in both, forces with the weight that presses as hard. */
-function figureInBoth(value: number, unit: Margin['unit']): string {
-  const digits = Math.abs(value) >= 100 ? 0 : Math.abs(value) >= 10 ? 1 : 2;
-  if (unit === 'mm') return inBoth(value);
-  if (unit === 'N') return `${fixed(value, digits)} N (${massWords(value / GRAVITY)})`;
-  if (unit === 'deg') return `${fixed(value, 1)}°`;
-  return `${fixed(value, digits)}${unit && ` ${unit}`}`;
-}
+/** A figure and its limit, lengths so fine that they read apart and none but 0 as 0. */
+const apart = (value: number, limit: number, unit: Margin['unit'], say: Say): readonly [string, string] =>
+  unit === 'mm' ? say.lengths(value, limit) : [sayFigure(say, value, unit), sayFigure(say, limit, unit)];
 
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
-const barsOf = (title: string, margins: readonly Margin[]): readonly Block[] => {
-  const rows = margins.flatMap((margin) => barOf(margin) ?? []);
+const barsOf = (title: string, margins: readonly Margin[], say: Say): readonly Block[] => {
+  const rows = margins.flatMap((margin) => barOf(margin, say) ?? []);
   return rows.length === 0
     ? []
     : [
@@ -146,35 +151,36 @@ const barsOf = (title: string, margins: readonly Margin[]): readonly Block[] => 
 };
 
 /** The bar of a margin with a limit: how much of the first limit it takes, whichever way the figure gets worse. */
-function barOf(margin: Margin): BarRow | undefined {
+function barOf(margin: Margin, say: Say): BarRow | undefined {
   const { what, figure: value, unit, better, governs } = margin;
   const limit = nearestLimit(margin);
   if (limit === undefined) return undefined;
   const kept = passed(margin) === undefined;
   const share = better === 'less' ? value / limit : value > 0 ? limit / value : Number.POSITIVE_INFINITY;
+  const [told, least] = apart(value, limit, unit, say);
   return {
     label: `${sentence(what)}${governs ? `, ${governs}` : ''}`,
-    figure: figureInBoth(value, unit),
-    limit: `${better === 'more' ? 'at least' : 'at most'} ${figureInBoth(limit, unit)}`,
+    figure: told,
+    limit: `${better === 'more' ? 'at least' : 'at most'} ${least}`,
     // what is past its limit never reads as kept, whatever rounding does
     share: kept ? Math.min(1, Math.max(0, share)) : Math.max(share, 1.01),
   };
 }
 
-const information = (margins: readonly Margin[]): readonly Block[] => {
+const information = (margins: readonly Margin[], say: Say): readonly Block[] => {
   const items = margins
     .filter((margin) => nearestLimit(margin) === undefined)
     .map(
       ({ what, figure: value, unit, governs }) =>
-        `${sentence(what)}${governs ? ` (${governs})` : ''}: ${figureInBoth(value, unit)}.`,
+        `${sentence(what)}${governs ? ` (${governs})` : ''}: ${apart(value, 0, unit, say)[0]}.`,
     );
   return items.length === 0 ? [] : [heading('For information, held against nothing'), list(items)];
 };
 
 /** What a person may do before anybody uses it. Common practice, no source. */
-function trial({ asked }: Strength): readonly Block[] {
+function trial({ asked }: Strength, say: Say): readonly Block[] {
   if (asked.surfaces.every(({ use }) => use === 'shelf')) return [];
-  const full = massWords(asked.user.kg);
+  const full = printMass(asked.user.kg, say.units);
   return [
     heading('Try it before anyone uses it'),
     paragraph(
@@ -182,7 +188,7 @@ function trial({ asked }: Strength): readonly Block[] {
     ),
     list([
       'Stand it on a level, dry floor. It must not rock, and every foot must touch.',
-      `Load a board of ${inBoth(100)} square in the middle of each surface: a quarter, half, then all of ${full}, a minute each. Then the same at every edge and corner.`,
+      `Load a board of ${say.length(say.units === 'in' ? 4 * INCH : 100)} square in the middle of each surface: a quarter, half, then all of ${full}, a minute each. Then the same at every edge and corner.`,
       'Listen and look after each load: a crack, a joint that opens, or a surface that stays bent is the end of the trial.',
       'Loaded in the middle, push it by hand at its highest edge from every side. It must neither tip nor creep.',
       'Take the load off, lay a straightedge on it, and look at every shoulder again.',

@@ -1,4 +1,4 @@
-import { closedChain, fixed, speaker, type Units } from '../../length/index.js';
+import { closedChain, fixed, INCH, speaker, type Units } from '../../length/index.js';
 import type { StoryStick } from '../marks/index.js';
 import { type Block, heading, paragraph, table } from '../words/index.js';
 
@@ -14,7 +14,7 @@ export function chains(sticks: readonly StoryStick[], units: Units): readonly Bl
       stick.boards.map(({ mark }) => mark).join(', '),
       `${stick.direction}, from the ${stick.from}`,
       `${told.map((part) => say.length(part)).join(' + ')} = ${say.length(total)}`,
-      `${fixed(error, 2)} mm`,
+      units === 'in' ? `${fixed(error / INCH, 3)}"` : `${fixed(error, 2)} mm`,
     ];
   });
   return [

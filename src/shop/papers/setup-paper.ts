@@ -21,7 +21,7 @@ import { grooveBlocks } from './groove-blocks.js';
 import { chains } from './setup-chains.js';
 import { commonTo, type Told, toldBy, without } from './setup-common.js';
 import { cutRow, measuring } from './setup-cuts.js';
-import { HOW_TO_SET, hasRails, passRows } from './setup-settings.js';
+import { hasRails, howToSet, passRows } from './setup-settings.js';
 
 /** What the paper of the set-ups is made from. */
 export interface SetupPaper {
@@ -107,8 +107,8 @@ const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => 
   list([
     'Hold the work in a vice or clamp it to the bench, the face that is cut up and level, the clamps clear of rails and router: the work stands still, and the router travels on it.',
     'Stand with the near rail towards you: left and right on the cards are yours.',
-    ...HOW_TO_SET,
-    'Measure the depth of the first and the last mortise of a card: if they differ by more than 0.3 mm, the cutter is creeping (from memory: no source).',
+    ...howToSet(speaker(shop.units)),
+    `Measure the depth of the first and the last mortise of a card: if they differ by more than ${shop.units === 'in' ? '0.012"' : '0.3 mm'}, the cutter is creeping (from memory: no source).`,
   ]),
   heading('For all cards'),
   ...(common.settings.length > 0 ? [table(['set', 'to'], common.settings)] : []),

@@ -1,4 +1,4 @@
-import { printAngle, type Say, speaker, trimmed } from '../../length/index.js';
+import { INCH, printAngle, type Say, speaker, trimmed } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
 import type { RouterAtHand, Shop } from '../at-hand/index.js';
 import type { Aid } from '../holding/index.js';
@@ -15,11 +15,11 @@ export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
   nearRail !== undefined || farRail !== undefined;
 
 /** A row of a card that explains itself the same way on every card: said once, before them. */
-export const HOW_TO_SET: readonly string[] = [
+export const howToSet = (say: Say): readonly string[] => [
   "Rails: measured from the cutter's centre to the inner face of the rail.",
   'Stops: measured from the centre line of the mortise, both ways: half the mortise and half of what travels, less half the cutter. Between rails they are blocks clamped to the work or screwed to its supports, no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side.',
   'Test cut: between two rails measure both walls; shift = half of what near wall − far wall differs from the card. A positive shift moves the slot towards the near face: set the near rail closer by it and the far rail farther; negative the other way. With one rail move the rail by the difference, towards the cutter when the wall is too thick.',
-  'Depth: zero the cutter on the wood where the mortise will be, then set the depth block between the stop rod and the lowest step of the turret. "Step 2 + 3.0 mm" is a spacer about as thick on that step: any scrap, for it only shares the depth out, and the last pass is on the lowest step without one.',
+  `Depth: zero the cutter on the wood where the mortise will be, then set the depth block between the stop rod and the lowest step of the turret. "Step 2 + ${say.length(say.units === 'in' ? INCH / 8 : 3)}" is a spacer about as thick on that step: any scrap, for it only shares the depth out, and the last pass is on the lowest step without one.`,
   'Feed between two rails: the near rail towards you, from left to right; the work is trapped, and the way back may cut lightly too.',
   'Plunges: for each pass set its depth, plunge at both ends against the stops, then between, then sweep from end to end.',
 ];

@@ -1,5 +1,7 @@
 import type { Blank } from '../../board/index.js';
+import { INCH } from '../../length/index.js';
 import { sheetNames } from '../../tables/index.js';
+import { SAME_LENGTH } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 
 /** One thing added to a finished size, and the wood it takes; lengths mm, per piece. */
@@ -41,17 +43,23 @@ export function roughSize(
   if (given === undefined) return undefined;
   const { length, width, thickness } = finished;
   const horn = options.horn ?? 0;
-  const ends = options.endsToSquare === false ? 0 : given.length;
-  const long = length + horn + ends;
-  const wide = width + given.width;
+  const squared = options.endsToSquare === false ? 0 : given.length;
+  const long = sawn(length + horn + squared, shop);
+  const wide = sawn(width + given.width, shop);
+  const thick = thickness + given.thickness;
+  const [ends, sides] = [long - length - horn, wide - width];
   const allowances: readonly Allowance[] = [
     { what: 'horn', amount: horn, volumeMm3: horn * width * thickness },
     { what: 'length', amount: ends, volumeMm3: ends * width * thickness },
-    { what: 'width', amount: given.width, volumeMm3: long * given.width * thickness },
+    { what: 'width', amount: sides, volumeMm3: long * sides * thickness },
     { what: 'thickness', amount: given.thickness, volumeMm3: long * wide * given.thickness },
   ];
   return {
-    size: { length: long, width: wide, thickness: thickness + given.thickness },
+    size: { length: long, width: wide, thickness: thick },
     allowances: allowances.filter(({ amount }) => amount !== 0),
   };
 }
+
+/** What is sawn before it is milled is sawn to an eighth of an inch, never under; mm are sawn as they come out. */
+const sawn = (size: number, { measures }: Shop): number =>
+  measures === 'in' ? Math.ceil((size * 8) / INCH - SAME_LENGTH) * (INCH / 8) : size;
