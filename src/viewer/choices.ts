@@ -52,26 +52,27 @@ export const AT_FIRST: Choices = {
   place: undefined,
 };
 
-/** Air left before a tenon enters, mm; for looking only. */
-const AIR = 15;
-
 /** How thin a board is that is seen through. */
 const THIN = 0.25;
 
 /** Every step in its order: tenons into their boards, then boards together. */
-export const stepsOf = ({ first, steps }: PreviewData): readonly PreviewStep[] => [...first, ...steps];
+export const stepsOf = ({ first, steps }: Pick<PreviewData, 'first' | 'steps'>): readonly PreviewStep[] => [
+  ...first,
+  ...steps,
+];
+
+/** What tells where pieces stand. */
+interface Placed extends Pick<PreviewData, 'first' | 'steps'> {
+  readonly pieces: readonly { readonly id: string; readonly apart: Point }[];
+}
 
 /** Where a piece stands: drawn apart, or part way through a step, the way of each later step still before it. */
-export function offsetOf(data: PreviewData, { apart, step, along }: Choices, id: string): Point {
+export function offsetOf(data: Placed, { apart, step, along }: Choices, id: string): Point {
   if (step === undefined) return scale(data.pieces.find((piece) => piece.id === id)!.apart, apart);
-  // boards stand so far apart that a tenon comes out between them
-  const between = 2 * AIR + Math.max(0, ...data.first.map(({ travel }) => travel));
   return stepsOf(data).reduce<Point>(
-    (at, { moving, direction, travel }, i) => {
+    (at, { moving, direction, back }, i) => {
       if (i < step || !moving.includes(id)) return at;
-      const still = i === step ? 1 - along : 1;
-      const air = i < data.first.length ? AIR : between;
-      return add(at, scale(direction, -still * (travel + air)));
+      return add(at, scale(direction, (i === step ? along - 1 : -1) * back));
     },
     [0, 0, 0],
   );

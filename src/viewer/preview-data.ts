@@ -75,11 +75,11 @@ export interface PreviewJoint {
 
 export interface PreviewStep {
   readonly text: string;
-  /** Pieces in hand, brought to the pieces that stand. */
+  /** Pieces in hand, brought to those that stand. */
   readonly moving: readonly string[];
-  readonly still: readonly string[];
   readonly direction: Point;
-  readonly travel: number;
+  /** How far off it starts, mm. */
+  readonly back: number;
 }
 
 export interface PreviewFinding {

@@ -17,7 +17,7 @@ const piece = (id: string) => ({
 });
 
 const side = { name: 'width', mm: 1, along: [1, 0, 0], mmText: '', inchText: '' } as const;
-const move = { text: '', moving: [], still: [], direction: [0, 0, 1], travel: 1 } as const;
+const move = { text: '', moving: [], direction: [0, 0, 1], back: 1 } as const;
 
 const DATA: PreviewData = {
   title: 'potting shed bench',

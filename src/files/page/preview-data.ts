@@ -1,9 +1,8 @@
-import { exploded } from '../../assembly/index.js';
 import type { Finding } from '../../checks/index.js';
 import { colourOf } from '../../drawing/index.js';
-import { add, eachAxis, type Frame, pointOut, scale, type Vec3, WORLD } from '../../frame/index.js';
+import { add, eachAxis, type Frame, pointOut, type Vec3, WORLD } from '../../frame/index.js';
 import { fixed, printLength, type Say } from '../../length/index.js';
-import { type GlueUp, inBoth } from '../../shop/index.js';
+import type { GlueUp } from '../../shop/index.js';
 import {
   allSolids,
   type Box,
@@ -22,10 +21,10 @@ import type {
   PreviewJoint,
   PreviewPiece,
   PreviewStanding,
-  PreviewStep,
 } from '../../viewer/index.js';
 import { joinedCorners } from '../solids/index.js';
 import { previewFinding } from './preview-findings.js';
+import { apartBy, previewMoves } from './preview-moves.js';
 
 /** What the page needs beyond the solids. */
 export interface PreviewParts {
@@ -41,15 +40,13 @@ export interface PreviewParts {
   readonly edges?: ReadonlyMap<string, FeatureEdges>;
 }
 
-/** Air left beyond a drawn-out tenon, mm; for looking only. */
-const AIR = 40;
-
 /** The page's data: the same triangles as the STL, with edges, moves, measures and findings. */
 export function previewData(parts: PreviewParts): PreviewData {
   const { solids, glueUp } = parts;
   const { design } = solids;
   const all = allSolids(solids);
-  const apart = apartOf(solids, glueUp);
+  const moves = previewMoves(solids, glueUp);
+  const apart = apartBy(moves, solids, glueUp);
   const nameOf = (board: string) => solids.boards.get(board)!.board.name;
   return {
     title: design.title,
@@ -63,8 +60,7 @@ export function previewData(parts: PreviewParts): PreviewData {
       tenons: joint.tenons.map((tenon) => tenon.id),
       clearances: clearances(parts.tenons.filter((t) => t.joint.id === joint.id)),
     })),
-    first: glueUp.seatings.map((seating) => seatingOf(solids, seating)),
-    steps: glueUp.steps.map((step) => stepOf(solids, glueUp, step)),
+    ...moves,
     findings: parts.findings.map((finding) => previewFinding(parts, finding)),
     ...(parts.strength && { stands: standingOf(parts.strength, parts.say) }),
     cautions: [
@@ -168,64 +164,6 @@ function wordsOf(solid: Solid): Pick<PreviewPiece, 'name' | 'role' | 'note' | 'b
   }
   const { name, bought } = solid.hardware;
   return { name, role: 'hardware', note: bought ? '' : 'your own' };
-}
-
-/** Pieces leave along the moves they come together by; what no move brings goes where the exploded view has it. */
-function apartOf(solids: Solids, glueUp: GlueUp): ReadonlyMap<string, Vec3> {
-  const { design } = solids;
-  const drawn = exploded(design);
-  if (glueUp.steps.length === 0 || glueUp.conflicts.length > 0) return drawn;
-  const shifts = new Map<string, Vec3>(drawn);
-  for (const { board } of design.boards) {
-    const moves = glueUp.steps.filter((step) => step.moving.includes(board.id));
-    shifts.set(
-      board.id,
-      moves.reduce<Vec3>(
-        (sum, { direction, travel }) => add(sum, scale(direction, -(travel + AIR))),
-        [0, 0, 0],
-      ),
-    );
-  }
-  for (const joint of design.joints) {
-    const middle = scale(add(shifts.get(joint.a)!, shifts.get(joint.b)!), 1 / 2);
-    for (const tenon of joint.tenons) shifts.set(tenon.id, middle);
-  }
-  return shifts;
-}
-
-/** Tenons come from where their other board will be. */
-function seatingOf(
-  { boards, tenons: bodies }: Solids,
-  { tenons, board, receiver, standsOut }: GlueUp['seatings'][number],
-): PreviewStep {
-  const { tenon, joint } = bodies.get(tenons[0]!)!;
-  const intoA = joint.a === board;
-  const nameOf = (id: string) => boards.get(id)!.board.name;
-  const many = `${tenons.length} ${tenons.length === 1 ? 'tenon' : 'tenons'}`;
-  return {
-    text: `${many} for ${nameOf(receiver)} into ${nameOf(board)}, standing ${inBoth(standsOut)} proud`,
-    moving: tenons,
-    still: [board],
-    direction: scale(tenon.place.z, intoA ? -1 : 1),
-    travel: intoA ? tenon.intoA : tenon.intoB,
-  };
-}
-
-function stepOf(solids: Solids, glueUp: GlueUp, step: GlueUp['steps'][number]): PreviewStep {
-  const names = (boards: readonly string[]) =>
-    boards.map((id) => solids.boards.get(id)!.board.name).join(' with ');
-  const withTenons = (boards: readonly string[]) => [
-    ...boards,
-    ...glueUp.seatings.filter(({ board }) => boards.includes(board)).flatMap(({ tenons }) => tenons),
-  ];
-  const hard = step.freedom === 'sprung' ? `; spring it by ${fixed(step.shift, 2)} mm` : '';
-  return {
-    text: `bring ${names(step.moving)} to ${names(step.still)}, the last ${inBoth(step.travel)}${hard}`,
-    moving: withTenons(step.moving),
-    still: withTenons(step.still),
-    direction: step.direction,
-    travel: step.travel,
-  };
 }
 
 /** The least of each that was measured on a joint's tenons. */
