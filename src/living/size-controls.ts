@@ -115,7 +115,8 @@ function controlOf(row: SizeRow, units: Units, design: LivingDesign | undefined,
     const { slide } = now;
     red.replaceChildren(...(slide ? spans.map((span) => mark('red', span, slide)) : []));
     const words = [...new Set(spans.map(({ why: text }) => text))].join('; ');
-    help.textContent = `${now.help} ${sentence(now.range)}`;
+    // a list to choose from says itself what there is
+    help.textContent = slide ? `${now.help} ${sentence(now.range)}` : now.help;
     more.textContent = [
       now.follows && !now.given ? `Follows by itself: ${now.follows}.` : '',
       proved?.words ?? '',

@@ -16,7 +16,7 @@ export const LIVING_CONTROLS = `<div id="living-controls" hidden>
 <form id="sizes-form" autocomplete="off"></form>
 <details id="changed" class="paper"><summary>What changed</summary><div id="changes"><p>Nothing: it is as it was published.</p></div></details>
 <h2>Save</h2>
-<p class="soft" id="save-note"></p>
+<p class="soft" id="save-note" role="status"></p>
 <div class="bar"><button type="button" data-save="A4">Plan on A4</button><button type="button" data-save="Letter">Plan on Letter</button><button type="button" data-save="all">Everything as ZIP</button><button type="button" data-save="list">One file at a time</button></div>
 <label class="tick" id="force-tick" hidden><input id="force" type="checkbox">save what wood is cut from although a check failed; each file says so</label>
 <ul id="single-files" class="plain"></ul>
