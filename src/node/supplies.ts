@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
+import { inflateSync } from 'node:zlib';
 import type { Supplies } from '../files/index.js';
 import { packageFolder } from './package-folder.js';
 
@@ -24,7 +25,7 @@ export const SUPPLIES: Supplies = {
       installed(`${FONT}-400-normal.woff`),
       installed(`${FONT}-700-normal.woff`),
     ]);
-    return { plain, bold };
+    return { plain, bold, unzip: (packed) => new Uint8Array(inflateSync(packed)) };
   },
   pictureMaker: async () => {
     const [wasm, font] = await Promise.all([

@@ -3,6 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { inflateSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import { sfntOf } from '../../src/files/plan/woff.js';
 
@@ -42,6 +43,10 @@ test('the unpacked font has its tables sorted, whole and with the checksums of t
     if (tag === 'head') sum = (sum - view.getUint32(offset + 8)) >>> 0;
     expect(sum, tag).toBe(checksum);
   }
+});
+
+test("the system's own way of unpacking gives the same font", () => {
+  expect(sfntOf(woff, inflateSync)).toEqual(sfntOf(woff));
 });
 
 test('ligatures and kerning stay behind, so that letters are as wide as the sheets reckon', () => {

@@ -2,6 +2,8 @@
 export interface PlanFonts {
   readonly plain: Uint8Array;
   readonly bold: Uint8Array;
+  /** Unpacks zlib data where there is something faster than this program's own way. */
+  readonly unzip?: (packed: Uint8Array) => Uint8Array;
 }
 
 /** What draws a picture: the renderer's WebAssembly and a font as a WOFF2 file. */

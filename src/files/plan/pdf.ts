@@ -48,8 +48,8 @@ export async function pdf(
   const root = (doc as unknown as { _root: { data: Record<string, unknown> } })._root;
   root.data.ViewerPreferences = doc.ref({ PrintScaling: 'None', DisplayDocTitle: true });
   const whole = collected(doc);
-  doc.registerFont(PDF_FONTS.plain, unpacked(fonts.plain) as never);
-  doc.registerFont(PDF_FONTS.bold, unpacked(fonts.bold) as never);
+  doc.registerFont(PDF_FONTS.plain, unpacked(fonts.plain, fonts.unzip) as never);
+  doc.registerFont(PDF_FONTS.bold, unpacked(fonts.bold, fonts.unzip) as never);
   const reading = taggedReading(doc);
   const places = bookmarksBySheet(bookmarks);
   for (const [i, sheet] of sheets.entries()) {
@@ -68,8 +68,8 @@ export async function pdf(
 /** Fonts unpacked before: one run makes several files with the same. */
 const known = new WeakMap<Uint8Array, Uint8Array>();
 
-function unpacked(woff: Uint8Array): Uint8Array {
-  const font = known.get(woff) ?? sfntOf(woff);
+function unpacked(woff: Uint8Array, unzip: PlanFonts['unzip']): Uint8Array {
+  const font = known.get(woff) ?? sfntOf(woff, unzip);
   known.set(woff, font);
   return font;
 }
