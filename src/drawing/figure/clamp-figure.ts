@@ -38,6 +38,8 @@ export function clampFigure(view: View, plan: ClampPlan, stage: number): DrawnFi
         letters([x, y + height - 3], `clamps of stage ${stage}`, { bold: true }),
       ];
       const room = roomOf(drawn);
+      // names keep to the figure, below its heading
+      const within = { minX: x - AROUND, maxX: x + width + AROUND, minY: y, maxY: y + height - 4 };
       for (const { id, ends } of clamps) {
         ends.forEach((end, i) => {
           const other = ends[1 - i]!;
@@ -46,7 +48,8 @@ export function clampFigure(view: View, plan: ClampPlan, stage: number): DrawnFi
           const tail = onSheet(place, add(end.at, scale(push, -ARROW * (box.maxX - box.minX))));
           drawn.push(stroke('visible', tail, tip), arrowHead(tip, tail, 3));
           room.avoid([tail, tip]);
-          if (i === 0) drawn.push(...labelAt(room, tail, id, 1.5, { leader: 'from afar', bold: true }));
+          if (i === 0)
+            drawn.push(...labelAt(room, tail, id, 1.5, { leader: 'from afar', within, bold: true }));
         });
       }
       return drawn;

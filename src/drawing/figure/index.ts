@@ -9,7 +9,7 @@ export { type JointKind, jointKinds, jointTable } from './joint-kinds.js';
 export { layoutFigure } from './layout-figure.js';
 export { markingFigure } from './marking-figure.js';
 export { type ListedPart, partsList, partsTable } from './parts-list.js';
-export { explodedView, isometricView, numberedFigure, seenParts } from './picture.js';
+export { explodedView, isometricView, numberedFigure, pieceMap, seenParts } from './picture.js';
 export { rangeBars, rangeMap } from './range-figure.js';
 export { setUpSection } from './set-up-section.js';
 export { workFigure } from './work-figure.js';

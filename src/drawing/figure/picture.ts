@@ -74,19 +74,20 @@ export const explodedView = (solids: Solids): View => drawnApart(solids).view;
 /** Air round a picture for its numbers, mm. */
 const AROUND = 12;
 
-/** The piece put together or drawn apart, every part led to by its mark in the parts list. */
+/** The piece put together or drawn apart, every part led to by its mark in the parts list; `around`: air for the marks, mm. */
 export function numberedFigure(
   solids: Solids,
   way: 'put together' | 'drawn apart',
   room: { readonly width: number; readonly height: number },
+  around = AROUND,
 ): DrawnFigure {
   const { view, spots } = way === 'put together' ? putTogether(solids) : drawnApart(solids);
   const box = viewBox(view);
   const factor = Math.min(
-    (room.width - 2 * AROUND) / (box.maxX - box.minX),
-    (room.height - 2 * AROUND) / (box.maxY - box.minY),
+    (room.width - 2 * around) / (box.maxX - box.minX),
+    (room.height - 2 * around) / (box.maxY - box.minY),
   );
-  const height = factor * (box.maxY - box.minY) + 2 * AROUND;
+  const height = factor * (box.maxY - box.minY) + 2 * around;
   return {
     kind: 'drawn',
     said: `${solids.design.title} ${way}, every part led to by its mark; the table below names them.`,
@@ -95,7 +96,7 @@ export function numberedFigure(
     draw: ([left, low]) => {
       const at: Vec2 = [
         left + (room.width - factor * (box.minX + box.maxX)) / 2,
-        low + AROUND - factor * box.minY,
+        low + around - factor * box.minY,
       ];
       const lines = viewLines(view, { at, factor });
       const led = partsList(solids, 'mm').flatMap(({ marks, ids }) =>
@@ -109,6 +110,20 @@ export function numberedFigure(
       const within = { minX: left, maxX: left + room.width, minY: low, maxY: low + height };
       return [...lines, ...balloons(roomOf(lines), led, within)];
     },
+  };
+}
+
+/** Of the map, mm on the sheet. */
+const MAP = { width: 48, height: 37 };
+const AROUND_MAP = 7;
+
+/** A small picture of the piece with the marks of its boards, for the sheets that name them. */
+export function pieceMap(solids: Solids): DrawnFigure {
+  const boards = partsList(solids, 'mm').filter(({ ids }) => ids.some((id) => solids.boards.has(id)));
+  const names = boards.map(({ marks, name }) => `${marks.join(' and ')} ${name}`).join(', ');
+  return {
+    ...numberedFigure(solids, 'put together', MAP, AROUND_MAP),
+    said: `A map of the piece with the marks of its boards: ${names}.`,
   };
 }
 

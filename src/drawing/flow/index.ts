@@ -1,4 +1,4 @@
 export { besideTables, withCaption } from './composed.js';
-export type { DrawnFigure, FlowBlock, Whole } from './drawn-figure.js';
+export { type DrawnFigure, type FlowBlock, told, type Whole } from './drawn-figure.js';
 export { figureRows } from './figure-row.js';
 export { type Flowed, flow, heightOf, together } from './flow.js';

@@ -27,7 +27,7 @@ const OTHER_MINUTES = 10;
 /** For the cover: how hard it is, how long it takes, and what must be there, each as a name and its words. */
 export function jobWords(papers: ShopPapers, units: DrawingUnits): readonly (readonly [string, string])[] {
   const say = sayIn(units);
-  const { order, cards, cutList, clamps, toBuy, templates, glue } = papers;
+  const { order, cards, bills, cutList, clamps, templates, glue } = papers;
   const angled = cutList.some(({ kind, ends }) => kind === 'board' && ends && ends.ends !== 'square');
   const turned = cards.some(({ cuts }) => cuts.some(({ marked }) => marked));
   const hard = [
@@ -64,9 +64,8 @@ export function jobWords(papers: ShopPapers, units: DrawingUnits): readonly (rea
     [
       'Wood',
       [
-        ...toBuy.map(
-          ({ material, boardFeet, thickness }) =>
-            `${fixed(boardFeet, 1)} board feet of ${material}, at least ${say(thickness)} thick`,
+        ...bills.map(
+          ({ material, total }) => `${fixed(total.boardFeet, 1)} board feet of ${material}, waste and all`,
         ),
         ...(glue.grams > 0 ? [`about ${fixed(glue.grams, 0)} g of wood glue`] : []),
       ].join('; '),

@@ -8,7 +8,7 @@ import {
   setupParts,
 } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { isometricView, setUpSection } from '../figure/index.js';
+import { isometricView, pieceMap, setUpSection } from '../figure/index.js';
 import { besideTables, type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
@@ -62,6 +62,10 @@ export function planContent(parts: PlanParts): PlanContent {
   const setUp = setupParts(paper);
   const bearing = bearingPaper(paper);
   const aids = shapedAids(solids, papers.aids);
+  const map = pieceMap(solids);
+  // where boards are named by their marks, a map of them fills what is left of a page
+  const named = (title: string, id: string, place: string, blocks: readonly FlowBlock[]) =>
+    section(title, id, place, blocks, map);
   const sections: readonly (Section | false)[] = [
     section('The piece', 'piece', 'first of all', [
       ...pieceBlocks(solids, units, 'drawn apart'),
@@ -72,15 +76,15 @@ export function planContent(parts: PlanParts): PlanContent {
       ...drawn(toolBlocks(solids, papers, units)),
       together([heading('Print test'), printTest(ROOM.width, parts.printScale)], ROOM.width),
     ]),
-    section('Boards', 'boards', 'at the bench', [
+    named('Boards', 'boards', 'at the bench', [
       heading('Boards', 1),
       ...boardBlocks([...solids.boards.values()], options, papers),
       ...(aids.length > 0 ? [heading('Pieces to hold the work', 1), ...aidFigures(aids, options)] : []),
     ]),
     design.joints.length > 0 &&
-      section('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),
+      named('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),
     papers.cards.length + papers.grooves.length > 0 &&
-      section('Set-up cards', 'set-up', 'at the router', [
+      named('Set-up cards', 'set-up', 'at the router', [
         ...drawn(setUp.before),
         ...setUp.cards.map((blocks, i): FlowBlock => {
           const card = papers.cards[i];
@@ -88,8 +92,8 @@ export function planContent(parts: PlanParts): PlanContent {
           return together(besideTables(drawn(blocks), ROOM.width, under), ROOM.width);
         }),
       ]),
-    section('Order of work', 'order', 'always', drawn(orderPaper(paper))),
-    section(design.joints.length > 0 ? 'Tenons, glue-up and finish' : 'Finish', 'glue-up', 'at the clamps', [
+    named('Order of work', 'order', 'always', drawn(orderPaper(paper))),
+    named(design.joints.length > 0 ? 'Tenons, glue-up and finish' : 'Finish', 'glue-up', 'at the clamps', [
       ...(papers.tenons.length > 0 ? drawn(tenonBlocks(papers, units)) : []),
       ...(design.joints.length > 0 ? drawn(glueUpPaper(paper)) : []),
       ...finishBlocks(solids),
