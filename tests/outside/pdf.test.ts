@@ -130,7 +130,7 @@ function ringsOf(page: ReadPage): readonly Point[] {
 
 /** Rings with the letters that stand beside them. */
 function marksOf(page: ReadPage, words: readonly ReadWord[]): ReadonlyMap<string, Point> {
-  const named = words.filter(({ text }) => /^[A-Z]{1,2}[12]$/.test(text));
+  const named = words.filter(({ text }) => /^J\d+[ab]$/.test(text));
   const found = new Map<string, Point>();
   for (const [x, y] of ringsOf(page)) {
     const away = (word: (typeof named)[number]) =>
