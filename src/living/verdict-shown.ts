@@ -31,7 +31,7 @@ export function verdictShown(): VerdictShown {
   return {
     wait: () => put('waiting', 'Working it out…'),
     glance: (errors) => {
-      if (errors.length > 0) put('error', `Not sound, by a first look: ${errors[0]}`);
+      if (errors.length > 0) put('error', `Failed, by a first look: ${errors[0]}`);
     },
     show: (counts) => {
       last = verdictWords(counts);
@@ -46,13 +46,13 @@ export function verdictShown(): VerdictShown {
 const levelOf = ({ errors, warnings }: Counts): string =>
   errors > 0 ? 'error' : warnings > 0 ? 'warning' : 'sound';
 
-/** @example verdictWords({ errors: 0, warnings: 1, notes: 0 }) // 'Sound, with 1 warning' */
+/** @example verdictWords({ errors: 0, warnings: 1, notes: 0 }) // 'Passed, with 1 warning' */
 export function verdictWords({ errors, warnings, notes }: Counts): string {
   const many = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
   const beside = [
     ...(warnings > 0 ? [many(warnings, 'warning')] : []),
     ...(notes > 0 ? [many(notes, 'note')] : []),
   ].join(' and ');
-  if (errors > 0) return `Not sound: ${many(errors, 'error')}${beside ? `, ${beside}` : ''}. Do not cut.`;
-  return beside ? `Sound, with ${beside}` : 'Sound: every check passed';
+  if (errors > 0) return `Failed: ${many(errors, 'error')}${beside ? `, ${beside}` : ''}. Do not cut.`;
+  return beside ? `Passed, with ${beside}` : 'Every check passed';
 }

@@ -73,7 +73,7 @@ test('steps are taken back and forth; what was only passed on the way is no step
 });
 
 test('a verdict is said by its worst first', () => {
-  expect(verdictWords({ errors: 0, warnings: 0, notes: 0 })).toBe('Sound: every check passed');
-  expect(verdictWords({ errors: 0, warnings: 2, notes: 1 })).toBe('Sound, with 2 warnings and 1 note');
-  expect(verdictWords({ errors: 1, warnings: 0, notes: 0 })).toBe('Not sound: 1 error. Do not cut.');
+  expect(verdictWords({ errors: 0, warnings: 0, notes: 0 })).toBe('Every check passed');
+  expect(verdictWords({ errors: 0, warnings: 2, notes: 1 })).toBe('Passed, with 2 warnings and 1 note');
+  expect(verdictWords({ errors: 1, warnings: 0, notes: 0 })).toBe('Failed: 1 error. Do not cut.');
 });

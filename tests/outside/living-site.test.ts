@@ -30,7 +30,7 @@ const judged = (page: Page, title: string) =>
   page.waitForFunction(
     (wanted) =>
       document.querySelector('h1')!.textContent === wanted &&
-      /^(Sound|Not sound:)/.test(document.getElementById('verdict-now')!.textContent!),
+      /^(Every check passed|Passed|Failed:)/.test(document.getElementById('verdict-now')!.textContent!),
     title,
   );
 

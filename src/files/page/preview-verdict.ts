@@ -19,5 +19,5 @@ export function previewVerdict(findings: readonly Pick<PreviewFinding, 'level'>[
         level: worst[0],
         text: said.map(([level, many]) => `${many} ${level}${many > 1 ? 's' : ''}`).join(', '),
       }
-    : { level: 'sound', text: 'sound' };
+    : { level: 'sound', text: 'checks passed' };
 }
