@@ -11,6 +11,8 @@ export interface ShownFace {
   readonly normal: Vec3;
   /** Its outline as seen, nothing hidden yet. */
   readonly loops: Region;
+  /** Numbers of its triangles in the part. */
+  readonly members: readonly number[];
   readonly box: Box;
   /** How near it is: z = depth[0]·x + depth[1]·y + depth[2]. */
   readonly depth: Vec3;
@@ -120,6 +122,7 @@ function faceOf(
     part,
     normal,
     loops,
+    members,
     box: boundsOf(loops.flat()),
     depth: [sx, sy, z - sx * x - sy * y],
     bulge: flat ? FLAT : CURVED,
