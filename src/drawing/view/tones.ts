@@ -1,5 +1,5 @@
 import { dot, type Frame, unit, type Vec2, type Vec3 } from '../../frame/index.js';
-import { loopArea, type Region, subtractRegion } from '../../profile/index.js';
+import { convexHull, loopArea, type Region, subtractRegion } from '../../profile/index.js';
 import { BEHIND } from '../../tolerances.js';
 import { shaded, type Tone } from '../sheet/index.js';
 import { grainMarks } from './grain-marks.js';
@@ -20,6 +20,9 @@ const STEPS = 14;
 /** Faces whose visible rest is less than this share of the picture's box are left to the ground. */
 const LEAST = 2e-6;
 
+/** Outlines that reach no farther into each other only touch, mm. */
+const TOUCH = 1e-6;
+
 /** The faces of parts as they are seen, each in the tone of its light, with its grain; mm in the view's plane. */
 export function tonesOf(parts: readonly SeenPart[], view: Frame): readonly Tone[] {
   const all = parts.flatMap((part) => shownFaces(part, view, (normal) => stepOf(normal)));
@@ -29,8 +32,10 @@ export function tonesOf(parts: readonly SeenPart[], view: Frame): readonly Tone[
     return Math.max(...at) - Math.min(...at);
   }) as [number, number];
   const pitch = Math.max(width, height) / 55;
+  const hulls = new Map(faces.map((face) => [face, convexHull(face.loops.flat())] as const));
   return faces.flatMap((face): Tone[] => {
-    const loops = visibleOf(face, faces);
+    const near = faces.filter((other) => other !== face && !apart(hulls.get(other)!, hulls.get(face)!));
+    const loops = visibleOf(face, near);
     if (loops.reduce((sum, loop) => sum + loopArea(loop), 0) < LEAST * width * height) return [];
     const { look, id } = face.part;
     const { marks, end } = grainMarks(face, loops, view, pitch);
@@ -75,10 +80,23 @@ const SPOTS: readonly (readonly [number, number, number])[] = [
 const stepOf = (normal: Vec3): number => Math.round(STEPS * Math.max(0, dot(normal, LIGHT)));
 
 /** What of a face no other stands before. */
-function visibleOf(face: ShownFace, faces: readonly ShownFace[]): Region {
-  const before = faces.flatMap((other) => (other === face ? [] : inFront(other, face)));
+function visibleOf(face: ShownFace, others: readonly ShownFace[]): Region {
+  const before = others.flatMap((other) => inFront(other, face));
   return before.length === 0 ? face.loops : subtractRegion(face.loops, before);
 }
+
+/** Whether a straight line parts two convex outlines, which may touch along it. */
+const apart = (one: readonly Vec2[], other: readonly Vec2[]): boolean =>
+  hasBeside(one, other) || hasBeside(other, one);
+
+/** Whether a side of the first outline, counter-clockwise, has all of the other on its outer side. */
+const hasBeside = (one: readonly Vec2[], other: readonly Vec2[]): boolean =>
+  one.some((p, i) => {
+    const q = one[(i + 1) % one.length]!;
+    const [x, y] = [q[0] - p[0], q[1] - p[1]];
+    const least = TOUCH * Math.hypot(x, y);
+    return other.every((r) => x * (r[1] - p[1]) - y * (r[0] - p[0]) <= least);
+  });
 
 /** Where a face stands before another: both are planes, so that is a half of the picture. */
 function inFront(front: ShownFace, face: ShownFace): Region {
