@@ -116,7 +116,7 @@ for (const design of [stool, jig]) {
 
 /** A ring of a match mark: its middle. */
 function ringsOf(page: ReadPage): readonly Point[] {
-  const fine = page.paths.filter(({ lineWidth }) => Math.abs(lineWidth - 0.13) < 0.005);
+  const fine = page.paths.filter(({ lineWidth }) => Math.abs(lineWidth - 0.18) < 0.005);
   return fine
     .flatMap(({ runs }) => runs)
     .flatMap((run) => {
