@@ -29,7 +29,7 @@ export interface Model<Shape extends z.ZodRawShape = z.ZodRawShape> {
   readonly parameters: z.ZodObject<Shape>;
   /** The file that tells it, when it is told in one: what every paper's revision hangs on besides the parameters. */
   readonly told?: string;
-  /** The name of that file, as the person gave it. */
+  /** The name of that file, without its folders. */
   readonly toldIn?: string;
   /** The values with every size that was left out and can be told beforehand; the same values where there is none. */
   complete(values: z.infer<z.ZodObject<Shape>>, tools?: Tools): z.infer<z.ZodObject<Shape>>;

@@ -44,10 +44,12 @@ export function pieceFrom(text: string, file: string, taken: readonly string[] =
   if (!tree) throw new Error(`${file} was not read, though nothing is wrong with it`);
   const built = (values: Values, tools: Tools) =>
     builtFrom(tree, dimensions, values, tools, new Problems(file, text));
+  // a page that is published tells the file's name, never where it lay
+  const name = file.replace(/^.*[\\/]/, '');
   const model = defineModel({
     name: tree.design.value,
     title: tree.title.value,
-    summary: tree.about?.value ?? `A piece told in ${file.replace(/^.*[\\/]/, '')}.`,
+    summary: tree.about?.value ?? `A piece told in ${name}.`,
     parameters: Object.fromEntries(
       dimensions.flatMap(({ parameter, schema }) => (schema ? [[parameter, schema]] : [])),
     ),
@@ -57,7 +59,7 @@ export function pieceFrom(text: string, file: string, taken: readonly string[] =
   return {
     ...model,
     told: text,
-    toldIn: file,
+    toldIn: name,
     saidBack(values, tools, say) {
       const { names, given, design } = built(values, tools);
       const { standing } = standPiece(tree, given, new Problems(file, text));
