@@ -1,6 +1,12 @@
 import { spawnSync } from 'node:child_process';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { afterAll } from 'vitest';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from 'playwright-core';
+import { afterAll, afterEach } from 'vitest';
 import { CHROMIUM } from './programs.js';
 
 /** A page in a browser, and all that came of it. */
@@ -19,11 +25,16 @@ const SOFTWARE_PICTURES = [
   '--enable-unsafe-swiftshader',
 ] as const;
 
-/** One browser for the tests of a file, started when the first of them asks; each page has a profile of its own. */
+/** One browser for the tests of a file, started when the first of them asks; each page has a profile of its own and is closed after its test. */
 export function browser(
   flags: readonly string[] = SOFTWARE_PICTURES,
 ): (file: string, how?: BrowserContextOptions) => Promise<Opened> {
   let started: Promise<Browser> | undefined;
+  const contexts: BrowserContext[] = [];
+  // a page that is left open goes on working beside the next test
+  afterEach(async () => {
+    await Promise.all(contexts.splice(0).map((context) => context.close()));
+  });
   afterAll(async () => {
     await (await started)?.close();
   });
@@ -38,6 +49,7 @@ export function browser(
       colorScheme: 'light',
       ...how,
     });
+    contexts.push(context);
     const page = await context.newPage();
     const requests: string[] = [];
     const complaints: string[] = [];
