@@ -11,7 +11,7 @@ import {
   pointIn,
   pointOut,
   scale,
-  settledPlace,
+  settledLength,
   subtract,
   type Vec2,
   type Vec3,
@@ -94,7 +94,7 @@ export function contacts(a: Standing, b: Standing): readonly Contact[] {
 
 /** The last digits of a corner change with where the rest of both outlines lies. */
 const settledRegion = (region: Region): Region =>
-  region.map((loop) => loop.map(([x, y]): Vec2 => [settledPlace(x), settledPlace(y)]));
+  region.map((loop) => loop.map(([x, y]): Vec2 => [settledLength(x), settledLength(y)]));
 
 const isSame = (p: Contact, q: Contact): boolean =>
   Math.abs(p.areaMm2 - q.areaMm2) < PATCH_MM2 &&

@@ -10,7 +10,7 @@ import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { writeFolder } from '../../src/node/output-folder.js';
 import { many } from '../properties/seed.js';
 
-const KILLS = many(50, 200);
+const KILLS = many(40, 100);
 const FILES = 40;
 
 const root = path.resolve(import.meta.dirname, '../..');

@@ -51,6 +51,8 @@ export function browser(
     });
     contexts.push(context);
     const page = await context.newPage();
+    // two browsers at work beside each other draw every pixel by the processor: slow is no fault
+    page.setDefaultTimeout(100_000);
     const requests: string[] = [];
     const complaints: string[] = [];
     page.on('request', (request) => requests.push(request.url()));

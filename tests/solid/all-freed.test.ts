@@ -100,13 +100,13 @@ test.each<[what: string, design: Design]>([
 });
 
 test('a board that stays as it is keeps its body for the next build, and one that does not is freed after it', async () => {
-  const bodies = async (height: number) => {
+  const bodies = async (length: number) => {
     const kernel = await startKernel();
-    const { boards } = solidsOf(kernel, stool.build(readParameters(stool, { height }, 'mm')));
+    const { boards } = solidsOf(kernel, frameModel.build(readParameters(frameModel, { length }, 'mm')));
     kernel.dispose();
-    return [boards.get('tread')!.own, boards.get('left-side')!.own] as const;
+    return [boards.get('left-rail')!.own, boards.get('front-rail')!.own] as const;
   };
-  const [low, high] = [await bodies(230), await bodies(245)];
+  const [low, high] = [await bodies(600), await bodies(650)];
   expect(high[0]).toBe(low[0]);
   expect(high[1]).not.toBe(low[1]);
   expect([low[0], low[1], high[1]].map(freed)).toEqual([false, true, false]);
