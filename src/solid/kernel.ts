@@ -20,9 +20,6 @@ export interface Kernel {
   readonly dispose: () => void;
 }
 
-/** The library's types leave this out of what its bodies can say. */
-const isFreed = (body: Body & { isDeleted?: () => boolean }): boolean => body.isDeleted?.() === true;
-
 let loaded: Promise<ManifoldToplevel> | undefined;
 
 /** Shapes made once, and how many running builds asked for each. */
@@ -54,9 +51,7 @@ export async function startKernel(wasmBinary?: ArrayBuffer): Promise<Kernel> {
       return body;
     },
     shape: (shape, make) => {
-      const before = known.get(shape);
-      // a body that somebody freed by hand is made anew
-      const found = before && !isFreed(before.body) ? before : { body: make(), builds: 0 };
+      const found = known.get(shape) ?? { body: make(), builds: 0 };
       if (!asked.has(shape)) found.builds += 1;
       known.set(shape, found);
       asked.add(shape);
@@ -68,7 +63,7 @@ export async function startKernel(wasmBinary?: ArrayBuffer): Promise<Kernel> {
       for (const [shape, one] of known) {
         if (asked.has(shape)) one.builds -= 1;
         else if (one.builds === 0) {
-          if (!isFreed(one.body)) one.body.delete();
+          one.body.delete();
           known.delete(shape);
         }
       }
