@@ -1,6 +1,6 @@
 // The fonts of the plan for a page: outlines of letters that no plan is written in are taken out of the file. Every glyph keeps its
 // number and its width, so that a plan made with the small font is the plan made with the whole one.
-import { unzlibSync } from 'fflate';
+import { flavorOf, fontTables } from '../dist/src/files/plan/woff.js';
 
 /** First and last code points: letters of Europe and Vietnam, and the signs of print, workshops and sums. */
 const KEPT = [
@@ -16,38 +16,12 @@ const KEPT = [
   [0x2713, 0x2718],
 ];
 
-/** Tables of a font the writer of plans reads (`src/files/plan/woff.ts`). */
-const TABLES = [
-  'cmap',
-  'cvt ',
-  'fpgm',
-  'glyf',
-  'head',
-  'hhea',
-  'hmtx',
-  'loca',
-  'maxp',
-  'name',
-  'OS/2',
-  'post',
-  'prep',
-];
-
 /** @returns a WOFF file whose tables are not packed: it is packed with all else */
 export function smallFont(woff) {
-  const view = new DataView(woff.buffer, woff.byteOffset, woff.byteLength);
-  const tables = new Map();
-  for (let i = 0; i < view.getUint16(12); i += 1) {
-    const at = 44 + 20 * i;
-    const [offset, packed, length] = [4, 8, 12].map((by) => view.getUint32(at + by));
-    const tag = String.fromCharCode(...woff.subarray(at, at + 4));
-    const bytes = woff.subarray(offset, offset + packed);
-    if (!TABLES.includes(tag)) continue;
-    tables.set(tag, {
-      checksum: view.getUint32(at + 16),
-      bytes: packed === length ? bytes.slice() : unzlibSync(bytes),
-    });
-  }
+  const tables = new Map(
+    // emptied in place below: a copy
+    fontTables(woff).map(({ tag, checksum, bytes }) => [tag, { checksum, bytes: bytes.slice() }]),
+  );
   const of = (tag) => new DataView(tables.get(tag).bytes.buffer, tables.get(tag).bytes.byteOffset);
   const [head, glyf, loca] = [of('head'), of('glyf'), of('loca')];
   const count = of('maxp').getUint16(4);
@@ -75,7 +49,7 @@ export function smallFont(woff) {
   const post = tables.get('post');
   post.bytes = post.bytes.slice(0, 32);
   new DataView(post.bytes.buffer).setUint32(0, 0x30000);
-  return woffOf(view.getUint32(4), tables);
+  return woffOf(flavorOf(woff), tables);
 }
 
 /** The glyphs of the letters that are kept, by the map of format 4 (OpenType, "cmap"). */

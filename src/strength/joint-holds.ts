@@ -4,7 +4,6 @@ import { type Joint, shortBy, type Tenon } from '../joinery/index.js';
 import { bareMoment, cheeks, ROLLING_SHARE, slopeShare } from '../statics/index.js';
 import { FIT_ROUNDING, PARALLEL_DEG } from '../tolerances.js';
 import type { Asked } from './asked.js';
-import { glueShear } from './glue.js';
 import { type WoodStrength, whyNoStrength, woodStrength } from './wood-strength.js';
 
 /** What the tenons of a joint hold at 5 % values; N, N·mm. */
@@ -31,10 +30,15 @@ const MOST_GAP = 0.3;
 const ALONG = Math.cos((PARALLEL_DEG * Math.PI) / 180);
 const SEAT_ALONG = 0.1;
 
-/** What a joint holds, or why that is not told. */
+/**
+ * What a joint holds, or why that is not told.
+ *
+ * @param glued what its glue bears in shear, MPa
+ */
 export function jointHold(
-  { design, stock, glue }: Pick<Asked, 'design' | 'stock' | 'glue'>,
+  { design, stock }: Pick<Asked, 'design' | 'stock'>,
   joint: Joint,
+  glued: number,
 ): JointHold | string {
   const placed = [joint.a, joint.b].map((id) => design.boards.find(({ board }) => board.id === id)!);
   const [a, b] = placed as [PlacedBoard, PlacedBoard];
@@ -52,8 +56,6 @@ export function jointHold(
   const tenonWood = joint.tenonWood ?? a.board.material;
   const own = woodStrength(tenonWood, stock);
   if (!own) return `its tenons: ${whyNoStrength(tenonWood, stock)}`;
-  const glued = glueShear(glue);
-  if (glued === undefined) return 'what its glue holds was not measured';
 
   const flat = (tenon: Tenon) => tenon.width - tenon.thickness;
   const sum = (of: (tenon: Tenon) => number) => tenons.reduce((total, tenon) => total + of(tenon), 0);

@@ -42,7 +42,8 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
     return none(
       `its wood is taken to come to ${trimmed(stock.moisture, 1)} % of water, and above ${MOST_GLUED_MOISTURE} % no strength of usual indoor glue is told (Wood Handbook, FPL-GTR-282 (2021), p. 10–20)`,
     );
-  if (glueShear(asked.glue) === undefined)
+  const glued = glueShear(asked.glue);
+  if (glued === undefined)
     return none(
       'what its glue holds was not measured: shear test pieces of your own, and tell the least of them in the shop file, glue, shear',
     );
@@ -87,7 +88,7 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
   const notComputed: NotComputed[] = [];
   let unpressed = false;
   design.joints.forEach((joint, i) => {
-    const hold = jointHold(asked, joint);
+    const hold = jointHold(asked, joint, glued);
     if (typeof hold === 'string') {
       notComputed.push({ what: `strength of joint ${joint.id}`, why: hold });
       return;

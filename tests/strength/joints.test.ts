@@ -11,6 +11,7 @@ import { seasonIn, USUAL_SEASON } from '../../src/movement/index.js';
 import { builtInShop, jigOfShop, toolsOf } from '../../src/shop/index.js';
 import { fivePercent, ROLLING_SHARE, VARIATION } from '../../src/statics/index.js';
 import { framed } from '../../src/strength/framed.js';
+import { glueShear } from '../../src/strength/glue.js';
 import { type Margin, passed, stockIn, strengthOf, type Told } from '../../src/strength/index.js';
 import { jointHold } from '../../src/strength/joint-holds.js';
 import { FIRM, skeletonOf } from '../../src/strength/skeleton.js';
@@ -113,7 +114,7 @@ const of = (margins: readonly Margin[], code: Margin['code'], subject: string) =
 
 /** What the first joint of a design holds. */
 const holdOf = (design: Design, told: Partial<Pick<Told, 'stock' | 'glue'>> = {}) =>
-  jointHold({ design, stock: stockIn(USUAL_SEASON), ...told }, design.joints[0]!);
+  jointHold({ design, stock: told.stock ?? stockIn(USUAL_SEASON) }, design.joints[0]!, glueShear(told.glue)!);
 
 describe('what a joint holds', () => {
   test('a loose tenon 9.9 × 40, 25 mm in each board: the leg governs, its wood rolls; the lever is half the rail', () => {
