@@ -774,6 +774,34 @@ export const FAULTS = [
       'not-glued',
     ],
     [
+      'a mitre is cut on the side that stays',
+      'joints/mitres.ts',
+      'normal: side > 0 ? scale(normal, -1) : normal',
+      'normal: side > 0 ? normal : scale(normal, -1)',
+      'boards',
+    ],
+    [
+      'the outer sides of a corner are taken for the inner ones of one board',
+      'joints/mitres.ts',
+      'besides(b, square, a)',
+      'besides(b, square, b)',
+      'boards',
+    ],
+    [
+      'ends mitred in two lines share a name',
+      'joints/design-of.ts',
+      'id: `mitre-${own.cuts.length + 1}`',
+      "id: 'mitre-1'",
+      'boards',
+    ],
+    [
+      'the length of screws is not asked',
+      'joints/held.ts',
+      "screwLength: length('long')",
+      "screwLength: length('wide')",
+      'not-glued',
+    ],
+    [
       'who uses a piece is not asked',
       'places/use.ts',
       'child: children ? reckon.yes(children)',
@@ -787,6 +815,27 @@ export const FAULTS = [
     to,
     tests: [`tests/notation/${test}.test.ts`],
   })),
+  ...faults(
+    'src/strength/stock-state.ts',
+    ['tests/strength/bending.test.ts'],
+    [
+      ['wood: the slope on the edge is left out', '? 0 : 1 / grainOneInOnEdge', '? 0 : 0 / grainOneInOnEdge'],
+      ['wood: the damp of the place is left out', 'Math.max(TABLES, dampPercent)', 'TABLES'],
+    ],
+  ),
+  ...faults(
+    'src/strength/joint-holds.ts',
+    ['tests/strength/joints.test.ts'],
+    [
+      ['glue: what was measured bounds nothing', 'own.shear.five, glued)', 'own.shear.five)'],
+      ['tenons: their own wood is not asked', 'joint.tenonWood ?? a.board.material', 'a.board.material'],
+    ],
+  ),
+  ...faults(
+    'src/assembly/fasten.ts',
+    ['tests/strength/faults.test.ts'],
+    [['buttons: the place they stand in is left out', 'along), season)', 'along))']],
+  ),
 ];
 
 function faults(file, tests, rows) {
