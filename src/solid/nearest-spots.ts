@@ -1,4 +1,4 @@
-import { add, cross, dot, length, scale, subtract, unit, type Vec3 } from '../frame/index.js';
+import { add, cross, dot, eachAxis, length, scale, subtract, unit, type Vec3 } from '../frame/index.js';
 import { SAME_SINGLE } from '../tolerances.js';
 import { type FacetTree, facetsNear } from './facet-tree.js';
 import type { Facets } from './facets.js';
@@ -55,7 +55,7 @@ const triangle = (facets: Facets, i: number): Triangle => {
 
 function boxRound(corners: Triangle): { min: Vec3; max: Vec3 } {
   const end = (pick: (...all: number[]) => number): Vec3 =>
-    [0, 1, 2].map((axis) => pick(...corners.map((corner) => corner[axis]!))) as unknown as Vec3;
+    eachAxis((axis) => pick(...corners.map((corner) => corner[axis])));
   return { min: end(Math.min), max: end(Math.max) };
 }
 

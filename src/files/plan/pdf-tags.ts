@@ -52,13 +52,17 @@ export function taggedReading(doc: Doc): { readonly draw: (sheet: Sheet) => void
       parts.filter((part) => part.tag?.role !== 'cell'),
       height,
     );
+    const byCell = new Map<string, Stroke[]>();
+    for (const part of parts)
+      if (part.tag?.role === 'cell') {
+        const at = `${part.tag.row} ${part.tag.column}`;
+        byCell.set(at, [...(byCell.get(at) ?? []), part]);
+      }
     const whole = begun(document, 'Table');
     rows.forEach((cells, row) => {
       const line = begun(whole, 'TR');
       cells.forEach((_, column) => {
-        const own = parts.filter(
-          ({ tag }) => tag?.role === 'cell' && tag.row === row && tag.column === column,
-        );
+        const own = byCell.get(`${row} ${column}`) ?? [];
         const tag = own[0]?.tag;
         const heads = tag?.role === 'cell' ? tag.heads : undefined;
         const type = heads ? 'TH' : 'TD';
