@@ -92,6 +92,28 @@ describe('a board stands where the words say', () => {
     expect(found['shelf-1']).toEqual([20, 10, 110, 580, 300, 130]);
     expect(found['shelf-3']).toEqual([20, 30, 370, 580, 300, 390]);
   });
+
+  const block =
+    '  block: { grain: up, face: front, middle: [60 short of front of piece, middle of piece], wide: 40, thick: 30, bottom: 40 × n above floor, long: 100';
+
+  test('copies round a middle may be counted too: each stands at its own height', async () => {
+    const found = await boxes(
+      builtPiece(withBoards(`${block}, around: { middle: middle of piece, copies: 3, first: front } }`)),
+    );
+    expect(['block-1', 'block-2', 'block-3'].map((name) => [found[name]![2], found[name]![5]])).toEqual([
+      [40, 140],
+      [80, 180],
+      [120, 220],
+    ]);
+  });
+
+  test('without copies there is nothing to count, and the remedy says what makes them', async () => {
+    expect(() => builtPiece(withBoards(`${block} }`))).toThrow(
+      /nothing is called 'n': n counts copies: write repeat or around too/,
+    );
+    const found = await boxes(builtPiece(withBoards(`${block}, repeat: 1 }`)));
+    expect(found['block-1']![2]).toBe(40);
+  });
 });
 
 /** A splayed box, sides leaning s from plumb: mitre sin s · tan 45°, blade tilt cos s · sin 45°; standard compound-angle formulas. */

@@ -26,13 +26,18 @@ export function copiesOf({ keys }: BoardEntry, key: string, around: Surroundings
   throw problemWith(phrase, `'${key}' comes to ${count}`, `give a whole number, 1 to ${MOST_COPIES}`);
 }
 
-/** A board with its mirror images, or its copies round a middle. */
-export function imagesOf(entry: BoardEntry, told: Stood, around: Surroundings): readonly Stood[] {
+/** A board with its mirror images, or its copies round a middle; `stood` stands the one of a number, from 1. */
+export function imagesOf(
+  entry: BoardEntry,
+  stood: (n: number) => Stood,
+  around: Surroundings,
+): readonly Stood[] {
   const { keys } = entry;
   const [mirrored, round] = [keys.get('mirrored'), keys.get('around')];
   if (mirrored && round)
     throw new Problem(round.at, 6, 'a board is mirrored or stands round a middle, not both', 'leave one out');
-  if (round) return roundMiddle(entry, told, around);
+  if (round) return roundMiddle(entry, stood, around);
+  const told = stood(1);
   if (!mirrored) return [told];
   const { min, max } = around.piece;
   const middle = scale(add(min, max), 1 / 2);
@@ -64,8 +69,12 @@ const STAY: Image = {
 
 const renamed = (of: Stood, name: string): Stood => imageOf(of, name, idOf(name), STAY);
 
-/** Copies evenly round an upright line, counter-clockwise seen from above, the told one first. */
-function roundMiddle({ keys, name }: BoardEntry, told: Stood, around: Surroundings): readonly Stood[] {
+/** Copies evenly round an upright line, counter-clockwise seen from above, each as told for its number and then turned. */
+function roundMiddle(
+  { keys, name }: BoardEntry,
+  stood: (n: number) => Stood,
+  around: Surroundings,
+): readonly Stood[] {
   const entry = keys.get('around')!;
   const form = 'around: { middle: seat, copies: 3 }';
   const [how] = keysOf(entry, 'around', form);
@@ -76,8 +85,9 @@ function roundMiddle({ keys, name }: BoardEntry, told: Stood, around: Surroundin
   const count = copiesOf({ name, keys: how! }, 'copies', around) ?? 0;
   if (count < 2) throw new Problem(entry.at, 6, 'how many stand round it is not said', `write ${form}`);
   const centre = spots.map((spot) => (spot as { at: number }).at) as unknown as [number, number, number];
-  checkFirst(how!, told, centre);
-  return Array.from({ length: count }, (_, i) => {
+  const all = Array.from({ length: count }, (_, i) => stood(i + 1));
+  checkFirst(how!, all[0]!, centre);
+  return all.map((told, i) => {
     const called = `${told.name} ${i + 1}`;
     return {
       ...imageOf(told, called, idOf(called), turnedImage(centre, (360 * i) / count)),

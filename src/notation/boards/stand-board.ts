@@ -70,20 +70,19 @@ export function standBoard(entry: BoardEntry, around: Surroundings, material: st
   const count = copiesOf(entry, 'repeat', around) ?? 1;
   const staves = copiesOf(entry, 'staves', around) ?? 1;
   if (staves > 1) unshaped(entry);
-  const told = Array.from({ length: count }, (_, i) => {
-    const called = keys.has('repeat') ? `${name.value} ${i + 1}` : name.value;
-    const copy: Copy = { count, n: i + 1 };
-    const there = { ...around, reckon: around.reckon.withCopy(i + 1) };
-    return Array.from({ length: staves }, (_one, stave) =>
-      standOne(entry, there, copy, {
-        called: staves === 1 ? called : `${called} ${stave + 1}`,
-        material,
-        slice: { number: stave, of: staves },
-      }),
-    );
-  });
-  return told
-    .map((slices) => slices.map((one) => imagesOf(entry, one, around)))
+  const numbered = keys.has('repeat') || keys.has('around');
+  const stood = (n: number, copy: Copy, slice: One['slice']) => {
+    const called = [name.value, keys.has('repeat') && copy.n, slice.of > 1 && slice.number + 1];
+    const there = numbered ? { ...around, reckon: around.reckon.withCopy(n) } : around;
+    return standOne(entry, there, copy, { called: called.filter(Boolean).join(' '), material, slice });
+  };
+  return Array.from({ length: count }, (_, i): Copy => ({ count, n: i + 1 }))
+    .map((copy) =>
+      Array.from({ length: staves }, (_, number) =>
+        // told by `repeat` and `around` both, n counts what is repeated
+        imagesOf(entry, (turn) => stood(count > 1 ? copy.n : turn, copy, { number, of: staves }), around),
+      ),
+    )
     .reduce<StoodEntry>(
       ({ boards, seams }, slices) => ({
         boards: [...boards, ...slices.flat()],

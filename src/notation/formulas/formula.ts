@@ -160,7 +160,11 @@ export function quantityOf({ told, tree }: Formula, scope: Scope, units: Units):
       ? wrong(
           node,
           `nothing is called '${node.name}'`,
-          known.length === 0 ? undefined : didYouMeanWord(node.name, known),
+          node.name === 'n'
+            ? 'n counts copies: write repeat or around too'
+            : known.length === 0
+              ? undefined
+              : didYouMeanWord(node.name, known),
         )
       : wrong(node, why);
   }

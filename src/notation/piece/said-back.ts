@@ -61,7 +61,9 @@ export const pieceSaidBack = (piece: ToSayBack): PieceSaidBack => ({
       line: name.at.line,
       copies: boards.map((board) => board.name),
       summary: first ? summary(first, piece.say) : '',
-      lines: first ? [...keys].map(([key, entry]) => lineSaidBack(key, entry, first, piece)) : [],
+      lines: [...keys].map(([key, entry]) =>
+        lineSaidBack(key, entry, upsideDown(keys) ? boards.slice(0, 1) : boards, piece),
+      ),
     };
   }),
   joints: piece.design.joints.map(({ id, tenons }) => ({
@@ -69,6 +71,10 @@ export const pieceSaidBack = (piece: ToSayBack): PieceSaidBack => ({
     comesTo: tenons[0] ? `${tenons.length} × ${tenonWords(tenons[0], piece.say)}` : 'no tenon',
   })),
 });
+
+/** An image upside down has its bottom where the told one has its top. */
+const upsideDown = (keys: ReadonlyMap<string, Entry>): boolean =>
+  [keys.get('mirrored')].some((entry) => entry && written(entry.said).includes('up-down'));
 
 const BOX_SIDES = ['left to right', 'front to back', 'floor to top'] as const;
 
@@ -85,8 +91,8 @@ function summary({ placed, box, leans }: Stood, say: Say): string {
   return `${say.length(blank.length)} long, ${say.length(blank.width)} wide, ${say.length(blank.thickness)} thick, ${material}; ${leans ? 'leaning, ' : ''}from ${stands}`;
 }
 
-function lineSaidBack(key: string, { said }: Entry, board: Stood, piece: ToSayBack): SaidBack {
-  const where = isSide(key) ? [sideStands(key, board, piece.say)] : [];
+function lineSaidBack(key: string, { said }: Entry, boards: readonly Stood[], piece: ToSayBack): SaidBack {
+  const where = isSide(key) ? sideStands(key, boards, piece.say) : [];
   const figures = comesTo(key, phrasesIn(said), piece);
   return {
     told: `${key}: ${written(said)}`,
@@ -94,11 +100,13 @@ function lineSaidBack(key: string, { said }: Entry, board: Stood, piece: ToSayBa
   };
 }
 
-/** `30.0 mm from the left of the piece` */
-function sideStands(side: keyof typeof SIDES, { box }: Stood, say: Say): string {
+/** `30.0 mm from the left of the piece`; of copies that stand at several heights, each height. */
+function sideStands(side: keyof typeof SIDES, boards: readonly Stood[], say: Say): readonly string[] {
   const { axis, sign } = SIDES[side];
   const from = axis === 2 ? 'above the floor' : `from the ${sideOn(axis, -1)} of the piece`;
-  return `${say.length((sign < 0 ? box.min : box.max)[axis])} ${from}`;
+  const told = boards.map(({ box }) => say.length((sign < 0 ? box.min : box.max)[axis]));
+  const all = [...new Set(axis === 2 ? told : told.slice(0, 1))];
+  return all.length === 0 ? [] : [`${all.join(', ')} ${from}`];
 }
 
 /** Leaves of what was said, keys and lists opened. */
