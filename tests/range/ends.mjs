@@ -4,6 +4,7 @@
 // The count so far is told every ten ends, with the memory in use; a wrong end is told with its design.
 import path from 'node:path';
 import { parseArgs } from 'node:util';
+import { fractions } from '../fractions.mjs';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const of = (folder) => import(`${root}/dist/src/${folder}/index.js`);
@@ -25,7 +26,7 @@ const until = Date.now() + 60_000 * Number(options.minutes);
 const shop = builtInShop('mm');
 const jig = jigOfShop(shop, await loadModel('jig', OWN_MODELS), 'mm');
 const models = await Promise.all(options.only.split(',').map((name) => loadModel(name, OWN_MODELS)));
-const draw = random(Number(options.seed));
+const draw = fractions(Number(options.seed));
 const pick = (list) => list[Math.floor(draw() * list.length)];
 const tally = { ends: 0, wrong: 0, designs: 0, unsound: 0, verdicts: 0 };
 
@@ -90,13 +91,4 @@ function someOf(model) {
       return [name, min + (max - min) * draw()];
     }),
   );
-}
-
-/** Numbers from 0 to 1 that a seed decides. */
-function random(from) {
-  let state = from;
-  return () => {
-    state = (state * 1103515245 + 12345) % 2147483648;
-    return state / 2147483648;
-  };
 }

@@ -4,6 +4,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
+import { fractions } from '../fractions.mjs';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const of = (folder) => import(`${root}/dist/src/${folder}/index.js`);
@@ -41,7 +42,7 @@ for (const name of wanted) {
       .map((one) => [one.split('=')[0], Number(one.split('=')[1])]),
   );
   await judge(piece, { ...piece.usual, ...set }, tally, 'as told');
-  const draw = random(Number(options.seed));
+  const draw = fractions(Number(options.seed));
   for (let i = 0; i < Number(options.runs); i += 1)
     await judge(piece, { ...piece.drawn(draw), ...set }, tally);
   console.log(`${name}: ${JSON.stringify(tally)}`);
@@ -91,15 +92,6 @@ function drawnFrom({ kind, min, max, choices }, draw) {
   if (kind === 'flag') return draw() < 0.5;
   if (kind === 'count') return min + Math.floor(draw() * (max - min + 1));
   return Math.round((min + (max - min) * draw()) * 2) / 2;
-}
-
-/** Numbers from 0 to 1 that a seed decides. */
-function random(from) {
-  let state = from;
-  return () => {
-    state = (state * 1103515245 + 12345) % 2147483648;
-    return state / 2147483648;
-  };
 }
 
 function show({ boards, joints, captives = [], fastenings = [] }) {

@@ -3,6 +3,7 @@
 // With --together all dimensions are drawn at once, evenly over their ranges, that many times.
 // A value is sound when the design has no finding of level error.
 import path from 'node:path';
+import { fractions } from '../fractions.mjs';
 
 const root = path.resolve(import.meta.dirname, '../../dist/src');
 const { checkDesign, loadModel, OWN_MODELS } = await import(`${root}/node/index.js`);
@@ -70,15 +71,6 @@ async function drawnTogether(name, model) {
   }
   const why = [...wrong].sort(([, a], [, b]) => b - a).map(([code, times]) => `${code} ${times}`);
   console.log(`${name}: ${sound} of ${together} sound; else ${why.join(', ')}`);
-}
-
-/** Evenly spread fractions of one, the same each run. */
-function fractions(seed) {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
 }
 
 /** The code of the first error, or nothing. */

@@ -7,6 +7,7 @@
 import { readdirSync } from 'node:fs';
 import process from 'node:process';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { fractions } from '../fractions.mjs';
 
 const [designs = '2000', seed = '1'] = process.argv.slice(2);
 const WORKERS = 2;
@@ -66,7 +67,7 @@ async function work({ count, seed: from }) {
   const shop = builtInShop('mm');
   const jigModel = models[names.indexOf('jig')];
   const jig = jigModel.build(readParameters(jigModel, {}, 'mm'));
-  const random = randomBy(from);
+  const random = fractions(from);
   const tally = { designs: 0, refused: 0, faults: 0, 'open bodies': 0, bodies: 0 };
   const add = (name) => {
     tally[name] = (tally[name] ?? 0) + 1;
@@ -135,15 +136,4 @@ function randomValues(model, parameterMeta, random) {
     }
   }
   return values;
-}
-
-/** Numbers from 0 to 1, the same for a seed (mulberry32). */
-function randomBy(seed) {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
 }
