@@ -6,6 +6,7 @@ import process from 'node:process';
 import { build } from 'esbuild';
 import { zipSync } from 'fflate';
 import { smallFont } from './small-font.mjs';
+import { withoutBrotli } from './without-brotli.mjs';
 
 const require = createRequire(import.meta.url);
 const installed = (path) => new Uint8Array(readFileSync(require.resolve(path)));
@@ -19,16 +20,6 @@ const classic = {
   legalComments: 'eof',
   logLevel: 'warning',
   write: false,
-};
-
-/** Fonts are read as they are: what unpacks the closer packing of the web stays out. */
-const withoutBrotli = {
-  name: 'without brotli',
-  setup({ onLoad }) {
-    onLoad({ filter: /[\\/]brotli[\\/]decompress\.js$/ }, () => ({
-      contents: 'module.exports = undefined;',
-    }));
-  },
 };
 
 const models = readdirSync('models')

@@ -9,6 +9,7 @@ import { posix, resolve } from 'node:path';
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { withoutBrotli } from './without-brotli.mjs';
 
 const PACKED = 'dist/src/packed';
 const WORKER = 'src/cli/judge-worker.ts';
@@ -34,7 +35,8 @@ const { outputFiles } = await build({
   target: 'node20',
   // as deep as a layer, so that the models and package.json are found from there as well
   define: { 'import.meta.url': '__here' },
-  external: ['manifold-3d', 'pdfkit', '@resvg/*', '@fontsource/*', 'three', 'esbuild', 'yaml'],
+  external: ['manifold-3d', '@resvg/*', '@fontsource/*', 'three', 'esbuild', 'yaml'],
+  plugins: [withoutBrotli],
   logLevel: 'warning',
 });
 // a script that comes with its translation cannot import by itself
