@@ -7,13 +7,15 @@ import { colourOf, hasGrain, roomOf } from '../sheet/index.js';
 import {
   type Look,
   lookingFrom,
+  type Scene,
   type SeenPart,
+  sceneOf,
   seenAtAll,
   VIEW_FRAMES,
   type View,
   viewBox,
+  viewIn,
   viewLines,
-  viewOf,
   viewPoint,
   visibleSpots,
   type Wire,
@@ -63,10 +65,12 @@ const tenonAxes = (solids: Solids, shifts: ReturnType<typeof exploded>): readonl
 // pictures of a design are the same on every paper, on the page and by themselves
 
 /** The isometric picture: what is seen of the design, without hidden lines. */
-export const isometricView = onceForEach(
-  (solids: Solids): View =>
-    viewOf(seenParts(solids), VIEW_FRAMES.isometric, { hidden: false, toned: 'standing' }),
-);
+export const isometricView = (solids: Solids): View => isometric(solids).view;
+
+const isometric = onceForEach((solids: Solids): { readonly scene: Scene; readonly view: View } => {
+  const scene = sceneOf(seenParts(solids), VIEW_FRAMES.isometric);
+  return { scene, view: viewIn(scene, { hidden: false, toned: 'standing' }) };
+});
 
 /** The piece drawn apart along its joints, with the axes of its tenons. */
 export const explodedView = (solids: Solids): View => drawnApart(solids).view;
@@ -145,32 +149,33 @@ interface Telling {
 }
 
 const putTogether = onceForEach((solids: Solids): Telling => {
-  const view = isometricView(solids);
-  return { view, spots: visibleSpots(seenParts(solids), VIEW_FRAMES.isometric, view) };
+  const { scene, view } = isometric(solids);
+  return { view, spots: visibleSpots(scene, view) };
 });
 
 /** From the first direction that shows every part of the list, or most of them, as far apart as every tenon needs to be seen. */
 const drawnApart = onceForEach((solids: Solids): Telling => {
   // which parts are listed does not depend on the units of their sizes
   const list = partsList(solids, 'mm');
-  let best: { frame: Frame; parts: readonly SeenPart[]; wires: readonly Wire[] } | undefined;
+  let best: { scene: Scene; wires: readonly Wire[] } | undefined;
   let most = -1;
   for (const frame of DIRECTIONS) {
     for (const air of AIRS) {
       const shifts = exploded(solids.design, air);
       const parts = seenParts(solids, shifts);
-      const seen = seenAtAll(parts, frame);
+      const scene = sceneOf(parts, frame);
+      const seen = seenAtAll(scene);
       const shown = list.filter(({ ids }) => ids.some((id) => seen.has(id))).length;
       const share = shown + seen.size / parts.length;
       if (share > most) {
         most = share;
-        best = { frame, parts, wires: tenonAxes(solids, shifts) };
+        best = { scene, wires: tenonAxes(solids, shifts) };
       }
       if (seen.size === parts.length) break;
     }
     if (most >= list.length) break;
   }
-  const { frame, parts, wires } = best!;
-  const view = viewOf(parts, frame, { hidden: false, wires, toned: 'apart' });
-  return { view, spots: visibleSpots(parts, frame, view) };
+  const { scene, wires } = best!;
+  const view = viewIn(scene, { hidden: false, wires, toned: 'apart' });
+  return { view, spots: visibleSpots(scene, view) };
 });

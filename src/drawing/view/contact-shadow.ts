@@ -1,6 +1,7 @@
 import { type Frame, frame, pointIn, type Vec2 } from '../../frame/index.js';
 import { grown, type Region, unite } from '../../profile/index.js';
 import type { Colour, Tone } from '../sheet/index.js';
+import { cornersSeen } from './scene.js';
 import type { SeenPart } from './seen-part.js';
 import { shownFaces } from './shown-faces.js';
 
@@ -33,8 +34,10 @@ const BELOW = frame([0, 0, 0], [0, 0, -1], [1, 0, 0]);
  * @param view from above; the floor is at the parts' lowest point, square to z
  */
 export function contactShadow(parts: readonly SeenPart[], view: Frame): readonly Tone[] {
-  const below = parts.flatMap((part) => shownFaces(part, BELOW, () => 0));
-  const over = parts.flatMap((part) => shownFaces(part, ABOVE, () => 0)).flatMap(({ loops }) => loops);
+  const facing = (way: Frame) =>
+    parts.flatMap((part) => shownFaces(part, cornersSeen(part, way), way, () => 0));
+  const below = facing(BELOW);
+  const over = facing(ABOVE).flatMap(({ loops }) => loops);
   if (below.length === 0 || over.length === 0) return [];
   // seen from below, what is lowest is nearest
   const nearest = below.map(({ depth, loops }) =>

@@ -1,6 +1,7 @@
 import { dot, type Frame, pointIn, type Vec2 } from '../../frame/index.js';
 import { EDGE_ON, SAME_LINE } from '../../tolerances.js';
-import { type Occluders, occludersOf } from './occluders.js';
+import type { Occluders } from './occluders.js';
+import type { Scene } from './scene.js';
 import type { SeenPart, Wire } from './seen-part.js';
 
 /** A straight piece of a line in a view, mm in the view's plane. */
@@ -18,21 +19,17 @@ export interface Pieces {
 }
 
 /**
- * The edges and silhouettes of parts, seen along -z of a frame, divided into what is seen and what is hidden.
+ * The edges and silhouettes of parts, divided into what is seen and what is hidden.
  *
  * Exact: each line is clipped by every triangle in front of it. A line that touches a surface is seen, so boards that
  * touch show their joint. Parts that run into each other get no line where they cross: that is a finding.
  *
- * @param view x to the right, y up, z toward the viewer, in the frame the parts stand in
  * @param hidden whether hidden pieces are wanted too
  */
 export function hiddenLines(
-  parts: readonly SeenPart[],
-  view: Frame,
+  { parts, view, corners, occluders }: Scene,
   { hidden, wires = [] }: { readonly hidden: boolean; readonly wires?: readonly Wire[] },
 ): Pieces {
-  const corners = parts.map((part) => cornersSeen(part, view));
-  const occluders = occludersOf(parts, view, corners);
   const found = { visible: [] as Piece[], hidden: [] as Piece[], wires: [] as Piece[] };
   parts.forEach((part, p) => {
     const { edges, sharp } = part.solid;
@@ -58,20 +55,6 @@ export function hiddenLines(
     divide(wire.id, pointIn(view, wire.from), pointIn(view, wire.to), occluders, found.wires, undefined);
   }
   return found;
-}
-
-/** The corners of a part in view coordinates. */
-export function cornersSeen({ solid, shift }: SeenPart, view: Frame): Float64Array {
-  const seen = new Float64Array(solid.positions.length);
-  const [x, y, z] = pointIn(view, shift ?? [0, 0, 0]);
-  const { x: vx, y: vy, z: vz } = view;
-  for (let i = 0; i < seen.length; i += 3) {
-    const [px, py, pz] = [solid.positions[i]!, solid.positions[i + 1]!, solid.positions[i + 2]!];
-    seen[i] = px * vx[0] + py * vx[1] + pz * vx[2] + x;
-    seen[i + 1] = px * vy[0] + py * vy[1] + pz * vy[2] + y;
-    seen[i + 2] = px * vz[0] + py * vz[1] + pz * vz[2] + z;
-  }
-  return seen;
 }
 
 /** 1 for each triangle turned toward the viewer. */

@@ -23,6 +23,8 @@ export interface Occluders {
    * @param a start in view coordinates, `d` end less start
    */
   hide(ax: number, ay: number, az: number, dx: number, dy: number, dz: number, spans: number[]): void;
+  /** Whether a place in view coordinates is hidden. */
+  covers(x: number, y: number, z: number): boolean;
 }
 
 /** Collects the surfaces of parts, seen along -z of a frame. */
@@ -126,7 +128,17 @@ function inGrid(store: Float64Array, boxes: Float64Array): Occluders {
 
   const asked = new Uint32Array(count);
   let question = 0;
+  const behind: number[] = [];
   return {
+    covers: (x, y, z) => {
+      const here = row(y) * columns + column(x);
+      behind.length = 0;
+      for (let m = starts[here]!; m < starts[here + 1]! && behind.length === 0; m += 1) {
+        const t = STRIDE * members[m]!;
+        if (store[t + TOP]! > z + BEHIND / 2) clip(store, t, x, y, z, 0, 0, 0, behind);
+      }
+      return behind.length > 0;
+    },
     hide: (ax, ay, az, dx, dy, dz, spans) => {
       question += 1;
       const lowest = Math.min(az, az + dz);

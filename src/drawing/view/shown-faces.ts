@@ -2,7 +2,6 @@ import { type Frame, pointIn, unit, type Vec2, type Vec3 } from '../../frame/ind
 import { boundsOf, loopArea, type Region } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import type { Box } from '../sheet/index.js';
-import { cornersSeen } from './hidden-lines.js';
 import type { SeenPart } from './seen-part.js';
 
 /** A face turned toward the viewer, or a band of a curved surface that one tone covers, in view coordinates. */
@@ -28,16 +27,17 @@ const [FLAT, CURVED] = [0.05, 0.4];
 /**
  * The faces of a part that are turned toward the viewer.
  *
+ * @param corners of the part, in view coordinates
  * @param stepOf brightness of a normal in view coordinates, a whole number: neighbouring facets of a curved surface with the same one
  * are one face
  */
 export function shownFaces(
   part: SeenPart,
+  corners: Float64Array,
   view: Frame,
   stepOf: (normal: Vec3) => number,
 ): readonly ShownFace[] {
   const { solid } = part;
-  const corners = cornersSeen(part, view);
   const origin = pointIn(view, [0, 0, 0]);
   const turned = (t: number): Vec3 => {
     const n: Vec3 = [solid.normals[3 * t]!, solid.normals[3 * t + 1]!, solid.normals[3 * t + 2]!];

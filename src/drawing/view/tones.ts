@@ -1,11 +1,9 @@
-import { dot, type Frame, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { dot, unit, type Vec2, type Vec3 } from '../../frame/index.js';
 import { convexHull, loopArea, type Region, subtractRegion } from '../../profile/index.js';
 import { BEHIND } from '../../tolerances.js';
 import { shaded, type Tone } from '../sheet/index.js';
 import { grainMarks } from './grain-marks.js';
-import { cornersSeen } from './hidden-lines.js';
-import { occludersOf } from './occluders.js';
-import type { SeenPart } from './seen-part.js';
+import type { Scene } from './scene.js';
 import { coversMore, type ShownFace, shownFaces } from './shown-faces.js';
 
 /** Toward the light, in the view: from above, the left and the viewer, so that the top is bright and two sides tell apart. */
@@ -24,9 +22,11 @@ const LEAST = 2e-6;
 const TOUCH = 1e-6;
 
 /** The faces of parts as they are seen, each in the tone of its light, with its grain; mm in the view's plane. */
-export function tonesOf(parts: readonly SeenPart[], view: Frame): readonly Tone[] {
-  const all = parts.flatMap((part) => shownFaces(part, view, (normal) => stepOf(normal)));
-  const faces = all.filter(anySeen(parts, view));
+export function tonesOf(scene: Scene): readonly Tone[] {
+  const { parts, view, corners } = scene;
+  const faces = parts.flatMap((part, p) =>
+    shownFaces(part, corners[p]!, view, stepOf).filter(anySeen(scene, corners[p]!)),
+  );
   const [width, height] = [0, 1].map((axis) => {
     const at = faces.flatMap(({ box }) => (axis === 0 ? [box.minX, box.maxX] : [box.minY, box.maxY]));
     return Math.max(...at) - Math.min(...at);
@@ -46,24 +46,18 @@ export function tonesOf(parts: readonly SeenPart[], view: Frame): readonly Tone[
 }
 
 /** Whether anything of a face is seen, looked at in some places of each of its triangles: what is hidden needs no outline. */
-function anySeen(parts: readonly SeenPart[], view: Frame): (face: ShownFace) => boolean {
-  const corners = new Map(parts.map((part) => [part, cornersSeen(part, view)] as const));
-  const { hide } = occludersOf(parts, view, [...corners.values()]);
-  const spans: number[] = [];
-  return ({ part, members }) => {
-    const at = corners.get(part)!;
+const anySeen =
+  ({ occluders }: Scene, at: Float64Array) =>
+  ({ part, members }: ShownFace): boolean => {
     const { triangles } = part.solid;
     return members.some((t) => {
       const [i, j, k] = [3 * triangles[3 * t]!, 3 * triangles[3 * t + 1]!, 3 * triangles[3 * t + 2]!];
       return SPOTS.some(([a, b, c]) => {
         const mix = (axis: number) => a * at[i + axis]! + b * at[j + axis]! + c * at[k + axis]!;
-        spans.length = 0;
-        hide(mix(0), mix(1), mix(2) + BEHIND, 0, 0, 0, spans);
-        return spans.length === 0;
+        return !occluders.covers(mix(0), mix(1), mix(2) + BEHIND);
       });
     });
   };
-}
 
 /** Places looked at on a triangle, as shares of its corners: its middle, and near its corners and sides. */
 const SPOTS: readonly (readonly [number, number, number])[] = [

@@ -4,6 +4,7 @@ import { chainLines } from './chain-lines.js';
 import { contactShadow } from './contact-shadow.js';
 import { distinctLines } from './distinct-lines.js';
 import { hiddenLines } from './hidden-lines.js';
+import { type Scene, sceneOf } from './scene.js';
 import type { SeenPart, Wire } from './seen-part.js';
 import { tonesOf } from './tones.js';
 
@@ -25,22 +26,27 @@ export interface View {
   readonly tones: readonly Tone[];
 }
 
+export interface ViewOptions {
+  /** Draw what is hidden, dashed. */
+  readonly hidden: boolean;
+  /** Axes drawn where they can be seen. */
+  readonly wires?: readonly Wire[];
+  /** With light and grain, on the floor or in the air. */
+  readonly toned?: 'standing' | 'apart';
+}
+
 /**
  * A view of closed solids with its hidden lines found exactly.
  *
  * @param frame x to the right, y up, z toward the viewer; where its origin lies does not matter
- * @param options `hidden`: draw what is hidden, dashed; `wires`: axes drawn where they can be seen; `toned`: with light and grain, on the floor or in the air
  */
-export function viewOf(
-  parts: readonly SeenPart[],
-  frame: Frame,
-  options: {
-    readonly hidden: boolean;
-    readonly wires?: readonly Wire[];
-    readonly toned?: 'standing' | 'apart';
-  },
-): View {
-  const pieces = hiddenLines(parts, frame, options);
+export const viewOf = (parts: readonly SeenPart[], frame: Frame, options: ViewOptions): View =>
+  viewIn(sceneOf(parts, frame), options);
+
+/** The view of a scene. */
+export function viewIn(scene: Scene, options: ViewOptions): View {
+  const { parts, view: frame } = scene;
+  const pieces = hiddenLines(scene, options);
   const visible = distinctLines(pieces.visible);
   const hidden = distinctLines(pieces.hidden, visible);
   const wires = distinctLines(pieces.wires, visible);
@@ -50,7 +56,7 @@ export function viewOf(
     frame,
     tones: [
       ...(options.toned === 'standing' && frame.z[2] > FROM_ABOVE ? contactShadow(parts, frame) : []),
-      ...(options.toned ? tonesOf(parts, frame) : []),
+      ...(options.toned ? tonesOf(scene) : []),
     ],
     lines: [...lines('hidden', hidden), ...lines('centre', wires), ...lines('visible', visible)],
   };

@@ -1,7 +1,6 @@
 import { dot, type Frame, type Vec2 } from '../../frame/index.js';
 import { BEHIND } from '../../tolerances.js';
-import { cornersSeen } from './hidden-lines.js';
-import { occludersOf } from './occluders.js';
+import type { Scene } from './scene.js';
 import type { SeenPart } from './seen-part.js';
 import type { View } from './view.js';
 
@@ -21,12 +20,9 @@ const MOST = 12;
 
 /** A place in the middle of what is seen of each part, in the view's plane; a part that is wholly hidden has none. */
 export function visibleSpots(
-  parts: readonly SeenPart[],
-  frame: Frame,
+  { parts, view: frame, corners, occluders }: Scene,
   view: View,
 ): ReadonlyMap<string, Vec2> {
-  const corners = parts.map((part) => cornersSeen(part, frame));
-  const occluders = occludersOf(parts, frame, corners);
   const edges = view.lines
     .filter(({ line }) => line === 'visible')
     .flatMap(({ points }) => points.slice(1).map((to, i) => [points[i]!, to] as const));
@@ -35,9 +31,7 @@ export function visibleSpots(
     let best: Vec2 | undefined;
     let clearest = 0;
     for (const [x, y, z] of samples(part, corners[p]!, frame)) {
-      const spans: number[] = [];
-      occluders.hide(x, y, z, 0, 0, 0, spans);
-      if (spans.length > 0) continue;
+      if (occluders.covers(x, y, z)) continue;
       const clear = clearance([x, y], edges, clearest);
       if (clear > clearest) [best, clearest] = [[x, y], clear];
     }
@@ -47,17 +41,9 @@ export function visibleSpots(
 }
 
 /** The parts of which anything is seen: their larger faces are looked at in a few places. */
-export function seenAtAll(parts: readonly SeenPart[], frame: Frame): ReadonlySet<string> {
-  const corners = parts.map((part) => cornersSeen(part, frame));
-  const { hide } = occludersOf(parts, frame, corners);
-  const clear = ([x, y, z]: readonly [number, number, number]) => {
-    const spans: number[] = [];
-    hide(x, y, z, 0, 0, 0, spans);
-    return spans.length === 0;
-  };
-  return new Set(
-    parts.flatMap((part, p) => (samples(part, corners[p]!, frame).some(clear) ? [part.id] : [])),
-  );
+export function seenAtAll({ parts, view, corners, occluders }: Scene): ReadonlySet<string> {
+  const clear = ([x, y, z]: readonly [number, number, number]) => !occluders.covers(x, y, z);
+  return new Set(parts.flatMap((part, p) => (samples(part, corners[p]!, view).some(clear) ? [part.id] : [])));
 }
 
 function samples(

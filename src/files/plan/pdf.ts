@@ -1,7 +1,7 @@
 import { zlibSync } from 'fflate';
 import type { PrintScale, Sheet } from '../../drawing/index.js';
 import type { PlanFonts } from '../made/index.js';
-import { PDF_FONTS } from './pdf-strokes.js';
+import { PDF_FONTS } from './pdf-letters.js';
 import { taggedReading } from './pdf-tags.js';
 import { sfntOf } from './woff.js';
 

@@ -1,0 +1,92 @@
+import type { TextStroke } from '../../drawing/index.js';
+
+/** Height of a capital of DejaVu Sans for each unit of its size. */
+const CAPITAL = 0.729;
+
+/** Names under which the two fonts are registered. */
+export const PDF_FONTS = { plain: 'plain', bold: 'bold' } as const;
+
+/** Where a glyph stands after the one before it, thousandths of the size. */
+interface GlyphPlace {
+  readonly xAdvance: number;
+  readonly advanceWidth: number;
+  readonly xOffset: number;
+  readonly yOffset: number;
+}
+
+/** A font of a document as its library keeps it. */
+interface UsedFont {
+  readonly id: string;
+  readonly ref: () => unknown;
+  readonly encode: (text: string) => readonly [glyphs: readonly string[], places: readonly GlyphPlace[]];
+}
+
+/** What a document's library keeps to itself: its own way to write a line asks for each what a line may be besides. */
+interface Inside {
+  readonly _font: UsedFont;
+  readonly page: { readonly fonts: Record<string, unknown> };
+}
+
+/** A text in a font: its glyphs as the file has them, and how wide they are together, mm for each mm of size. */
+interface Encoded {
+  readonly glyphs: string;
+  readonly width: number;
+  /** Each glyph stands where the one before it ends. */
+  readonly inRow: boolean;
+}
+
+const known = new WeakMap<UsedFont, Map<string, Encoded>>();
+
+function encoded(font: UsedFont, text: string): Encoded {
+  const before = known.get(font) ?? new Map<string, Encoded>();
+  known.set(font, before);
+  let found = before.get(text);
+  if (!found) {
+    const [glyphs, places] = font.encode(text);
+    found = {
+      glyphs: glyphs.join(''),
+      width: places.reduce((sum, { xAdvance }) => sum + xAdvance, 0) / 1000,
+      inRow: places.every((at) => at.xAdvance === at.advanceWidth && !at.xOffset && !at.yOffset),
+    };
+    before.set(text, found);
+  }
+  return found;
+}
+
+/** A number as the file has it, to a tenth of a thousandth of a millimetre. */
+export const pdfNumber = (value: number): number => Math.round(value * 1e4) / 1e4;
+
+/**
+ * What draws a text (ISO 32000-1, 9.4) on a page that is `height` mm high, y down.
+ *
+ * @returns undefined for letters that do not simply stand in a row, which the library draws itself
+ */
+export function lettersIn(doc: PDFKit.PDFDocument, stroke: TextStroke, height: number): string | undefined {
+  const { _font: font, page } = doc.font(PDF_FONTS[stroke.bold ? 'bold' : 'plain']) as unknown as Inside;
+  const { glyphs, width, inRow } = encoded(font, stroke.text);
+  if (!inRow) return undefined;
+  page.fonts[font.id] ??= font.ref();
+  const size = sizeOf(stroke);
+  const turn = (stroke.rotationDeg * Math.PI) / 180;
+  const [cos, sin] = [pdfNumber(Math.cos(turn)), pdfNumber(Math.sin(turn))];
+  const back = BEFORE[stroke.anchor] * width * size;
+  const [x, y] = [stroke.at[0] - back * Math.cos(turn), height - stroke.at[1] + back * Math.sin(turn)];
+  return `BT ${cos} ${-sin} ${-sin} ${-cos} ${pdfNumber(x)} ${pdfNumber(y)} Tm /${font.id} ${pdfNumber(size)} Tf <${glyphs}> Tj ET`;
+}
+
+/** Draws a text with everything the library knows of writing. */
+export function lettersOf(doc: PDFKit.PDFDocument, stroke: TextStroke, height: number): void {
+  doc.font(PDF_FONTS[stroke.bold ? 'bold' : 'plain']).fontSize(sizeOf(stroke));
+  doc
+    .save()
+    .translate(stroke.at[0], height - stroke.at[1])
+    .rotate(-stroke.rotationDeg);
+  const left = -BEFORE[stroke.anchor] * doc.widthOfString(stroke.text, { lineBreak: false });
+  doc.text(stroke.text, left, 0, { lineBreak: false, baseline: 'alphabetic' });
+  doc.restore();
+}
+
+const sizeOf = (stroke: TextStroke): number => stroke.height / CAPITAL;
+
+/** What share of a text stands before the place it is put at. */
+const BEFORE = { start: 0, middle: 0.5, end: 1 } as const satisfies Record<TextStroke['anchor'], number>;
