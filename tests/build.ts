@@ -1,13 +1,24 @@
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import process from 'node:process';
+import type { TestProject } from 'vitest/node';
 
 /**
- * Builds the program and its preview page's script once before any test. Types are a check of their own (`npm run types`), so a
- * wrong type does not keep the tests from running.
+ * Builds the program before any test, and makes the folder of what is made once for all of them; what it returns deletes it.
  *
  * @throws Error when the compiler cannot write the program
  */
-export default function build(): void {
+export default function beforeAll(project: TestProject): () => void {
+  build();
+  const folder = mkdtempSync(path.join(tmpdir(), 'tenonwright-once-'));
+  project.provide('onceARun', folder);
+  return () => rmSync(folder, { recursive: true, force: true });
+}
+
+/** The program and its preview page's script. Types are a check of their own: a wrong one does not keep the tests from running. */
+function build(): void {
   // planted faults are looked for in the sources: the program built before stays as it is
   if (process.env.TENONWRIGHT_BUILT === '1') return;
   const steps = [

@@ -1,14 +1,13 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll } from 'vitest';
+import { isDeepStrictEqual } from 'node:util';
 import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
-import type { DesignResult } from '../../src/files/index.js';
+import { type DesignResult, fileKinds } from '../../src/files/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { makeDesign } from '../../src/node/index.js';
 import { builtInShop } from '../../src/shop/index.js';
+import { onceARun } from '../once-a-run.js';
 
 /** A design whose files are read by others. */
 export interface Case {
@@ -49,34 +48,43 @@ export interface HowMade {
   readonly format?: 'binary' | 'ascii';
 }
 
-/** Makes designs into a folder of their own that is deleted after the file's tests; each way of making once. */
+/** Every usual kind of file but the two that take long: made together, once for all test files. */
+export const QUICK_KINDS: readonly string[] = [...fileKinds(undefined)].filter(
+  (kind) => kind !== 'plan' && kind !== 'pictures',
+);
+
+/** How designs are made when nothing is said. */
+const PLAIN = { units: 'mm', curves: 'arcs', format: 'binary' } as const;
+
+/** Makes designs, each way of making once for all test files of a run. Other kinds may stand beside those asked for. */
 export function workshop(): (of: Case, how?: HowMade) => Promise<Made> {
-  const out = mkdtempSync(path.join(tmpdir(), 'tenonwright-outside-'));
-  afterAll(() => rmSync(out, { recursive: true, force: true }));
-  const made = new Map<string, Promise<Made>>();
+  const known = new Map<string, Promise<Made>>();
   return (of, how = {}) => {
-    const key = JSON.stringify([of.called, how]);
-    const known = made.get(key) ?? make(of, how, path.join(out, String(made.size)));
-    made.set(key, known);
-    return known;
+    const { only, ...rest } = { ...PLAIN, ...how };
+    const quick = only?.every((kind) => QUICK_KINDS.includes(kind)) && isDeepStrictEqual(rest, PLAIN);
+    const way: HowMade = { ...rest, ...(only && { only: quick ? QUICK_KINDS : only }) };
+    const key = JSON.stringify([of.called, of.model.name, of.values, way]);
+    const made = known.get(key) ?? make(of, way, key);
+    known.set(key, made);
+    return made;
   };
 }
 
-async function make({ model, values }: Case, how: HowMade, out: string): Promise<Made> {
-  const result = await makeDesign({
-    model,
-    shop: builtInShop('mm'),
-    jig: jig.build(readParameters(jig, {}, 'mm')),
-    values: readParameters(model, values, 'mm'),
-    units: 'mm',
-    curves: 'arcs',
-    format: 'binary',
-    ...how,
-    out,
-    // a check that fails is shown by other tests; here the files are looked at all the same
-    force: true,
-    version: '0.0.0',
-    progress: () => {},
-  });
-  return { ...result, folder: path.join(out, result.design.name) };
+async function make({ model, values }: Case, how: HowMade, key: string): Promise<Made> {
+  const { folder, made } = await onceARun(key, (out) =>
+    makeDesign({
+      model,
+      shop: builtInShop('mm'),
+      jig: jig.build(readParameters(jig, {}, 'mm')),
+      values: readParameters(model, values, 'mm'),
+      ...PLAIN,
+      ...how,
+      out,
+      // a check that fails is shown by other tests; here the files are looked at all the same
+      force: true,
+      version: '0.0.0',
+      progress: () => {},
+    }),
+  );
+  return { ...made, folder: path.join(folder, made.design.name) };
 }

@@ -6,7 +6,7 @@ import type { Board } from '../../src/board/index.js';
 import { type Box, boxesOverlap, textBox } from '../../src/drawing/sheet/index.js';
 import { CASES, type Case, type Made, workshop } from './designs.js';
 import { EZDXF, testWith } from './programs.js';
-import { type ReadDxf, type ReadEntity, readDxf } from './read-dxf.js';
+import { dxfFilesOf, type ReadDxf, type ReadEntity } from './read-dxf.js';
 
 const made = workshop();
 
@@ -25,10 +25,10 @@ const templatesOf = (
   result: Made,
   name: string,
 ): readonly { readonly id: string; readonly drawing: ReadDxf }[] => {
-  const paths = result.files.map(({ path }) => path).filter((path) => path.includes('/templates/'));
-  expect(paths.length, name).toBeGreaterThanOrEqual(result.design.boards.length);
-  return readDxf(paths).map((drawing, i) => ({
-    id: paths[i]!.replace(/^.*templates\//, '').replace(/\.(mm|in)\.dxf$/, ''),
+  const read = [...dxfFilesOf(result)].filter(([path]) => path.includes('/templates/'));
+  expect(read.length, name).toBeGreaterThanOrEqual(result.design.boards.length);
+  return read.map(([path, drawing]) => ({
+    id: path.replace(/^.*templates\//, '').replace(/\.(mm|in)\.dxf$/, ''),
     drawing: drawing.insunits === 1 ? inMm(drawing) : drawing,
   }));
 };

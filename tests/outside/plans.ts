@@ -11,7 +11,7 @@ import {
   planSheets,
   type TiledTemplate,
 } from '../../src/drawing/index.js';
-import { withMade } from '../../src/files/made/made.js';
+import { type Started, startDesign } from '../../src/files/made/made.js';
 import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
 import { readParameters } from '../../src/model/index.js';
 import { SUPPLIES } from '../../src/node/index.js';
@@ -29,56 +29,72 @@ export interface MadePlan {
   readonly bytes: ReadonlyMap<string, Uint8Array>;
 }
 
-/** Makes plans into a folder that is deleted after the file's tests; each once. */
-export function planWorkshop(): (
-  of: Case,
-  printScale?: PrintScale,
-  units?: 'mm' | 'in' | 'dual',
-) => Promise<MadePlan> {
+type Units = 'mm' | 'in' | 'dual';
+
+/** Makes plans into a folder that is deleted after the file's tests; each once, and what all plans of a design say once. */
+export function planWorkshop(): (of: Case, printScale?: PrintScale, units?: Units) => Promise<MadePlan> {
   const out = mkdtempSync(path.join(tmpdir(), 'tenonwright-plan-'));
-  afterAll(() => rmSync(out, { recursive: true, force: true }));
+  const started = new Map<string, Promise<Started>>();
   const made = new Map<string, Promise<MadePlan>>();
+  afterAll(async () => {
+    for (const one of started.values()) (await one).dispose();
+    rmSync(out, { recursive: true, force: true });
+  });
+  const once = <T>(known: Map<string, Promise<T>>, key: string, work: () => Promise<T>): Promise<T> => {
+    const found = known.get(key) ?? work();
+    known.set(key, found);
+    return found;
+  };
   return (of, printScale, units = 'mm') => {
-    const key = JSON.stringify([of.called, printScale, units]);
-    const known = made.get(key) ?? planned(of, printScale, path.join(out, String(made.size)), units);
-    made.set(key, known);
-    return known;
+    const stem = path.join(out, String(made.size));
+    return once(made, JSON.stringify([of.called, printScale, units]), async () => {
+      const all = await once(started, `${of.called} ${units === 'in'}`, () => start(of, units));
+      return planned(all, printScale, stem, units);
+    });
   };
 }
 
-/** A plan made anew. */
-export const planned = (
-  { model, values }: Case,
+/** A plan made anew, from the sizes on. */
+export async function madeAnew(of: Case, stem: string): Promise<MadePlan> {
+  const all = await start(of, 'mm');
+  try {
+    return await planned(all, undefined, stem, 'mm');
+  } finally {
+    all.dispose();
+  }
+}
+
+const start = ({ model, values }: Case, units: Units): Promise<Started> =>
+  startDesign({
+    model,
+    values: readParameters(model, values, 'mm'),
+    shop: builtInShop(units === 'in' ? 'in' : 'mm'),
+    jig: jig.build(readParameters(jig, {}, 'mm')),
+    units: units === 'in' ? 'in' : 'mm',
+    format: 'binary',
+    curves: 'arcs',
+    force: true,
+    version: '0.0.0',
+    progress: () => {},
+  });
+
+async function planned(
+  all: Started,
   printScale: PrintScale | undefined,
   stem: string,
-  units: 'mm' | 'in' | 'dual' = 'mm',
-): Promise<MadePlan> =>
-  withMade(
-    {
-      model,
-      values: readParameters(model, values, 'mm'),
-      shop: builtInShop(units === 'in' ? 'in' : 'mm'),
-      jig: jig.build(readParameters(jig, {}, 'mm')),
-      units: units === 'in' ? 'in' : 'mm',
-      format: 'binary',
-      curves: 'arcs',
-      force: true,
-      version: '0.0.0',
-      progress: () => {},
-    },
-    async (all) => {
-      const options = { units, ...(printScale ? { printScale } : {}) };
-      const content = planOf(all, options);
-      const files = await planFiles(all, await SUPPLIES.planFonts(), options);
-      const file = (name: string) => `${stem}-${name.replaceAll('/', '-')}`;
-      for (const { path: name, bytes } of files) writeFileSync(file(name), bytes);
-      return {
-        design: all.solids.design,
-        papers: all.papers,
-        templates: content.templates,
-        sets: { A4: planSheets(content, 'A4'), Letter: planSheets(content, 'Letter') },
-        file,
-        bytes: new Map(files.map((one) => [one.path, one.bytes])),
-      };
-    },
-  );
+  units: Units,
+): Promise<MadePlan> {
+  const options = { units, ...(printScale ? { printScale } : {}) };
+  const content = planOf(all, options);
+  const files = await planFiles(all, await SUPPLIES.planFonts(), options, content);
+  const file = (name: string) => `${stem}-${name.replaceAll('/', '-')}`;
+  for (const { path: name, bytes } of files) writeFileSync(file(name), bytes);
+  return {
+    design: all.solids.design,
+    papers: all.papers,
+    templates: content.templates,
+    sets: { A4: planSheets(content, 'A4'), Letter: planSheets(content, 'Letter') },
+    file,
+    bytes: new Map(files.map((one) => [one.path, one.bytes])),
+  };
+}

@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { onceForEach } from '../../src/once.js';
 import { EZDXF, printed } from './programs.js';
 
 /** What ezdxf finds in a file; the fields of read_dxf.py. Lengths in the file's unit. */
@@ -47,12 +48,18 @@ export type ReadEntity =
     }
   | (ReadLine & { readonly type: 'LINE' });
 
-/** Reads files with ezdxf, all in one start of it. */
-export const readDxf = (files: readonly string[]): readonly ReadDxf[] =>
-  printed(EZDXF, path.join(import.meta.dirname, 'read_dxf.py'), ...files)
-    .trim()
-    .split('\n')
-    .map((row) => JSON.parse(row) as ReadDxf);
+/** Every DXF file of a design by its path, in the order it was written, read in one start of ezdxf. */
+export const dxfFilesOf = onceForEach(
+  ({ files }: { readonly files: readonly { readonly path: string }[] }): ReadonlyMap<string, ReadDxf> => {
+    const paths = files.map((file) => file.path).filter((file) => file.endsWith('.dxf'));
+    const rows = printed(EZDXF, path.join(import.meta.dirname, 'read_dxf.py'), ...paths)
+      .trim()
+      .split('\n');
+    if (rows.length !== paths.length)
+      throw new Error(`${paths.length} files, and ezdxf tells of ${rows.length}`);
+    return new Map(rows.map((row, i) => [paths[i]!, JSON.parse(row) as ReadDxf]));
+  },
+);
 
 /** The volume triangles enclose, Σ v1·(v2×v3)/6. */
 export const faceVolume = (entities: readonly ReadEntity[]): number =>

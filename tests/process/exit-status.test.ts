@@ -5,12 +5,13 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { expect, test } from 'vitest';
+import { pairIn } from './pair.js';
 import { filesIn, ownFolder, PROGRAM, run, start } from './program.js';
 
 const out = ownFolder();
 
-/** A stretcher thinner than its mortise needs: the walls beside a 14 mm mortise in 15 mm of wood are too thin. */
-const BROKEN = ['stool', '--cutter', '14', '--stretcher-thickness', '15'] as const;
+/** A post thinner than its mortise needs: the walls beside a 14 mm mortise in 15 mm of wood are too thin. */
+const BROKEN = [pairIn(out), '--cutter', '14', '--thick', '15'] as const;
 
 const templatesIn = (folder: string): readonly string[] =>
   filesIn(folder).filter((file) => /^templates\/[^/]+$/.test(file));
@@ -63,26 +64,26 @@ test('a design with an error finding ends with 3 and holds back every template, 
   const folder = path.join(out, 'broken');
   const { status, out: said } = await run('make', ...BROKEN, '--out', folder);
   expect(status).toBe(3);
-  const files = filesIn(path.join(folder, 'stool'));
+  const files = filesIn(path.join(folder, 'pair'));
   expect(files.filter((file) => /^(templates|shop|plan)/.test(file))).toEqual([]);
-  expect(files).toEqual(expect.arrayContaining(['stl/stretcher.mm.stl', 'summary.json', 'files.sha256']));
+  expect(files).toEqual(expect.arrayContaining(['stl/post.mm.stl', 'summary.json', 'files.sha256']));
   expect(said).toContain('--force');
-  const { findings } = JSON.parse(readFileSync(path.join(folder, 'stool/summary.json'), 'utf8')) as {
+  const { findings } = JSON.parse(readFileSync(path.join(folder, 'pair/summary.json'), 'utf8')) as {
     findings: { level: string; subjects: string[] }[];
   };
   const errors = findings.filter(({ level }) => level === 'error');
   expect(errors.length).toBeGreaterThan(0);
-  expect(errors.flatMap(({ subjects }) => subjects)).toContain('stretcher');
+  expect(errors.flatMap(({ subjects }) => subjects)).toContain('post');
 });
 
 test('--force writes the templates of a failed design, each with the words FAILED CHECKS, and still ends with 3', async () => {
   const folder = path.join(out, 'forced');
-  const { status } = await run('make', ...BROKEN, '--force', '--out', folder);
+  const { status } = await run('make', ...BROKEN, '--force', '--only', 'dxf', '--out', folder);
   expect(status).toBe(3);
-  const templates = templatesIn(path.join(folder, 'stool'));
-  expect(templates).toHaveLength(4);
-  for (const file of everyTemplateIn(path.join(folder, 'stool')))
-    expect(readFileSync(path.join(folder, 'stool', file), 'utf8'), file).toContain('FAILED CHECKS');
+  const templates = templatesIn(path.join(folder, 'pair'));
+  expect(templates).toHaveLength(2);
+  for (const file of everyTemplateIn(path.join(folder, 'pair')))
+    expect(readFileSync(path.join(folder, 'pair', file), 'utf8'), file).toContain('FAILED CHECKS');
   for (const file of everyTemplateIn(path.join(out, 'sound/stool')))
     expect(readFileSync(path.join(out, 'sound/stool', file), 'utf8'), file).not.toContain('FAILED CHECKS');
 });
@@ -105,7 +106,7 @@ test('check ends with 3 for the same design', async () => {
 
 test('--json prints one JSON text on standard output and nothing else, the same as summary.json', async () => {
   const folder = path.join(out, 'json');
-  const { status, out: said, err } = await run('make', 'frame', '--json', '--out', folder);
+  const { status, out: said, err } = await run('make', 'frame', '--json', '--only', 'stl', '--out', folder);
   expect({ status, err }).toEqual({ status: 0, err: '' });
   expect(JSON.parse(said)).toEqual(JSON.parse(readFileSync(path.join(folder, 'frame/summary.json'), 'utf8')));
 });
@@ -113,7 +114,7 @@ test('--json prints one JSON text on standard output and nothing else, the same 
 test('--json of a failed design is JSON too', async () => {
   const { status, out: said } = await run('check', ...BROKEN, '--json');
   expect(status).toBe(3);
-  expect(JSON.parse(said)).toMatchObject({ design: 'stool' });
+  expect(JSON.parse(said)).toMatchObject({ design: 'pair' });
 });
 
 test('progress that nobody reads is no fault, and the work is done', async () => {

@@ -29,7 +29,7 @@ test('the packed program holds what runs and nothing else, and makes a frame', (
   symlinkSync(path.join(root, 'node_modules'), path.join(unpacked, 'node_modules'));
   execFileSync(process.execPath, ['dist/src/cli/bin.js', 'make', 'frame', '--quiet'], { cwd: unpacked });
   expect(existsSync(path.join(unpacked, 'out/frame/plan.a4.pdf'))).toBe(true);
-  const check = ['dist/src/cli/bin.js', 'check', 'side-table', '--quiet'];
+  const check = ['dist/src/cli/bin.js', 'check', 'mirror-frame', '--quiet'];
   execFileSync(process.execPath, check, { cwd: unpacked });
 });
 

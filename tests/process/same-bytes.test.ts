@@ -2,6 +2,7 @@
 
 import path from 'node:path';
 import { expect, test } from 'vitest';
+import { pairIn } from './pair.js';
 import { hashes, listed, ownFolder, run } from './program.js';
 
 const out = ownFolder();
@@ -27,8 +28,15 @@ for (const model of ['jig', 'frame', 'stool']) {
 
 test('a run over an older set of another size leaves what a fresh run writes', async () => {
   const [over, fresh] = [path.join(out, 'over'), path.join(out, 'fresh')];
-  expect((await run('make', 'frame', '--tenons', '2', '--out', over, '--quiet')).status).toBe(0);
-  expect((await run('make', 'frame', '--out', over, '--quiet')).status).toBe(0);
-  expect((await run('make', 'frame', '--out', fresh, '--quiet')).status).toBe(0);
-  expect(hashes(over)).toEqual(hashes(fresh));
+  const pair = pairIn(out);
+  expect((await run('make', pair, '--thick', '36', '--cutter', '14', '--out', over, '--quiet')).status).toBe(
+    0,
+  );
+  const older = hashes(over);
+  expect((await run('make', pair, '--out', over, '--quiet')).status).toBe(0);
+  expect((await run('make', pair, '--out', fresh, '--quiet')).status).toBe(0);
+  const left = hashes(over);
+  expect(left).toEqual(hashes(fresh));
+  // tenons and depth blocks of other sizes, each in a file of its own name
+  expect(Object.keys(older).filter((file) => !(file in left)).length).toBeGreaterThan(2);
 });

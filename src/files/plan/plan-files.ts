@@ -33,8 +33,8 @@ export async function planFiles(
   made: Made,
   fonts: PlanFonts,
   options: PlanOptions = planOptions(made.request),
+  content: PlanContent = planOf(made, options),
 ): Promise<readonly OutputFile[]> {
-  const content = planOf(made, options);
   const plans = [await planPdf(content, 'A4', fonts), await planPdf(content, 'Letter', fonts)];
   const sheets = planTemplates(content);
   if (sheets.length === 0) return plans;
