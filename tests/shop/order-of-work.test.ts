@@ -1,7 +1,9 @@
+import { readdirSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { markdown } from '../../src/files/index.js';
 import { boardsToFit, builtInShop, orderOfWork, orderPaper, type WorkStep } from '../../src/shop/index.js';
 import { type Body, type Kernel, solidsOf, startKernel } from '../../src/solid/index.js';
+import { builtPiece, shippedPiece } from '../notation/built-piece.js';
 import { carded, made } from './made.js';
 import { cut, difference, isThere } from './replay.js';
 import { turnedSeat } from './turned-joints.js';
@@ -154,6 +156,30 @@ test('the stretcher, which fills a gap the sides leave, waits for a dry fit; eve
 
 test('rails of a frame come in pairs sawn to one stop, and none waits for a fit', () => {
   expect(ordered('frame', {}).order.fitAfter.size).toBe(0);
+});
+
+test.each(readdirSync(new URL('../../pieces/', import.meta.url)).map((file) => file.replace(/\.yaml$/, '')))(
+  'every figure of the work on the %s is a number, and boards that wait for a fit wait for others that do not',
+  (name) => {
+    const { design, holdings, cards } = carded(builtPiece(shippedPiece(name)));
+    const { steps, fitAfter } = orderOfWork(design, holdings, cards);
+    const figures = steps.flatMap((step) => step.figures);
+    expect(figures.filter(({ value }) => !Number.isFinite(value))).toEqual([]);
+    expect(fitAfter.size).toBeLessThan(design.boards.length);
+  },
+);
+
+test('in a ring of four boards that are all different one closes the gap the others leave', () => {
+  const rail = (thick: number) => `wide: ${thick}, like: piece }`;
+  const ring = builtPiece(
+    `design: ring\ntitle: Ring\nwood: white ash\npiece: [500, 28, 400]\nboards:
+  left board: { grain: up, face: front, left: piece, ${rail(50)}
+  right board: { grain: up, face: front, right: piece, ${rail(55)}
+  lower: { grain: left-right, face: front, between: left board and right board, bottom: piece, ${rail(60)}
+  upper: { grain: left-right, face: front, between: left board and right board, top: piece, ${rail(65)}
+joints:\n  lower and upper to left board and right board:\n`,
+  );
+  expect(boardsToFit(ring)).toEqual(new Set(['lower']));
 });
 
 test('a board is milled face first, then the edge square to it, then thickness and width, the ends last', () => {

@@ -4,22 +4,20 @@ import { boardKinds } from './same-boards.js';
 
 /**
  * Boards whose length must match a gap that other boards leave: jointed at both ends between two boards that hold together
- * without it, and with no second board of its shape to be sawn to one stop with.
+ * without it and without any other board cut to fit, and with no second board of its shape to be sawn to one stop with.
  *
  * @returns their ids
  */
 export function boardsToFit(design: Design): ReadonlySet<string> {
-  const boards = design.boards.map(({ board }) => board);
-  const alone = boardKinds(boards).filter((kind) => kind.boards.length === 1);
-  return new Set(
-    alone
-      .map(({ boards: [board] }) => board!)
-      .filter((board) => {
-        const [from, to] = endNeighbours(board, design);
-        return from !== undefined && to !== undefined && linked(from, to, board.id, design);
-      })
-      .map(({ id }) => id),
-  );
+  const toFit = new Set<string>();
+  for (const { boards } of boardKinds(design.boards.map(({ board }) => board))) {
+    const board = boards[0]!;
+    if (boards.length > 1) continue;
+    const [from, to] = endNeighbours(board, design);
+    if (from !== undefined && to !== undefined && linked(from, to, new Set([...toFit, board.id]), design))
+      toFit.add(board.id);
+  }
+  return toFit;
 }
 
 /** The boards jointed to the two ends of a board. */
@@ -35,17 +33,18 @@ function endNeighbours(board: Board, { joints }: Design): readonly (string | und
   });
 }
 
-/** Whether joints lead from one board to another without a third. */
-function linked(from: string, to: string, without: string, { joints }: Design): boolean {
+/** Whether joints lead from one board to another without some others. */
+function linked(from: string, to: string, without: ReadonlySet<string>, { joints }: Design): boolean {
+  if (from === to || without.has(from)) return false;
   const reached = new Set([from]);
   const queue = [from];
   for (let at = queue.shift(); at !== undefined; at = queue.shift()) {
     for (const { a, b } of joints) {
       const next = a === at ? b : b === at ? a : undefined;
-      if (next === undefined || next === without || reached.has(next)) continue;
+      if (next === undefined || without.has(next) || reached.has(next)) continue;
       reached.add(next);
       queue.push(next);
     }
   }
-  return from !== to && reached.has(to);
+  return reached.has(to);
 }
