@@ -257,6 +257,7 @@ export {
   inBoth,
   list,
   MARK_LETTERS,
+  markedSides,
   markOf,
   NEW_PAGE,
   paragraph,

@@ -71,11 +71,27 @@ describe('set-up cards on paper', () => {
   });
 
   test('what was not measured stands out as not verified', () => {
-    const doubts = rowsIn(stool.setup).filter((row) => row[1] === 'slot width measured');
-    expect(doubts.flatMap(([cards]) => cards!.split(', ')).toSorted()).toEqual(
+    const doubts = [...stool.setup.matchAll(/^- (.*): slot width measured, not verified: .*$/gm)];
+    expect(stool.setup).toContain('**Not verified:**');
+    expect(doubts.flatMap(([, cards]) => cards!.split(', ')).toSorted()).toEqual(
       stool.cards.map(({ id }) => id),
     );
-    for (const row of doubts) expect(row[2]).toBe('**not verified**');
+  });
+
+  test('a rail is set by what a rule finds beside the cutter: the wedge, and the wall the test cut leaves', () => {
+    for (const side of ['near', 'far'] as const) {
+      const told = rowsIn(stool.setup).filter(([name, to]) => name === `${side} rail` && /flank/.test(to!));
+      const railed = stool.cards.filter((card) => card[`${side}Rail`]);
+      expect(told.length).toBe(railed.length);
+      railed.forEach(({ testCut, ...card }, i) => {
+        const [, toRail] = /^([\d.]+) mm from the flank of the cutter/.exec(told[i]![1]!)!;
+        const wall = testCut[`${side}Wall`]!;
+        const wedge = card[`${side}Rail`]!.wedge?.thicknessAtMouth ?? 0;
+        expect(Math.abs(Number(toRail) - wedge - wall), told[i]![1]).toBeLessThanOrEqual(0.05 + 1e-9);
+      });
+    }
+    const passed = stool.setup.indexOf('what passed');
+    expect(stool.setup.slice(0, passed)).not.toContain("cutter's centre");
   });
 
   test('the usual cautions are told', () => {

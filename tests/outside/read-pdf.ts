@@ -46,7 +46,7 @@ export function tracedPages(program: Program, file: string, pages: string): read
     });
 }
 
-function runsOf(body: string, place: (x: number, y: number) => Point): readonly (readonly Point[])[] {
+export function runsOf(body: string, place: (x: number, y: number) => Point): readonly (readonly Point[])[] {
   const runs: Point[][] = [];
   let at: Point = [0, 0];
   for (const [, what, rest] of body.matchAll(/<(moveto|lineto|curveto|closepath)([^>]*)\/>/g)) {
@@ -112,7 +112,7 @@ const plain = (text: string): string =>
     (_, name: string) => ({ amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'" })[name]!,
   );
 
-const attribute = (head: string, name: string): string =>
+export const attribute = (head: string, name: string): string =>
   new RegExp(`(?:^|\\s)${name}="([^"]*)"`).exec(head)?.[1] ?? '';
 
-const numbers = (text: string): readonly number[] => text.split(' ').map(Number);
+export const numbers = (text: string): readonly number[] => text.split(' ').map(Number);

@@ -9,6 +9,7 @@ import {
   SMALL,
   type Stop,
   type Stroke,
+  spread,
   stroke,
   textWidth,
 } from '../sheet/index.js';
@@ -18,9 +19,12 @@ import { type DimensionRow, tick } from './running-row.js';
 /** Height of one row of letters with its air, mm. */
 const ROW = SMALL + 1.5;
 
+/** How far a line to a figure that was moved along runs askew, mm outwards. */
+const LED = 2.2;
+
 /**
  * A chain of dimensions from stop to stop, first to last; its printed figures add up to the printed whole. A figure that is
- * wider than its part stands farther out, with a line to it.
+ * wider than its part stands farther out, clear of its neighbours, with a line to it.
  *
  * @param out where the line lies, mm out of the view's border
  */
@@ -43,17 +47,26 @@ export function chainRow(
   const high = units === 'dual' ? 2 * ROW : ROW;
   const first = (row: number, count: number) =>
     place.side === 'above' || place.side === 'left' ? count - 1 - row : row;
-  const levels: { from: number; to: number }[][] = [];
+  // what is wider than its part stands farther out, moved along until it clears its neighbours
+  const wide = labels.filter(({ width, a, b }) => width > Math.abs(b - a));
+  const outer = [...wide].sort((one, other) => one.middle - other.middle);
+  const room = outer.map((_, i) =>
+    outer.slice(0, i).reduce((sum, { width }, k) => sum + (width + outer[k + 1]!.width) / 2, 0),
+  );
+  const spots = spread(
+    outer.map(({ middle }, i) => middle - room[i]!),
+    0,
+  ).map((spot, i) => spot + room[i]!);
   const placed = labels.map((label) => {
-    if (label.width <= Math.abs(label.b - label.a)) return label;
-    const range = { from: label.middle - label.width / 2, to: label.middle + label.width / 2 };
-    let level = 1;
-    while (levels[level]?.some((other) => range.from < other.to && other.from < range.to)) level += 1;
-    levels[level] = [...(levels[level] ?? []), range];
-    return { ...label, level };
+    const at = outer.indexOf(label);
+    return at < 0 ? { ...label, spot: label.middle } : { ...label, level: 1, spot: spots[at]! };
   });
-  const dimensions = placed.map(({ from, to, a, b, rows, middle, level }): Dimension => {
-    const base = out + 1 + level * high;
+  // under figures that stand in their part a line to an outer one first goes straight
+  const straight = placed.some(({ level }) => level === 0) ? high : 0;
+  const led = outer.some(({ middle }, i) => Math.abs(middle - spots[i]!) > 0.1) ? LED : 0;
+  const outermost = straight + led + (straight + led === 0 ? 2 : 1);
+  const dimensions = placed.map(({ from, to, a, b, rows, middle, level, spot }): Dimension => {
+    const base = out + (level === 0 ? 1 : outermost);
     const parts: Stroke[] = [
       stroke('dimension', place.at(a, out), place.at(b, out)),
       ...[from, to].flatMap((stop): Stroke[] => {
@@ -64,9 +77,16 @@ export function chainRow(
           tick(place.at(along, out)),
         ];
       }),
-      ...(level === 0 ? [] : [stroke('dimension', place.at(middle, out), place.at(middle, base - 0.4))]),
+      ...(level === 0
+        ? []
+        : [
+            ...(straight > 0
+              ? [stroke('dimension', place.at(middle, out), place.at(middle, out + straight))]
+              : []),
+            stroke('dimension', place.at(middle, out + straight), place.at(spot, base - 0.4)),
+          ]),
       // read from below or from the right, mm stand over inches
-      ...rows.map((row, i) => figure(place, middle, base + first(i, rows.length) * ROW, row)),
+      ...rows.map((row, i) => figure(place, spot, base + first(i, rows.length) * ROW, row)),
     ];
     return {
       kind: 'dimension',
@@ -76,8 +96,8 @@ export function chainRow(
       parts,
     };
   });
-  const top = Math.max(0, ...placed.map(({ level }) => level));
-  return { dimensions, depth: dimensions.length === 0 ? 0 : out + 1 + (top + 1) * high };
+  const base = outer.length > 0 ? outermost : 1;
+  return { dimensions, depth: dimensions.length === 0 ? 0 : out + base + high };
 }
 
 /** A figure along the row, its foot `out` from the border, readable from below or from the right. */

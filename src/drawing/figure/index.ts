@@ -4,6 +4,7 @@ export { cardFigure } from './card-figure.js';
 export { clampFigure } from './clamp-figure.js';
 export { feetFigure } from './feet-figure.js';
 export { glueFigure } from './glue-figure.js';
+export { jigInUse } from './jig-in-use.js';
 export { jointFigure } from './joint-detail.js';
 export { type JointKind, jointKinds, jointTable } from './joint-kinds.js';
 export { layoutFigure } from './layout-figure.js';

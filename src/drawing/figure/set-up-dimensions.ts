@@ -5,7 +5,7 @@ import type { Dimension, DrawingUnits } from '../sheet/index.js';
 import type { OnSheet } from './set-up-shapes.js';
 import type { SetUpSize } from './set-up-size.js';
 
-/** What is set: the near rail on the left, what lies beyond the cutter on the right, stops below, the mortise above. */
+/** What is set along the mortise, and a guide's edge; how rails stand to the cutter the section tells. */
 export function setUpDimensions(
   card: SetupCard,
   { low, high, reach }: SetUpSize,
@@ -15,7 +15,7 @@ export function setUpDimensions(
   const [[minX, minY], [maxX, maxY]] = [at(-reach, -low), at(reach, high)];
   const border = { minX, maxX, minY, maxY };
   const across = (value: number, what: string) => {
-    const row = rowBeside(border, value < 0 ? 'left' : 'right');
+    const row = rowBeside(border, 'right');
     return single(row, value, what, (y) => row.at(at(0, y)[1], -1), units);
   };
   const along = (value: number, what: string) =>
@@ -24,10 +24,8 @@ export function setUpDimensions(
     const value = (side * card.mortiseLength) / 2;
     return { value, what: 'end of the mortise', point: at(value, high) };
   });
-  const { nearRail, farRail, guideOffset, stopDistance } = card;
+  const { guideOffset, stopDistance } = card;
   return [
-    ...(nearRail ? across(-nearRail.distance, 'near rail') : []),
-    ...(farRail ? across(farRail.distance, 'far rail') : []),
     ...(guideOffset === undefined ? [] : across(guideOffset, "guide board's edge")),
     ...(card.window ? [] : [...along(-stopDistance, 'left stop'), ...along(stopDistance, 'right stop')]),
     ...chainRow(rowBeside(border, 'above'), 5, ends, units).dimensions,

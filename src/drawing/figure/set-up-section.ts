@@ -5,15 +5,16 @@ import type { DrawnFigure } from '../flow/index.js';
 import {
   type Box,
   type DrawingUnits,
+  disc,
   entitiesBox,
   hatchOf,
-  labelAt,
   letters,
   movedEntities,
   path,
-  roomOf,
   type SheetEntity,
+  SMALL,
   type Stop,
+  stroke,
 } from '../sheet/index.js';
 import { RAIL } from './set-up-size.js';
 
@@ -29,23 +30,23 @@ const [ROD, THICK] = [29, 5];
 /** Wood shown beside the cutter where no rail stands, below the mortise, and of a rail below the plate. */
 const [BESIDE, UNDER] = [34, 8];
 
-/** The highest drawing, and what dimensions and the room between both states take of its width, mm on the sheet. */
-const MOST = 40;
-const TAKEN = 27;
+/** How high the name of a guide board stands, clear of the block's figure above it, mm on the sheet. */
+const GUIDE_NAMED = -3.6;
 
-const GAP = 5;
+/** The highest drawing, mm on the sheet, its figures and words left out. */
+const MOST = 42;
 
 /**
- * A set-up cut through across its mortise, you on the left: as depth is zeroed, with the depth block, and with the cutter down; work, wedges,
- * rails or guide, plate, base, cutter and stop, each figure beside what it sets.
+ * A set-up cut through across its mortise, you on the left, as depth is zeroed: work, wedges, rails or guide, plate, base, cutter, stop and
+ * depth block, each figure beside what it sets; dashed what the lowest pass cuts.
  *
  * @param room mm on the sheet: width
  */
 export function setUpSection(card: SetupCard, units: DrawingUnits, room: number): DrawnFigure {
   const { left, right } = reachOf(card);
-  const tall = card.depth + UNDER + topOf(card) + card.depth;
-  const wide = 2 * (right - left);
-  const factor = Math.min((room - TAKEN) / wide, MOST / tall, 0.5);
+  const tall = 2 * card.depth + UNDER + topOf(card);
+  const wide = right - left;
+  const factor = Math.min(room / wide, MOST / tall, 0.5);
   const figure = figureAt(card, units, factor);
   // figures keep their size, so the set-up gives way
   const over = figure.width - room;
@@ -53,20 +54,14 @@ export function setUpSection(card: SetupCard, units: DrawingUnits, room: number)
 }
 
 function figureAt(card: SetupCard, units: DrawingUnits, factor: number): DrawnFigure {
-  const zero = state(card, factor, 'zeroed', units);
-  const down = state(card, factor, 'down', units);
-  const [a, b] = [entitiesBox(zero), entitiesBox(down)];
-  const low = Math.min(a.minY, b.minY);
-  const shift = a.maxX - b.minX + GAP;
+  const drawn = section(card, factor, units);
+  const box = entitiesBox(drawn);
   return {
     kind: 'drawn',
-    said: `Card ${card.id} cut through across the mortise, you on the left: first as depth is zeroed, the depth block under the stop rod, then with the cutter down; the chain below tells the faces of ${card.nearRail ? 'rails, work and cutter' : 'guide and cutter'} from left to right.`,
-    width: b.maxX + shift - a.minX,
-    height: Math.max(a.maxY, b.maxY) - low,
-    draw: ([x, y]) => [
-      ...movedEntities(zero, [x - a.minX, y - low]),
-      ...movedEntities(down, [x - a.minX + shift, y - low]),
-    ],
+    said: `Card ${card.id} cut through across the mortise, you on the left, as depth is zeroed: the depth block lies under the stop rod; dashed what the lowest pass cuts.${card.nearRail || card.farRail ? ' The chains below tell what a rule finds between the flanks of the cutter and each rail.' : ''}`,
+    width: box.maxX - box.minX,
+    height: box.maxY - box.minY,
+    draw: ([x, y]) => movedEntities(drawn, [x - box.minX, y - box.minY]),
   };
 }
 
@@ -101,12 +96,7 @@ const sideAt = (rail: RailSetting | undefined, v: number): number => {
   return distance - (wedge.thicknessAtMouth + slope * v * Math.tan((wedge.angleDeg * Math.PI) / 180));
 };
 
-function state(
-  card: SetupCard,
-  factor: number,
-  what: 'zeroed' | 'down',
-  units: DrawingUnits,
-): readonly SheetEntity[] {
+function section(card: SetupCard, factor: number, units: DrawingUnits): readonly SheetEntity[] {
   const { nearRail, farRail, guideOffset, cutter, depth } = card;
   const at = (u: number, v: number): Vec2 => [u * factor, v * factor];
   const loop = (points: readonly Vec2[]) => points.map(([u, v]) => at(u, v));
@@ -131,26 +121,15 @@ function state(
   });
   const { left, right } = reachOf(card);
   const bottom = -(depth + UNDER);
-  const down = what === 'down';
   const half = cutter / 2;
   const [near, far] = [(v: number) => -sideAt(nearRail, v), (v: number) => sideAt(farRail, v)];
-  const slot: readonly Vec2[] = down
-    ? [
-        [-half, 0],
-        [-half, -depth],
-        [half, -depth],
-        [half, 0],
-      ]
-    : [];
   const work: readonly Vec2[] = [
     [near(0), 0],
-    ...slot,
     [far(0), 0],
     [far(bottom), bottom],
     [near(bottom), bottom],
   ];
   const base = standsOn(card);
-  const lift = down ? 0 : depth;
   const carrier = base + BASE;
   const rails = [
     ...(nearRail ? [[-nearRail.distance - RAIL, -nearRail.distance] as const] : []),
@@ -166,7 +145,7 @@ function state(
     ...cut('plate', box(l, v1, -hole, v2), 30, 1.2),
     ...cut('plate', box(hole, v1, r, v2), 30, 1.2),
   ];
-  const rodFoot = carrier + STEP + lift;
+  const rodFoot = carrier + STEP + depth;
   const drawn: SheetEntity[] = [
     ...cut('work', work, 45, 2.6),
     ...rails.flatMap(([l, r]) => cut('rail', box(l, bottom, r, 0), 135, 1.8)),
@@ -188,54 +167,46 @@ function state(
     ...plates(base, carrier, Math.max(left, -BODY - 20), guideOffset ?? BODY + 20),
     // the turret's lowest step, the rod over it, and what carries the rod
     solid(box(ROD - 5, carrier, ROD + 5, carrier + STEP)),
-    ...(down ? [] : cut('depth block', box(ROD - 4, carrier + STEP, ROD + 4, rodFoot), 0, 0.9)),
-    solid(box(ROD - THICK / 2, rodFoot, ROD + THICK / 2, carrier + OVER + TALL + lift)),
-    solid(box(0, carrier + OVER + TALL - 8 + lift, ROD + THICK / 2 + 2, carrier + OVER + TALL - 2 + lift)),
-    solid(box(-BODY, carrier + OVER + lift, BODY, carrier + OVER + TALL + lift)),
-    solid(box(-half, down ? -depth : 0, half, carrier + OVER + lift)),
+    ...cut('depth block', box(ROD - 4, carrier + STEP, ROD + 4, rodFoot), 0, 0.9),
+    solid(box(ROD - THICK / 2, rodFoot, ROD + THICK / 2, carrier + OVER + TALL + depth)),
+    solid(box(0, carrier + OVER + TALL - 8 + depth, ROD + THICK / 2 + 2, carrier + OVER + TALL - 2 + depth)),
+    solid(box(-BODY, carrier + OVER + depth, BODY, carrier + OVER + TALL + depth)),
+    solid(box(-half, 0, half, carrier + OVER + depth)),
+    path('hidden', loop(box(-half, 0, half, -depth)), true),
   ];
   const border: Box = {
     minX: at(left, 0)[0],
     maxX: at(right, 0)[0],
     minY: at(0, bottom)[1],
-    maxY: at(0, topOf(card) + lift)[1],
+    maxY: at(0, topOf(card) + depth)[1],
   };
-  if (down) drawn.push(...chainsOf(card, border, at, units));
-  else {
-    const row = rowBeside(border, 'right');
-    drawn.push(
-      ...pair(row, [rodFoot - lift, rodFoot], 'depth block', (v) => row.at(at(0, v)[1], 0), units),
-      ...names(card, drawn, at, bottom, border),
-    );
-  }
-  const title = down ? 'lowest pass' : 'depth zeroed';
-  drawn.push(letters([border.minX, entitiesBox(drawn).maxY + 1.5], title, { bold: true }));
-  return drawn;
+  const [row, side] = [rowBeside(border, 'right'), rowBeside(border, 'left')];
+  return [
+    ...drawn,
+    ...pair(row, [rodFoot - depth, rodFoot], 'depth block', (v) => row.at(at(0, v)[1], 0), units),
+    ...pair(side, [-depth, 0], 'depth', (v) => side.at(at(0, v)[1], 0), units),
+    ...chainOf(card, border, at, units),
+    ...names(card, at, border),
+  ];
 }
 
-/** From left to right: rail, wedge, work, cutter and what lies beyond it; and how deep. */
-function chainsOf(
-  { nearRail, farRail, guideOffset, cutter, depth }: SetupCard,
+/** From rail to rail past the cutter's flanks, where a rule reaches: wedge, wood beside the cutter, cutter. */
+function chainOf(
+  { nearRail, farRail, cutter }: SetupCard,
   border: Box,
   at: (u: number, v: number) => Vec2,
   units: DrawingUnits,
 ): readonly SheetEntity[] {
-  const stops: readonly (readonly [number, string])[] = [
-    ...(nearRail ? [[-nearRail.distance, 'face of the near rail'] as const] : []),
-    ...(nearRail?.wedge ? [[-nearRail.toWork, 'near side of the work'] as const] : []),
-    [-cutter / 2, 'near flank of the cutter'],
-    [cutter / 2, 'far flank of the cutter'],
-    ...(farRail?.wedge ? [[farRail.toWork, 'far side of the work'] as const] : []),
-    ...(farRail ? [[farRail.distance, 'face of the far rail'] as const] : []),
-    ...(guideOffset === undefined ? [] : [[guideOffset, "guide board's edge"] as const]),
-  ];
+  if (!nearRail && !farRail) return [];
   const below = rowBeside(border, 'below');
-  const side = rowBeside(border, 'left');
-  const placed = stops.map(([value, what]): Stop => ({ value, what, point: below.at(at(value, 0)[0], 0) }));
-  return [
-    ...chainRow(below, 4, placed, units).dimensions,
-    ...pair(side, [-depth, 0], 'depth', (v) => side.at(at(0, v)[1], 0), units),
+  const side = (rail: RailSetting | undefined, sign: 1 | -1, name: string) => [
+    ...(rail ? [[sign * rail.distance, `face of the ${name} rail`] as const] : []),
+    ...(rail?.wedge ? [[sign * rail.toWork, `${name} side of the work`] as const] : []),
+    [(sign * cutter) / 2, `${name} flank of the cutter`] as const,
   ];
+  const stops = [...side(nearRail, -1, 'near'), ...side(farRail, 1, 'far')];
+  const placed = stops.map(([value, what]): Stop => ({ value, what, point: below.at(at(value, 0)[0], 0) }));
+  return chainRow(below, 4, placed, units).dimensions;
 }
 
 const pair = (
@@ -255,26 +226,44 @@ const pair = (
     units,
   ).dimensions;
 
-/** What is what, in words beside it. */
+/** What is what: on the left over the figure of the depth, on the right below that of the block, each word with a line to its part. */
 function names(
-  { nearRail, farRail, guideOffset, window }: SetupCard,
-  drawn: readonly SheetEntity[],
+  { nearRail, farRail, guideOffset, window, cutter }: SetupCard,
   at: (u: number, v: number) => Vec2,
-  bottom: number,
   { minX, maxX, minY }: Box,
 ): readonly SheetEntity[] {
-  const room = roomOf(drawn.filter(({ kind }) => kind !== 'hatch'));
-  const wedged = [nearRail, farRail].find((rail) => rail?.wedge);
-  const wedge = wedged?.wedge ? wedged.distance - wedged.wedge.thicknessAtMouth / 2 : 0;
-  const spots: readonly (readonly [string, number, number])[] = [
-    ...(wedged ? [['wedge', wedged === nearRail ? -wedge : wedge, bottom * 0.7] as const] : []),
-    ...(nearRail ? [['near rail', -nearRail.distance - RAIL * 0.7, bottom * 0.5] as const] : []),
-    ...(farRail ? [['far rail', farRail.distance + RAIL * 0.7, bottom * 0.5] as const] : []),
-    ...(guideOffset === undefined ? [] : [['guide board', guideOffset + RAIL / 2, 10] as const]),
-    ...(window ? [['template', -30, BASE / 2] as const] : []),
-    ['work', 0, bottom * 0.8],
+  const named = (words: string, spot: Vec2, side: 'left' | 'right', y = spot[1]) => {
+    const edge = side === 'left' ? minX - 1 : maxX + 2;
+    return [
+      letters([edge, y - SMALL / 2], words, { anchor: side === 'left' ? 'end' : 'start' }),
+      stroke('dimension', [edge + (side === 'left' ? 0.6 : -0.6), y], spot),
+      { ...disc('dimension', spot, 0.4), fill: 'ink' as const },
+    ];
+  };
+  const wedge = (rail: RailSetting | undefined, sign: 1 | -1) =>
+    rail?.wedge ? [['wedge', (sign * (rail.distance + sideAt(rail, 0))) / 2] as const] : [];
+  const left = [
+    ...(nearRail ? [['near rail', -nearRail.distance - RAIL * 0.6] as const] : []),
+    ...wedge(nearRail, -1),
   ];
-  // below the drawing, where the other state has its chain
-  const within = { minX: minX - 1, maxX: maxX + 10, minY: minY - 24, maxY: minY - 0.5 };
-  return spots.flatMap(([words, u, v]) => labelAt(room, at(u, v), words, 1, { leader: 'always', within }));
+  const right = [
+    ...(farRail ? [['far rail', farRail.distance + RAIL * 0.6] as const] : []),
+    ...(nearRail?.wedge ? [] : wedge(farRail, 1)),
+    ['work', cutter / 2 + Math.min(sideAt(farRail, 0) - cutter / 2, 16) / 2] as const,
+  ];
+  const under = (i: number) =>
+    guideOffset === undefined ? (minY * (i + 0.7)) / right.length : GUIDE_NAMED - SMALL * 1.6;
+  const lowest = at(0, PLATE + BASE)[1] + SMALL;
+  return [
+    ...left.flatMap(([words, u], i) =>
+      named(words, [at(u, 0)[0], minY * 0.3], 'left', lowest + i * (SMALL + 1.1)),
+    ),
+    ...right.flatMap(([words, u], i) =>
+      named(words, [at(u, 0)[0], (minY * (i + 0.7)) / right.length], 'right', under(i)),
+    ),
+    ...(window ? named('template', at(-30, BASE / 2), 'left') : []),
+    ...(guideOffset === undefined
+      ? []
+      : named('guide board', at(guideOffset + RAIL / 2, 4), 'right', GUIDE_NAMED)),
+  ];
 }

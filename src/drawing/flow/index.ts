@@ -1,3 +1,4 @@
+export { besideText } from './beside-text.js';
 export { besideTables, withCaption } from './composed.js';
 export { type DrawnFigure, type FlowBlock, told, type Whole } from './drawn-figure.js';
 export { figureRows } from './figure-row.js';

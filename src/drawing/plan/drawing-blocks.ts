@@ -1,6 +1,14 @@
 import { WORLD } from '../../frame/index.js';
 import { segments } from '../../profile/index.js';
-import { type Aid, boardMarks, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
+import {
+  type Aid,
+  boardMarks,
+  heading,
+  markedSides,
+  paragraph,
+  type ShopPapers,
+  table,
+} from '../../shop/index.js';
 import { type BoardSolid, boardOf, type Solids, stockOf } from '../../solid/index.js';
 import { boardFigure, type DrawingOptions, featureTable, type Scalable } from '../board/index.js';
 import {
@@ -77,10 +85,11 @@ export const assemblyBlocks = (solids: Solids, options: DrawingOptions): readonl
 
 /** A drawing for each kind of board: those that measure the same from the same faces share one. */
 export function boardBlocks(
-  solids: readonly BoardSolid[],
+  { design, boards }: Solids,
   options: DrawingOptions,
   { cards }: Pick<ShopPapers, 'cards'>,
 ): readonly FlowBlock[] {
+  const solids = [...boards.values()];
   const marks = boardMarks(solids.map(({ board }) => board.id));
   const kinds = new Map<string, BoardSolid[]>();
   for (const solid of solids) {
@@ -98,11 +107,15 @@ export function boardBlocks(
     const { board } = alike[0]!;
     const own = cards.filter(({ cuts }) => cuts.some((cut) => alike.some(({ id }) => id === cut.board)));
     const by = own.length === 0 ? '' : ` Mortises by ${own.map(({ id }) => id).join(', ')}.`;
+    const sides = markedSides(
+      design,
+      alike.map(({ id }) => id),
+    );
     return withDrawing(
       (scale) => [
         heading(alike.map(({ board: one }) => `${marks.get(one.id)} ${one.name}`).join(', ')),
         paragraph(
-          `${board.material}, ${blankWords(board.blank, options.units)}. Scale ${scale}; set out from the reference edge and end.${by}`,
+          `${board.material}, ${blankWords(board.blank, options.units)}. Scale ${scale}; set out from the reference edge and end.${by}${sides === '' ? '' : ` In the piece: ${sides}.`}`,
         ),
       ],
       boardFigure(alike[0]!, options),

@@ -8,8 +8,8 @@ import {
   setupParts,
 } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { isometricView, pieceMap, setUpSection } from '../figure/index.js';
-import { besideTables, type FlowBlock, together } from '../flow/index.js';
+import { isometricView, jigInUse, pieceMap, setUpSection } from '../figure/index.js';
+import { besideTables, besideText, type DrawnFigure, type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
 import type { View } from '../view/index.js';
@@ -71,21 +71,21 @@ export function planContent(parts: PlanParts): PlanContent {
       ...pieceBlocks(solids, units, 'drawn apart'),
       ...assemblyBlocks(solids, options),
     ]),
-    section('Wood', 'wood', 'at the timber yard, at the saw', drawn(materialBlocks(papers, units))),
+    named('Wood', 'wood', 'at the timber yard, at the saw', drawn(materialBlocks(papers, units))),
     section('Tools and print test', 'tools', 'before you begin', [
       ...drawn(toolBlocks(solids, papers, units)),
       together([heading('Print test'), printTest(ROOM.width, parts.printScale)], ROOM.width),
     ]),
     named('Boards', 'boards', 'at the bench', [
       heading('Boards', 1),
-      ...boardBlocks([...solids.boards.values()], options, papers),
+      ...boardBlocks(solids, options, papers),
       ...(aids.length > 0 ? [heading('Pieces to hold the work', 1), ...aidFigures(aids, options)] : []),
     ]),
     design.joints.length > 0 &&
       named('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),
     papers.cards.length + papers.grooves.length > 0 &&
       named('Set-up cards', 'set-up', 'at the router', [
-        ...drawn(setUp.before),
+        ...withJig(drawn(setUp.before), jigInUse(solids, papers, JIG)),
         ...setUp.cards.map((blocks, i): FlowBlock => {
           const card = papers.cards[i];
           const under = card && ((room: number) => setUpSection(card, units, room));
@@ -130,6 +130,21 @@ export function planContent(parts: PlanParts): PlanContent {
       })),
     ],
   };
+}
+
+/** Of the picture of the jig in use, mm. */
+const JIG = { width: 92, height: 56 };
+
+/** The picture of the jig in use beside what is done before every set-up. */
+function withJig(blocks: readonly FlowBlock[], jig: DrawnFigure | undefined): readonly FlowBlock[] {
+  const at = blocks.findIndex(({ kind }) => kind === 'cautions');
+  if (!jig || at < 0) return blocks;
+  const end = blocks.findIndex(({ kind }, i) => i > at && kind === 'heading');
+  return [
+    ...blocks.slice(0, at),
+    ...besideText(blocks.slice(at, end), jig, ROOM.width),
+    ...blocks.slice(end),
+  ];
 }
 
 /** Width, depth and height over all boards as they stand, mm; bought pieces left out. */

@@ -12,6 +12,7 @@ import {
   figure,
   heading,
   list,
+  markedSides,
   NEW_PAGE,
   paragraph,
   strong,
@@ -95,11 +96,13 @@ function overview({ cards, design, shop }: SetupPaper): readonly Block[] {
     ),
     paragraph(
       `Cut every mortise on a card before you change the set-up. Marks on the boards: ${[...marks]
-        .map(([id, mark]) => `${mark} ${id.replaceAll('-', ' ')}`)
-        .join(', ')}.`,
+        .map(([id, mark]) => `${mark} ${id.replaceAll('-', ' ')}${inBrackets(markedSides(design, [id]))}`)
+        .join('; ')}.`,
     ),
   ];
 }
+
+const inBrackets = (words: string): string => (words === '' ? '' : ` (${words})`);
 
 const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => [
   heading('Before every set-up'),
@@ -111,7 +114,7 @@ const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => 
     `Measure the depth of the first and the last mortise of a card: if they differ by more than ${shop.units === 'in' ? '0.012"' : '0.3 mm'}, the cutter is creeping (from memory: no source).`,
   ]),
   heading('For all cards'),
-  ...(common.settings.length > 0 ? [table(['set', 'to'], common.settings)] : []),
+  ...common.settings.map(([name, to]) => paragraph(`${name}: ${to}.`)),
   table(['cards', 'depth', 'passes'], alikeRows(passRows(cards, speaker(shop.units)))),
   ...unknown(cards),
 ];
@@ -123,14 +126,8 @@ function unknown(cards: readonly SetupCard[]): readonly Block[] {
       .filter(({ verdict }) => verdict === 'not verified')
       .map(({ name, verdict, text }) => [id, name, verdict, text]),
   );
-  return rows.length === 0
-    ? []
-    : [
-        table(
-          ['cards', 'check', 'verdict', 'why'],
-          alikeRows(rows).map(([ids, name, verdict, why]) => [ids!, name!, strong(verdict!), why!]),
-        ),
-      ];
+  const said = alikeRows(rows).map(([ids, name, verdict, why]) => `${ids}: ${name}, ${verdict}: ${why}.`);
+  return said.length === 0 ? [] : [paragraph(strong('Not verified:')), list(said)];
 }
 
 const doubts = (rows: readonly (readonly string[])[]): readonly Block[] =>

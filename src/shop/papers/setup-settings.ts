@@ -16,7 +16,7 @@ export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
 
 /** A row of a card that explains itself the same way on every card: said once, before them. */
 export const howToSet = (say: Say): readonly string[] => [
-  "Rails: measured from the cutter's centre to the inner face of the rail.",
+  'Rails: lay a rule from the flank of the cutter to the inner face of the rail, the router unplugged and the cutter turned by hand until an edge points at that rail; or set the rail against an offcut planed to the figure.',
   'Stops: measured from the centre line of the mortise, both ways: half the mortise and half of what travels, less half the cutter. Between rails they are blocks clamped to the work or screwed to its supports, no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side.',
   'Test cut: between two rails measure both walls; shift = half of what near wall − far wall differs from the card. A positive shift moves the slot towards the near face: set the near rail closer by it and the far rail farther; negative the other way. With one rail move the rail by the difference, towards the cutter when the wall is too thick.',
   `Depth: zero the cutter on the wood where the mortise will be, then set the depth block between the stop rod and the lowest step of the turret. "Step 2 + ${say.length(say.units === 'in' ? INCH / 8 : 3)}" is a spacer about as thick on that step: any scrap, for it only shares the depth out, and the last pass is on the lowest step without one.`,
@@ -108,11 +108,12 @@ function openingOf({ window }: SetupCard, aids: readonly Aid[], say: Say): strin
 function railWords(card: SetupCard, rail: RailSetting | undefined, say: Say): string | undefined {
   if (!rail) return hasRails(card) ? 'taken off the jig' : undefined;
   const { distance, toWork, wedge } = rail;
+  const [toRail, wood] = [distance, toWork].map((from) => say.length(from - card.cutter / 2));
   const taped =
     wedge === undefined
       ? ''
-      : `; ${printAngle(wedge.angleDeg)} ${wedge.aid} taped to the work at the middle of the mortise, thick end ${thickEndWords(wedge.thickEnd)}, ${say.length(wedge.thicknessAtMouth)} thick at the mouth: the wood is ${say.length(toWork)} from the cutter's centre`;
-  return `${say.length(distance)} from the cutter's centre${taped}`;
+      : `; ${printAngle(wedge.angleDeg)} ${wedge.aid} taped to the work at the middle of the mortise, thick end ${thickEndWords(wedge.thickEnd)}, ${say.length(wedge.thicknessAtMouth)} thick at the mouth, which leaves ${wood} from flank to wood`;
+  return `${toRail} from the flank of the cutter${taped}`;
 }
 
 /** The passes of every depth, for each the cards it is for. */

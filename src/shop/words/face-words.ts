@@ -1,18 +1,32 @@
-import { type Board, type FaceId, faceFrame, looksAlongGrain } from '../../board/index.js';
+import { type Board, type FaceId, faceFrame, faces, looksAlongGrain } from '../../board/index.js';
 import { NOISE } from '../../tolerances.js';
 
 /**
- * What a person calls a face: `reference face`, `angled opposite end (edge-2)`, `bevelled end 'top'`.
+ * What a person calls a face: `reference face`, `angled opposite end`, `bevelled end 'top'`. Its id stands behind only where
+ * two faces would be called the same.
  *
  * @param board the finished board, whose names are used
  */
 export function faceWords(board: Board, id: FaceId): string {
-  if (/^(reference|opposite)-(face|edge|end)$/.test(id)) return id.replace('-', ' ');
+  const words = calledAs(board, id);
+  if (words === undefined) return id;
+  return isMark(id) || faces(board).every((other) => other.id === id || calledAs(board, other.id) !== words)
+    ? words
+    : `${words} (${id})`;
+}
+
+const isMark = (id: FaceId): boolean => /^(reference|opposite)-(face|edge|end)$/.test(id);
+
+function calledAs(board: Board, id: FaceId): string | undefined {
+  if (isMark(id)) return id.replace('-', ' ');
   const z = faceFrame(board, id)?.z;
-  if (!z) return id;
+  if (!z) return undefined;
   const isEnd = looksAlongGrain(z);
-  if (board.bevels.some((bevel) => bevel.id === id)) return `bevelled ${isEnd ? 'end' : 'edge'} '${id}'`;
-  const side = isEnd ? (z[0] < 0 ? 'reference' : 'opposite') : z[1] < 0 ? 'reference' : 'opposite';
+  const kind = isEnd ? 'end' : 'edge';
+  const side = (isEnd ? z[0] : z[1]) < 0 ? 'reference' : 'opposite';
+  if (board.bevels.some((bevel) => bevel.id === id))
+    // a number names nothing a person sees
+    return /\d/.test(id) ? `bevelled ${side} ${kind}` : `bevelled ${kind} '${id}'`;
   const square = Math.max(Math.abs(z[0]), Math.abs(z[1])) > 1 - NOISE;
-  return `${square ? 'inner' : 'angled'} ${side} ${isEnd ? 'end' : 'edge'} (${id})`;
+  return `${square ? 'inner' : 'angled'} ${side} ${kind}`;
 }

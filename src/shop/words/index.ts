@@ -21,3 +21,4 @@ export { faceWords } from './face-words.js';
 export { inARow } from './in-a-row.js';
 export { inBoth } from './in-both.js';
 export { MARK_LETTERS, type MarkedKind, markOf } from './mark-letters.js';
+export { markedSides } from './piece-sides.js';

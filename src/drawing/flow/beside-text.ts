@@ -1,0 +1,60 @@
+import { movedEntities } from '../sheet/index.js';
+import { type DrawnFigure, type FlowBlock, told } from './drawn-figure.js';
+import { flow, heightOf } from './flow.js';
+
+const GAP = 4;
+
+/**
+ * A drawing on the right and the lists of a text on the left of it, as many of their items as are as high; what is left follows below.
+ *
+ * @param room width, mm
+ */
+export function besideText(
+  blocks: readonly FlowBlock[],
+  figure: DrawnFigure,
+  room: number,
+): readonly FlowBlock[] {
+  const width = room - figure.width - GAP;
+  const tall = (some: readonly FlowBlock[]) => heightOf(some, width);
+  const left: FlowBlock[] = [];
+  const below: FlowBlock[] = [];
+  for (const block of blocks) {
+    const isFull = below.length > 0;
+    if (isFull) below.push(block);
+    else if (block.kind !== 'list' && block.kind !== 'cautions') left.push(block);
+    else {
+      const { items } = block;
+      let count = 0;
+      const over = (some: number) => tall([...left, first(block, some)]) - figure.height;
+      while (count < items.length && over(count + 1) < Math.abs(over(count))) count += 1;
+      left.push(first(block, count));
+      if (count < items.length)
+        below.push(
+          block.kind === 'list'
+            ? { ...block, items: items.slice(count) }
+            : { ...block, items: block.items.slice(count) },
+        );
+    }
+  }
+  const text = tall(left);
+  const height = Math.max(text, figure.height);
+  const [page = []] = flow(left, { minX: 0, maxX: width, minY: -1e6, maxY: 0 }).pages;
+  return [
+    {
+      kind: 'drawn',
+      said: figure.said,
+      width: room,
+      height,
+      draw: ([x, y]) => [
+        ...movedEntities(page, [x, y + height]),
+        ...told(figure, [x + room - figure.width, y + height - figure.height]),
+      ],
+    },
+    ...below,
+  ];
+}
+
+const first = (block: Extract<FlowBlock, { kind: 'list' | 'cautions' }>, count: number): FlowBlock =>
+  block.kind === 'list'
+    ? { ...block, items: block.items.slice(0, count) }
+    : { ...block, items: block.items.slice(0, count) };

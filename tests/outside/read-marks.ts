@@ -1,0 +1,91 @@
+import { type Program, printed } from './programs.js';
+import { attribute, numbers, runsOf } from './read-pdf.js';
+
+type Point = readonly [x: number, y: number];
+
+/** What a page shows, in the order it is drawn; mm, origin in the upper left corner, y down. */
+export type PageMark = WrittenText | DrawnLine | FilledArea;
+
+/** A row of letters: its box has a corner at the start of its baseline. */
+export interface WrittenText {
+  readonly kind: 'text';
+  readonly text: string;
+  readonly from: Point;
+  /** Unit: along the baseline. */
+  readonly along: Point;
+  /** Of the box: from the baseline downwards and upwards to where ink ends. */
+  readonly width: number;
+  readonly below: number;
+  readonly above: number;
+}
+
+export interface DrawnLine {
+  readonly kind: 'line';
+  readonly from: Point;
+  readonly to: Point;
+  readonly lineWidth: number;
+}
+
+/** What hides all that was drawn before it. */
+export interface FilledArea {
+  readonly kind: 'area';
+  readonly loops: readonly (readonly Point[])[];
+}
+
+const MM = 25.4 / 72;
+
+/** Of DejaVu Sans, for each unit of its size: how high small letters and tall ones reach, how deep tails hang. */
+const [SMALL_LETTERS, TALL_LETTERS, TAIL] = [0.56, 0.76, 0.24];
+
+/** Everything the pages of a file show, as `mutool trace` draws them. */
+export function pageMarks(program: Program, file: string, pages: string): readonly (readonly PageMark[])[] {
+  return printed(program, 'trace', file, pages)
+    .split('<page ')
+    .slice(1)
+    .map((page) =>
+      [...page.matchAll(/<(stroke_path|fill_path|fill_text) ([^>]*)>([\s\S]*?)<\/\1>/g)].flatMap(
+        ([, what, head, body]): readonly PageMark[] => {
+          const [a, b, c, d, e, f] = numbers(attribute(head!, 'transform'));
+          const place = (x: number, y: number): Point => [
+            (a! * x + c! * y + e!) * MM,
+            (b! * x + d! * y + f!) * MM,
+          ];
+          if (what === 'fill_text') return written(body!, place);
+          const loops = runsOf(body!, place);
+          if (what === 'fill_path') return [{ kind: 'area', loops }];
+          const lineWidth = Number(attribute(head!, 'linewidth')) * Math.hypot(a!, b!) * MM;
+          return loops.flatMap((run) =>
+            run.slice(1).map((to, i): DrawnLine => ({ kind: 'line', from: run[i]!, to, lineWidth })),
+          );
+        },
+      ),
+    );
+}
+
+function written(body: string, place: (x: number, y: number) => Point): readonly WrittenText[] {
+  return [...body.matchAll(/<span ([^>]*)>([\s\S]*?)<\/span>/g)].flatMap(
+    ([, head, letters]): readonly WrittenText[] => {
+      const size = Number(attribute(head!, 'trm').split(' ')[0]);
+      const glyphs = [...letters!.matchAll(/<g ([^>]*)\/>/g)].map(([, one]) => one!);
+      const text = glyphs.map((one) => attribute(one, 'unicode')).join('');
+      if (text.trim() === '') return [];
+      const value = (glyph: string, name: string) => Number(attribute(glyph, name));
+      const [first, last] = [glyphs[0]!, glyphs.at(-1)!];
+      const from = place(value(first, 'x'), value(first, 'y'));
+      const to = place(value(last, 'x') + value(last, 'adv') * size, value(last, 'y'));
+      const width = Math.hypot(to[0] - from[0], to[1] - from[1]);
+      const unit = width / (value(last, 'x') + value(last, 'adv') * size - value(first, 'x'));
+      return [
+        {
+          kind: 'text',
+          text,
+          from,
+          along: [(to[0] - from[0]) / width, (to[1] - from[1]) / width],
+          width,
+          below: /[gjpqyQ,;()[\]]/.test(text) ? TAIL * size * unit : 0,
+          above: (/[^acegmnopqrsuvwxyz.,:;\s–-]/.test(text) ? TALL_LETTERS : SMALL_LETTERS) * size * unit,
+        },
+      ];
+    },
+  );
+}
