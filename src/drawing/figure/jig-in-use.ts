@@ -9,9 +9,10 @@ import {
   type Look,
   lookingFrom,
   type SeenPart,
+  sceneOf,
   viewBox,
+  viewIn,
   viewLines,
-  viewOf,
   viewPoint,
   visibleSpots,
 } from '../view/index.js';
@@ -56,12 +57,14 @@ export function jigInUse(
   room: { readonly width: number; readonly height: number },
 ): DrawnFigure | undefined {
   const most = shownCard(papers.cards);
-  const scene = most && sceneOf(solids, papers, most);
-  if (!scene) return undefined;
-  const view = viewOf(scene.parts, FROM, { hidden: false, toned: 'apart' });
-  const spots = visibleSpots(scene.parts, FROM, view);
+  const shown = most && setUpParts(solids, papers, most);
+  if (!shown) return undefined;
+  const { parts, names } = shown;
+  const scene = sceneOf(parts, FROM);
+  const view = viewIn(scene, { hidden: false, toned: 'apart' });
+  const spots = visibleSpots(scene, view);
   const box = viewBox(view);
-  const words = Math.max(...[...scene.names.values()].map((one) => textWidth(one, SMALL))) + GAP;
+  const words = Math.max(...[...names.values()].map((one) => textWidth(one, SMALL))) + GAP;
   const factor = Math.min(
     (room.width - 2 * words) / (box.maxX - box.minX),
     room.height / (box.maxY - box.minY),
@@ -69,12 +72,12 @@ export function jigInUse(
   const [wide, high] = [factor * (box.maxX - box.minX), factor * (box.maxY - box.minY)];
   return {
     kind: 'drawn',
-    said: `Card ${most.id} in use, cut away at the middle of the mortise, the cutter down; you stand on the left. Named: ${[...new Set(scene.names.values())].join(', ')}.`,
+    said: `Card ${most.id} in use, cut away at the middle of the mortise, the cutter down; you stand on the left. Named: ${[...new Set(names.values())].join(', ')}.`,
     width: wide + 2 * words,
     height: high,
     draw: ([x, y]) => {
       const on = { at: [x + words - factor * box.minX, y - factor * box.minY] as Vec2, factor };
-      const named = [...scene.names].flatMap(([id, name]) => {
+      const named = [...names].flatMap(([id, name]) => {
         const spot = spots.get(id);
         return spot ? [{ words: name, spot: viewPoint(on, spot) }] : [];
       });
@@ -106,17 +109,17 @@ function shownCard(cards: readonly SetupCard[]): SetupCard | undefined {
   return cards.filter((card) => parts(card) > 0).toSorted((a, b) => parts(b) - parts(a))[0];
 }
 
-interface Scene {
+interface SetUpParts {
   readonly parts: readonly SeenPart[];
   /** The word for each part that is named, by its id. */
   readonly names: ReadonlyMap<string, string>;
 }
 
-function sceneOf(
+function setUpParts(
   { kernel, design }: Solids,
   { holdings, aids }: ShopPapers,
   card: SetupCard,
-): Scene | undefined {
+): SetUpParts | undefined {
   const { nearRail, farRail, guideOffset, cutter, depth, stopDistance, travelling } = card;
   const laid = card.cuts.flatMap((cut) => {
     const holding = holdings.find(({ board, mortise }) => board === cut.board && mortise.id === cut.mortise);
