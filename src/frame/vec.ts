@@ -25,6 +25,12 @@ export const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[0] * b[1] - a[1] * b[0],
 ];
 
+/**
+ * How long a difference in the plane or in space is. Square roots come out the same to the last bit in every engine, and
+ * `Math.hypot` does not: what is drawn is settled by it.
+ */
+export const spanOf = (x: number, y: number, z = 0): number => Math.sqrt(x * x + y * y + z * z);
+
 export const length = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
 
 /** The direction of a vector. @throws RangeError for the zero vector */

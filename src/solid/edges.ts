@@ -1,3 +1,4 @@
+import { settledLength, spanOf } from '../frame/index.js';
 import type { Body } from './kernel.js';
 
 /**
@@ -41,7 +42,7 @@ function edgesOf(body: Body): FeatureEdges {
   const corners = mesh.vertProperties.length / stride;
   const positions = new Float64Array(corners * 3);
   for (let i = 0; i < corners; i += 1) {
-    for (let j = 0; j < 3; j += 1) positions[3 * i + j] = mesh.vertProperties[i * stride + j]!;
+    for (let j = 0; j < 3; j += 1) positions[3 * i + j] = settledLength(mesh.vertProperties[i * stride + j]!);
   }
   const merged = new Uint32Array(corners).map((_, i) => i);
   mesh.mergeFromVert?.forEach((from, i) => {
@@ -79,7 +80,7 @@ function planes(
   const offsets = new Float64Array(faces.length);
   faces.forEach((face, t) => {
     const [x, y, z] = [sums[3 * face]!, sums[3 * face + 1]!, sums[3 * face + 2]!];
-    const size = Math.hypot(x, y, z) || 1;
+    const size = spanOf(x, y, z) || 1;
     normals.set([x / size, y / size, z / size], 3 * t);
     offsets[t] =
       (x * middles[4 * face]! + y * middles[4 * face + 1]! + z * middles[4 * face + 2]!) /
@@ -98,7 +99,7 @@ function faceSums(positions: Float64Array, triangles: Uint32Array, faces: Uint32
     const cross = (j: number, k: number) =>
       (at(b, j) - at(a, j)) * (at(c, k) - at(a, k)) - (at(b, k) - at(a, k)) * (at(c, j) - at(a, j));
     const area = [cross(1, 2), cross(2, 0), cross(0, 1)] as const;
-    const size = Math.hypot(...area);
+    const size = spanOf(...area);
     for (let j = 0; j < 3; j += 1) {
       sums[3 * face + j]! += area[j]!;
       middles[4 * face + j]! += (size * (at(a, j) + at(b, j) + at(c, j))) / 3;

@@ -67,5 +67,5 @@ export function browser(
 }
 
 /** The path of a program that is found on the path. */
-const whole = (command: string): string =>
+export const whole = (command: string): string =>
   spawnSync('sh', ['-c', `command -v ${command}`], { encoding: 'utf8' }).stdout.trim();

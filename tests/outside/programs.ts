@@ -74,6 +74,12 @@ export const CHROMIUM: Program = {
   checks: 'whether the preview page works in a browser',
 };
 
+export const FIREFOX: Program = {
+  package: 'firefox-esr',
+  command: found([['firefox-esr'], ['firefox']], ['--version']),
+  checks: 'whether the living plan works in a browser of another make',
+};
+
 export const ASSIMP: Program = {
   package: 'assimp-utils',
   command: found([['assimp']], ['version']),

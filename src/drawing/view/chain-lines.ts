@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../frame/index.js';
+import { spanOf, type Vec2 } from '../../frame/index.js';
 import { CHAIN_STRAIGHT, SAME_LINE } from '../../tolerances.js';
 import type { Piece } from './hidden-lines.js';
 
@@ -67,7 +67,7 @@ function partners(pieces: readonly Piece[]): Int32Array {
           if (links[other]! >= 0 || other >> 1 === e >> 1) continue;
           if (pieces[other >> 1]!.part !== pieces[e >> 1]!.part) continue;
           const p = endOf(pieces[other >> 1]!, other & 1);
-          if (Math.hypot(p[0] - at[0], p[1] - at[1]) > SAME_LINE) continue;
+          if (spanOf(p[0] - at[0], p[1] - at[1]) > SAME_LINE) continue;
           const back = outward(pieces[other >> 1]!, other & 1);
           const cos = -(out[0] * back[0] + out[1] * back[1]);
           if (cos > straightest) [best, straightest] = [other, cos];
@@ -83,7 +83,7 @@ function partners(pieces: readonly Piece[]): Int32Array {
 
 /** Direction of a piece out of one of its ends. */
 function outward({ from, to }: Piece, end: number): Vec2 {
-  const run = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const run = spanOf(to[0] - from[0], to[1] - from[1]);
   const sign = end === 1 ? 1 : -1;
   return [(sign * (to[0] - from[0])) / run, (sign * (to[1] - from[1])) / run];
 }
@@ -94,7 +94,7 @@ function simplified(points: readonly Vec2[]): readonly Vec2[] {
     const [before, after] = [kept.at(-1), points[i + 1]];
     if (before && after) {
       const [dx, dy] = [after[0] - before[0], after[1] - before[1]];
-      const run = Math.hypot(dx, dy);
+      const run = spanOf(dx, dy);
       const aside = Math.abs(dx * (p[1] - before[1]) - dy * (p[0] - before[0])) / (run || 1);
       if (run > 0 && aside < CHAIN_STRAIGHT && dx * (p[0] - before[0]) + dy * (p[1] - before[1]) > 0) return;
     }

@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../frame/index.js';
+import { spanOf, type Vec2 } from '../../frame/index.js';
 import { SAME_LINE } from '../../tolerances.js';
 import type { Piece } from './hidden-lines.js';
 
@@ -45,10 +45,10 @@ export function distinctLines(pieces: readonly Piece[], before: readonly Piece[]
   return kept;
 }
 
-const length = ({ from, to }: Piece): number => Math.hypot(to[0] - from[0], to[1] - from[1]);
+const length = ({ from, to }: Piece): number => spanOf(to[0] - from[0], to[1] - from[1]);
 
 function cellsOf({ from, to }: Piece): number[] {
-  const steps = Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / (CELL / 2)) + 1;
+  const steps = Math.ceil(spanOf(to[0] - from[0], to[1] - from[1]) / (CELL / 2)) + 1;
   const keys: number[] = [];
   for (let i = 0; i <= steps; i += 1) {
     const x = (from[0] + ((to[0] - from[0]) * i) / steps) / CELL;

@@ -1,4 +1,4 @@
-import { add, dot, type Frame, pointIn, scale, type Vec2, type Vec3 } from '../../frame/index.js';
+import { add, dot, type Frame, pointIn, scale, spanOf, type Vec2, type Vec3 } from '../../frame/index.js';
 import { boundsOf, type Region } from '../../profile/index.js';
 import type { ShownFace } from './shown-faces.js';
 
@@ -33,7 +33,7 @@ export function grainMarks(
 
 /** Broken strokes along the grain, unevenly apart, the same each time. */
 function streaks([x, y]: Vec3, loops: Region, pitch: number): readonly (readonly Vec2[])[] {
-  const run = Math.hypot(x, y);
+  const run = spanOf(x, y);
   if (run < 1e-6) return [];
   const [u, v]: Vec2 = [x / run, y / run];
   const along = loops.flat().map((p) => p[0] * u + p[1] * v);
@@ -68,7 +68,7 @@ function rings(
   pitch: number,
 ): readonly (readonly Vec2[])[] {
   const under = 0.35 * width;
-  const far = Math.hypot(width / 2, under + thickness);
+  const far = spanOf(width / 2, under + thickness);
   const box = boundsOf(loops.flat());
   const inView = (y: number, z: number): Vec2 => {
     const p = pointIn(view, add(shift, add(frame.origin, add(scale(frame.y, y), scale(frame.z, z)))));

@@ -1,4 +1,4 @@
-import { dot, type Frame, pointIn, type Vec2 } from '../../frame/index.js';
+import { dot, type Frame, pointIn, spanOf, type Vec2 } from '../../frame/index.js';
 import { EDGE_ON, SAME_LINE } from '../../tolerances.js';
 import type { Occluders } from './occluders.js';
 import type { Scene } from './scene.js';
@@ -79,7 +79,7 @@ function divide(
 ): void {
   const [ax, ay] = [a[0]!, a[1]!];
   const [dx, dy] = [b[0]! - ax, b[1]! - ay];
-  const run = Math.hypot(dx, dy);
+  const run = spanOf(dx, dy);
   if (run < SAME_LINE / 10) return;
   const spans: number[] = [];
   occluders.hide(ax, ay, a[2]!, dx, dy, b[2]! - a[2]!, spans);

@@ -1,5 +1,5 @@
 import type { Frame } from '../../frame/index.js';
-import { dot, pointIn } from '../../frame/index.js';
+import { dot, pointIn, spanOf } from '../../frame/index.js';
 import { BEHIND, CLOSED_SIDE, EDGE_ON } from '../../tolerances.js';
 import type { SeenPart } from './seen-part.js';
 
@@ -74,7 +74,7 @@ function sidesOf(at: Float64Array, i: number, j: number, k: number): number[] | 
     [k, i],
   ] as const) {
     const [dx, dy] = [at[to]! - at[from]!, at[to + 1]! - at[from + 1]!];
-    const size = Math.hypot(dx, dy);
+    const size = spanOf(dx, dy);
     sides.push(-dy / size, dx / size, (dy * at[from]! - dx * at[from + 1]!) / size);
   }
   return sides;

@@ -1,4 +1,4 @@
-import { type Frame, pointIn } from '../../frame/index.js';
+import { type Frame, pointIn, settled, settledLength } from '../../frame/index.js';
 import { type Occluders, occludersOf } from './occluders.js';
 import type { SeenPart } from './seen-part.js';
 
@@ -12,8 +12,9 @@ export interface Scene {
   readonly occluders: Occluders;
 }
 
-/** Parts seen along -z of a frame. */
-export function sceneOf(parts: readonly SeenPart[], view: Frame): Scene {
+/** Parts seen along -z of a frame, which is settled: every engine draws the same lines. */
+export function sceneOf(parts: readonly SeenPart[], seenFrom: Frame): Scene {
+  const view = settled(seenFrom);
   const corners = parts.map((part) => cornersSeen(part, view));
   return { parts, view, corners, occluders: occludersOf(parts, view, corners) };
 }
@@ -25,9 +26,9 @@ export function cornersSeen({ solid, shift }: SeenPart, view: Frame): Float64Arr
   const { x: vx, y: vy, z: vz } = view;
   for (let i = 0; i < seen.length; i += 3) {
     const [px, py, pz] = [solid.positions[i]!, solid.positions[i + 1]!, solid.positions[i + 2]!];
-    seen[i] = px * vx[0] + py * vx[1] + pz * vx[2] + x;
-    seen[i + 1] = px * vy[0] + py * vy[1] + pz * vy[2] + y;
-    seen[i + 2] = px * vz[0] + py * vz[1] + pz * vz[2] + z;
+    seen[i] = settledLength(px * vx[0] + py * vx[1] + pz * vx[2] + x);
+    seen[i + 1] = settledLength(px * vy[0] + py * vy[1] + pz * vy[2] + y);
+    seen[i + 2] = settledLength(px * vz[0] + py * vz[1] + pz * vz[2] + z);
   }
   return seen;
 }

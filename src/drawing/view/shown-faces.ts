@@ -1,4 +1,4 @@
-import { type Frame, pointIn, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { type Frame, pointIn, spanOf, unit, type Vec2, type Vec3 } from '../../frame/index.js';
 import { boundsOf, loopArea, type Region } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import type { Box } from '../sheet/index.js';
@@ -107,7 +107,7 @@ function faceOf(
       leg(j, 2) * leg(k, 0) - leg(j, 0) * leg(k, 2),
       leg(j, 0) * leg(k, 1) - leg(j, 1) * leg(k, 0),
     ];
-    const size = Math.hypot(...cross);
+    const size = spanOf(...cross);
     weight += size;
     for (const axis of [0, 1, 2] as const) {
       sum[axis] += cross[axis];
@@ -171,7 +171,7 @@ function straightened(loop: readonly Vec2[]): readonly Vec2[] {
   loop.forEach((p, i) => {
     const [a, b] = [kept.at(-1) ?? loop.at(-1)!, loop[(i + 1) % loop.length]!];
     const turn = (p[0] - a[0]) * (b[1] - p[1]) - (p[1] - a[1]) * (b[0] - p[0]);
-    if (Math.abs(turn) > ON_LINE * Math.hypot(b[0] - a[0], b[1] - a[1])) kept.push(p);
+    if (Math.abs(turn) > ON_LINE * spanOf(b[0] - a[0], b[1] - a[1])) kept.push(p);
   });
   return kept;
 }

@@ -1,4 +1,4 @@
-import { dot, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { dot, spanOf, unit, type Vec2, type Vec3 } from '../../frame/index.js';
 import { convexHull, loopArea, type Region, subtractRegion } from '../../profile/index.js';
 import { BEHIND } from '../../tolerances.js';
 import { shaded, type Tone } from '../sheet/index.js';
@@ -88,7 +88,7 @@ const hasBeside = (one: readonly Vec2[], other: readonly Vec2[]): boolean =>
   one.some((p, i) => {
     const q = one[(i + 1) % one.length]!;
     const [x, y] = [q[0] - p[0], q[1] - p[1]];
-    const least = TOUCH * Math.hypot(x, y);
+    const least = TOUCH * spanOf(x, y);
     return other.every((r) => x * (r[1] - p[1]) - y * (r[0] - p[0]) <= least);
   });
 

@@ -1,4 +1,4 @@
-import { dot, type Frame, type Vec2 } from '../../frame/index.js';
+import { dot, type Frame, spanOf, type Vec2 } from '../../frame/index.js';
 import { BEHIND } from '../../tolerances.js';
 import type { Scene } from './scene.js';
 import type { SeenPart } from './seen-part.js';
@@ -85,5 +85,5 @@ function clearance(p: Vec2, edges: readonly (readonly [Vec2, Vec2])[], least: nu
 function distance([x, y]: Vec2, a: Vec2, b: Vec2): number {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const t = Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(x - a[0] - dx * t, y - a[1] - dy * t);
+  return spanOf(x - a[0] - dx * t, y - a[1] - dy * t);
 }

@@ -1,0 +1,47 @@
+// The living plan in a browser with another engine, which has no WebGL here: the drawn picture, and files to the last digit.
+
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { unzipSync } from 'fflate';
+import { expect } from 'vitest';
+import { PAGE_KINDS } from '../../src/living/index.js';
+import { CASES, workshop } from './designs.js';
+import { inFirefox } from './firefox.js';
+import { FIREFOX, testWith } from './programs.js';
+
+const made = workshop();
+
+/** Rails that lean: sines and roots of every kind are in its figures. */
+const [STOOL, RAKED] = [10, 20].map(
+  (rake) => CASES.find(({ called }) => called.includes(`one tread at a rake of ${rake}`))!,
+) as [(typeof CASES)[number], (typeof CASES)[number]];
+
+testWith(
+  FIREFOX,
+  'in Firefox, from a file, sizes change the drawn picture and the verdict, and every file saved is that of the command line',
+  async () => {
+    const { folder } = await made(STOOL, { only: ['living'] });
+    const { page, complaints, until, saved } = await inFirefox(path.join(folder, 'living-plan.html'));
+    const judged = () =>
+      until(() => /^(Every check passed|Passed)/.test(document.getElementById('verdict-now')!.textContent!));
+    await judged();
+    const before = await page.$eval('#still', ({ innerHTML }) => innerHTML);
+    expect(before).toMatch(/^<svg/);
+    await page.$eval('#size-rake', (field) => {
+      (field as HTMLInputElement).value = '20 deg';
+      field.dispatchEvent(new Event('change'));
+    });
+    await until(() => /^Working/.test(document.getElementById('verdict-now')!.textContent!));
+    await judged();
+    expect(await page.$eval('#still', ({ innerHTML }) => innerHTML)).not.toBe(before);
+    const told = await made(RAKED, { only: PAGE_KINDS });
+    const zip = unzipSync(await saved(() => page.click('[data-save=all]')));
+    const onDisk = told.files.map(({ path: file }) => path.relative(told.folder, file));
+    expect(Object.keys(zip).toSorted()).toEqual(onDisk.map((file) => `stool/${file}`).toSorted());
+    const other = onDisk.filter(
+      (file) => !Buffer.from(zip[`stool/${file}`]!).equals(readFileSync(path.join(told.folder, file))),
+    );
+    expect(other).toEqual([]);
+    expect(complaints).toEqual([]);
+  },
+);
