@@ -1,5 +1,6 @@
 import { settledLength, spanOf } from '../frame/index.js';
 import type { Body } from './kernel.js';
+import { triangleRuns } from './triangle-runs.js';
 
 /**
  * A body as drawings need it: flat facets, and the edges at which two of them meet at an angle.
@@ -25,7 +26,7 @@ const CREASE_COS = Math.cos((20 * Math.PI) / 180);
 const FLAT_COS = Math.cos((0.1 * Math.PI) / 180);
 
 /**
- * The feature edges of a body. The kernel numbers flat faces only within one run of triangles, so a face is known by both.
+ * The feature edges of a body.
  */
 export function featureEdges(body: Body): FeatureEdges {
   const found = known.get(body) ?? edgesOf(body);
@@ -48,25 +49,11 @@ function edgesOf(body: Body): FeatureEdges {
   mesh.mergeFromVert?.forEach((from, i) => {
     merged[from] = mesh.mergeToVert![i]!;
   });
-  const triangles = mesh.triVerts.map((corner) => merged[corner]!);
-  const faces = faceOfTriangles(mesh, triangles.length / 3);
+  const runs = triangleRuns(mesh);
+  const { faces } = runs;
+  const triangles = runs.triangles.map((corner) => merged[corner]!);
   const { normals, offsets } = planes(positions, triangles, faces);
   return { positions, triangles, normals, offsets, ...creases(corners, triangles, faces, normals) };
-}
-
-/** The number of each triangle's flat face, counted through all runs. */
-function faceOfTriangles(mesh: ReturnType<Body['getMesh']>, count: number): Uint32Array {
-  const faces = new Uint32Array(count);
-  const known = new Map<string, number>();
-  let run = 0;
-  for (let t = 0; t < count; t += 1) {
-    while (run + 2 < mesh.runIndex.length && 3 * t >= mesh.runIndex[run + 1]!) run += 1;
-    const key = `${run}/${mesh.faceID[t]}`;
-    const face = known.get(key) ?? known.size;
-    known.set(key, face);
-    faces[t] = face;
-  }
-  return faces;
 }
 
 /** Each triangle takes the plane of its whole face, the mean by area: a sliver alone has no normal to be trusted. */

@@ -1,7 +1,17 @@
-import { add, type Frame, frameIn, subtract, type Vec2, type Vec3, WORLD } from '../frame/index.js';
+import {
+  add,
+  type Frame,
+  frameIn,
+  settledLength,
+  subtract,
+  type Vec2,
+  type Vec3,
+  WORLD,
+} from '../frame/index.js';
 import type { Region } from '../profile/index.js';
 import { type Body, type Kernel, matrix } from './kernel.js';
 import type { Mesh } from './mesh.js';
+import { triangleRuns } from './triangle-runs.js';
 
 /** A box along the axes of some frame, mm. */
 export interface Box {
@@ -121,15 +131,15 @@ export function section(body: Body, frame: Frame): Region {
 /** A body moved by a vector. The kernel owns it. */
 export const shifted = (kernel: Kernel, body: Body, by: Vec3): Body => kernel.keep(body.translate([...by]));
 
-/** The triangles of a body, counter-clockwise from outside. Single precision: for writing, never for measuring. */
+/**
+ * The triangles of a body, counter-clockwise from outside. Single precision: for writing, never for measuring. What is nothing but
+ * for noise is written as nothing.
+ */
 export function meshOf(body: Body): Mesh {
   const mesh = body.getMesh();
-  const stride = mesh.numProp;
-  if (stride === 3) return { positions: mesh.vertProperties, triangles: mesh.triVerts };
-  const count = mesh.vertProperties.length / stride;
-  const positions = new Float32Array(count * 3);
-  for (let i = 0; i < count; i += 1) {
-    positions.set(mesh.vertProperties.subarray(i * stride, i * stride + 3), i * 3);
-  }
-  return { positions, triangles: mesh.triVerts };
+  const { vertProperties, numProp } = mesh;
+  const positions = new Float32Array((vertProperties.length / numProp) * 3);
+  for (let i = 0; i < positions.length; i += 1)
+    positions[i] = settledLength(vertProperties[Math.floor(i / 3) * numProp + (i % 3)]!);
+  return { positions, triangles: triangleRuns(mesh).triangles };
 }

@@ -11,35 +11,33 @@ import { FIREFOX, testWith } from './programs.js';
 
 const made = workshop();
 
-/** Rails that lean: sines and roots of every kind are in its figures. */
-const [STOOL, RAKED] = [10, 20].map(
-  (rake) => CASES.find(({ called }) => called.includes(`one tread at a rake of ${rake}`))!,
-) as [(typeof CASES)[number], (typeof CASES)[number]];
+const FRAME = CASES.find(({ called }) => called === 'frame')!;
+const NARROW = { ...FRAME, called: 'narrow frame', values: { railWidth: '2-3/4 in' } };
 
 testWith(
   FIREFOX,
   'in Firefox, from a file, sizes change the drawn picture and the verdict, and every file saved is that of the command line',
   async () => {
-    const { folder } = await made(STOOL, { only: ['living'] });
+    const { folder } = await made(FRAME, { only: ['living'] });
     const { page, complaints, until, saved } = await inFirefox(path.join(folder, 'living-plan.html'));
     const judged = () =>
       until(() => /^(Every check passed|Passed)/.test(document.getElementById('verdict-now')!.textContent!));
     await judged();
     const before = await page.$eval('#still', ({ innerHTML }) => innerHTML);
     expect(before).toMatch(/^<svg/);
-    await page.$eval('#size-rake', (field) => {
-      (field as HTMLInputElement).value = '20 deg';
+    await page.$eval('#size-rail-width', (field) => {
+      (field as HTMLInputElement).value = '2-3/4 in';
       field.dispatchEvent(new Event('change'));
     });
     await until(() => /^Working/.test(document.getElementById('verdict-now')!.textContent!));
     await judged();
     expect(await page.$eval('#still', ({ innerHTML }) => innerHTML)).not.toBe(before);
-    const told = await made(RAKED, { only: PAGE_KINDS });
+    const told = await made(NARROW, { only: PAGE_KINDS });
     const zip = unzipSync(await saved(() => page.click('[data-save=all]')));
     const onDisk = told.files.map(({ path: file }) => path.relative(told.folder, file));
-    expect(Object.keys(zip).toSorted()).toEqual(onDisk.map((file) => `stool/${file}`).toSorted());
+    expect(Object.keys(zip).toSorted()).toEqual(onDisk.map((file) => `frame/${file}`).toSorted());
     const other = onDisk.filter(
-      (file) => !Buffer.from(zip[`stool/${file}`]!).equals(readFileSync(path.join(told.folder, file))),
+      (file) => !Buffer.from(zip[`frame/${file}`]!).equals(readFileSync(path.join(told.folder, file))),
     );
     expect(other).toEqual([]);
     expect(complaints).toEqual([]);

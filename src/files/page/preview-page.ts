@@ -1,3 +1,4 @@
+import { settledLength } from '../../frame/index.js';
 import type { Block } from '../../shop/index.js';
 import { KEYS, type PreviewData, VIEWS } from '../../viewer/index.js';
 import { html } from '../papers/index.js';
@@ -70,7 +71,12 @@ export interface PageMore {
 }
 
 /** Data as they stand in a script element. */
-export const inScript = (data: unknown): string => JSON.stringify(data).replaceAll('<', '\\u003c');
+export const inScript = (data: unknown): string =>
+  JSON.stringify(data, settledFigures).replaceAll('<', '\\u003c');
+
+/** Without the last digits, in which engines differ. */
+const settledFigures = (_: string, value: unknown): unknown =>
+  typeof value === 'number' ? settledLength(value) : value;
 
 /** All that is told of a piece. What hangs on its sizes stands in elements with `data-part`, so that it can be told anew. */
 export const panelHtml = (
