@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -17,6 +17,9 @@ export interface InFirefox {
   /** What comes of an act as a file, when it is whole. */
   readonly saved: (act: () => Promise<void>) => Promise<Uint8Array>;
 }
+
+/** A file that did not grow in so many looks is whole. */
+const QUIET = 12;
 
 /** Opens a file in Firefox, driven by the standard WebDriver BiDi; it ends with its test. */
 export async function inFirefox(file: string): Promise<InFirefox> {
@@ -43,16 +46,18 @@ export async function inFirefox(file: string): Promise<InFirefox> {
     },
     saved: async (act) => {
       await act();
-      for (;;) {
-        // while a file comes, another with the ending .part stands beside it
-        const [only, ...others] = readdirSync(downloads);
-        const bytes = only && others.length === 0 && readFileSync(path.join(downloads, only));
-        if (only && bytes && bytes.length > 0) {
-          rmSync(path.join(downloads, only));
-          return new Uint8Array(bytes);
-        }
-        await pause(50);
+      let looks = 0;
+      for (let size = 0; looks < QUIET; await pause(50)) {
+        // while a file comes, another with the ending .part may stand beside it
+        const [only, ...others] = readdirSync(downloads).map((name) => path.join(downloads, name));
+        const now = only && others.length === 0 ? statSync(only).size : 0;
+        looks = now > 0 && now === size ? looks + 1 : 0;
+        size = now;
       }
+      const file = path.join(downloads, readdirSync(downloads)[0]!);
+      const bytes = new Uint8Array(readFileSync(file));
+      rmSync(file);
+      return bytes;
     },
   };
 }
