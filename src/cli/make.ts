@@ -1,8 +1,21 @@
 import * as z from 'zod';
-import { choice, flag, text } from '../model/index.js';
+import { flag, text } from '../model/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
-import { bush, from, json, quiet, shop, units } from './shared-options.js';
+import {
+  bush,
+  curves,
+  drawingUnits,
+  format,
+  from,
+  json,
+  printScale,
+  projection,
+  quiet,
+  ranges,
+  shop,
+  units,
+} from './shared-options.js';
 import { showResult } from './show-result.js';
 
 const options = {
@@ -14,28 +27,13 @@ const options = {
     derived: 'all kinds',
     help: 'kinds of file to write, separated by commas: stl,dxf',
   }),
-  format: choice(['binary', 'ascii'], { default: 'binary', help: 'format of solids' }),
-  curves: choice(['arcs', 'segments'], {
-    default: 'arcs',
-    help: 'curves of templates: true arcs, or short straight lines for software that does not know arcs',
-  }),
+  format,
+  curves,
   bush,
-  ranges: text({
-    derived: 'none',
-    help: 'ranges.json that the command range wrote for these very values: the plan and the summary carry it',
-  }),
-  projection: choice(['first-angle', 'third-angle'], {
-    default: 'first-angle',
-    help: 'where the views of a drawing stand; its symbol is on every sheet',
-  }),
-  drawingUnits: choice(['mm', 'in', 'dual'], {
-    derived: 'as --units says',
-    help: 'units of the figures in drawings',
-  }),
-  printScale: text({
-    derived: 'true size',
-    help: 'what the print test measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
-  }),
+  ranges,
+  projection,
+  drawingUnits,
+  printScale,
   force: flag({ default: false, help: 'write cutting files even if checks failed; each says FAILED CHECKS' }),
   listFiles: flag({
     default: false,

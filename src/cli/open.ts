@@ -3,7 +3,19 @@ import { flag, text } from '../model/index.js';
 import { showInBrowser } from '../node/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
-import { bush, from, quiet, shop, units } from './shared-options.js';
+import {
+  bush,
+  curves,
+  drawingUnits,
+  format,
+  from,
+  printScale,
+  projection,
+  quiet,
+  ranges,
+  shop,
+  units,
+} from './shared-options.js';
 import { showResult } from './show-result.js';
 
 const options = {
@@ -14,7 +26,13 @@ const options = {
     help: 'folder in which the page gets a folder of its own, apart from what make wrote',
   }),
   units,
+  format,
+  curves,
   bush,
+  ranges,
+  projection,
+  drawingUnits,
+  printScale,
   browser: flag({ default: true, help: 'show the page in your browser; --no-browser only writes it' }),
   quiet,
 };

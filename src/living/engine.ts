@@ -1,5 +1,6 @@
 import { unzipSync } from 'fflate';
 import type { LivingData, LivingState } from '../files/index.js';
+import { asBytes } from './as-bytes.js';
 import type { Answer, Asked, Outfit, Wanted } from './messages.js';
 
 /** The program at work beside the page. Each question has a number, which its answers carry. */
@@ -21,17 +22,17 @@ const WHOLE = 4;
 /**
  * Starts the program in a worker made of the page's own bytes.
  *
- * @param packed the ZIP in base64 that the build made
+ * @param packed the ZIP that the build made, as text
  * @param viewer the preview page's script
  */
 export function startEngine(
   packed: string,
   viewer: string,
-  { version, designs, start, patience }: LivingData,
+  { version, designs, start, patience, written }: LivingData,
   flat: boolean,
   { hear, stopped }: Listener,
 ): Engine {
-  const parts = unzipSync(Uint8Array.from(atob(packed.trim()), (letter) => letter.charCodeAt(0)));
+  const parts = unzipSync(asBytes(packed.trim()));
   const part = (name: string): Uint8Array<ArrayBuffer> => new Uint8Array(parts[name]!);
   const script = URL.createObjectURL(new Blob([part('worker.js')], { type: 'text/javascript' }));
   const outfit: Outfit = {
@@ -39,6 +40,7 @@ export function startEngine(
     version,
     designs,
     start,
+    written,
     kernel: part('manifold.wasm').buffer,
     plain: part('plain.woff'),
     bold: part('bold.woff'),

@@ -26,7 +26,6 @@ const NOT_PROVED = `No range was proved for this design: sliders go to the limit
 function start(): void {
   const { looker } = viewer;
   const living = JSON.parse(onPage('living').textContent ?? '') as LivingData;
-  const names = living.designs.map(({ name }) => name);
   const story = storyOf(living.start);
   const verdict = verdictShown();
   let engine: Engine | undefined;
@@ -203,14 +202,23 @@ function start(): void {
   });
   onPage('copy-link').addEventListener('click', () => {
     const link = onPage<HTMLInputElement>('link');
-    link.value = `${window.location.href.split('#')[0]}#${linkOf(story.now())}`;
     onPage('link-label').hidden = false;
+    let fragment = '';
+    try {
+      fragment = linkOf(story.now(), onPage<HTMLInputElement>('link-shop').checked);
+    } catch (error) {
+      if (!(error instanceof TenonwrightError)) throw error;
+      return tellAmiss(error.message);
+    } finally {
+      link.value = fragment && `${window.location.href.split('#')[0]}#${fragment}`;
+    }
+    tellAmiss('');
     link.select();
     // not every browser lets a page from a disk do it: the link stands there to be copied
     navigator.clipboard?.writeText(link.value).catch(() => {});
   });
   onPage('save-yaml').addEventListener('click', () =>
-    handOver(yamlName(story.now().design), sizesYaml(story.now()), 'text/yaml'),
+    handOver(yamlName(story.now().design), sizesYaml(story.now(), living.written), 'text/yaml'),
   );
   onPage('cure').addEventListener('click', () => {
     verdict.look();
@@ -220,9 +228,11 @@ function start(): void {
   const follow = (): string => {
     if (window.location.hash.length < 2) return '';
     try {
-      const linked = stateOfLink(window.location.hash, names);
-      // the shop and what is in it are the person's own
-      story.step({ ...story.now(), ...linked });
+      const linked = stateOfLink(window.location.hash, living.designs);
+      // the shop is the person's own where the link carries none, and a text is of one piece
+      const { told: _, ...now } = story.now();
+      story.step({ ...now, ...linked });
+      if (linked.shop) shop.show(linked.shop.text);
       return '';
     } catch (error) {
       if (!(error instanceof TenonwrightError)) throw error;
@@ -239,14 +249,14 @@ function start(): void {
     if (amiss === '') show();
     tellAmiss(amiss);
   });
-  wireShop(living.shopText, (shop) => {
+  const shop = wireShop(living.shopText, (told) => {
     const { shop: _, ...now } = story.now();
-    const own = shop ?? living.start.shop;
+    const own = told ?? living.start.shop;
     story.step(own ? { ...now, shop: own } : now);
     if (engine) show();
   });
   const amiss = follow();
-  onPage('living-controls').hidden = false;
+  for (const id of ['standing', 'living-controls']) onPage(id).hidden = false;
   engine = startEngine(
     onPage('engine').textContent ?? '',
     onPage('viewer').textContent ?? '',

@@ -1,4 +1,4 @@
-import type { LivingDesign, LivingState, OutputFile, SizeRow } from '../files/index.js';
+import type { LivingData, LivingDesign, LivingState, OutputFile, SizeRow } from '../files/index.js';
 import type { PreviewData } from '../viewer/index.js';
 
 /** What the worker is given once, before anything is asked of it. */
@@ -8,6 +8,7 @@ export interface Outfit {
   readonly designs: readonly LivingDesign[];
   /** How the page was published: what changed is told against it. */
   readonly start: LivingState;
+  readonly written: LivingData['written'];
   readonly kernel: ArrayBuffer;
   readonly plain: Uint8Array;
   readonly bold: Uint8Array;

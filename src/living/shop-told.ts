@@ -11,7 +11,10 @@ const KEPT = 'tenonwright shop';
  * @param usual the shop the page was made with, as a file
  * @param use works in a shop from now on; undefined: in that of the page
  */
-export function wireShop(usual: string, use: (shop: LivingState['shop']) => void): void {
+export function wireShop(
+  usual: string,
+  use: (shop: LivingState['shop']) => void,
+): { readonly show: (text: string) => void } {
   const [text, keep] = [onPage<HTMLTextAreaElement>('shop-text'), onPage<HTMLInputElement>('keep-shop')];
   const kept = keeping((store) => store.getItem(KEPT)) ?? undefined;
   text.value = kept ?? usual;
@@ -31,6 +34,12 @@ export function wireShop(usual: string, use: (shop: LivingState['shop']) => void
   });
   onPage('save-shop').addEventListener('click', () => handOver('shop.yaml', text.value, 'text/yaml'));
   if (kept !== undefined) use(asFile());
+  return {
+    show: (told) => {
+      text.value = told;
+      onPage<HTMLDetailsElement>('shop-told').open = true;
+    },
+  };
 }
 
 /** A browser may keep nothing of a page, and says so only when it is asked. */

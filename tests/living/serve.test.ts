@@ -31,7 +31,17 @@ async function desk(designs: readonly LivingDesign[] = [FRAME]) {
   const kernel = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
   const { plain, bold } = await SUPPLIES.planFonts();
   const own = kernel.buffer.slice(kernel.byteOffset, kernel.byteOffset + kernel.byteLength);
-  say({ kind: 'outfit', version: '0', designs, start: START, kernel: own, plain, bold, viewer: '' });
+  say({
+    kind: 'outfit',
+    version: '0',
+    designs,
+    start: START,
+    written: { format: 'binary', curves: 'arcs' },
+    kernel: own,
+    plain,
+    bold,
+    viewer: '',
+  });
   let number = 0;
   return {
     answers,

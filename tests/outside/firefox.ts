@@ -9,6 +9,7 @@ import { FIREFOX } from './programs.js';
 
 /** A page in the other browser, which has no WebGL without a graphics card. */
 export interface InFirefox {
+  /** To be asked by `evaluate` alone: the driver's other ways make code from text, which the page forbids and complains of. */
   readonly page: Page;
   /** Errors of the page. */
   readonly complaints: readonly string[];

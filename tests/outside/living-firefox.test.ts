@@ -23,17 +23,21 @@ testWith(
     const judged = () =>
       until(() => /^(Every check passed|Passed)/.test(document.getElementById('verdict-now')!.textContent!));
     await judged();
-    const before = await page.$eval('#still', ({ innerHTML }) => innerHTML);
+    const still = () => page.evaluate(() => document.getElementById('still')!.innerHTML);
+    const before = await still();
     expect(before).toMatch(/^<svg/);
-    await page.$eval('#size-rail-width', (field) => {
-      (field as HTMLInputElement).value = '2-3/4 in';
+    await page.evaluate(() => {
+      const field = document.getElementById('size-rail-width') as HTMLInputElement;
+      field.value = '2-3/4 in';
       field.dispatchEvent(new Event('change'));
     });
     await until(() => /^Working/.test(document.getElementById('verdict-now')!.textContent!));
     await judged();
-    expect(await page.$eval('#still', ({ innerHTML }) => innerHTML)).not.toBe(before);
+    expect(await still()).not.toBe(before);
     const told = await made(NARROW, { only: PAGE_KINDS });
-    const zip = unzipSync(await saved(() => page.click('[data-save=all]')));
+    const zip = unzipSync(
+      await saved(() => page.evaluate(() => document.querySelector<HTMLElement>('[data-save=all]')!.click())),
+    );
     const onDisk = told.files.map(({ path: file }) => path.relative(told.folder, file));
     expect(Object.keys(zip).toSorted()).toEqual(onDisk.map((file) => `frame/${file}`).toSorted());
     const other = onDisk.filter(

@@ -16,7 +16,7 @@ export interface PictureMaker {
 export interface LivingScripts {
   /** The page's script. */
   readonly page: string;
-  /** The worker's script, the kernel and the fonts of the plan: a ZIP in base64. */
+  /** The worker's script, the kernel and the fonts of the plan: a ZIP as text. */
   readonly engine: string;
 }
 

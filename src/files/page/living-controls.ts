@@ -1,6 +1,6 @@
 /** The controls of a living plan; its script fills and shows them. */
-export const LIVING_CONTROLS = `<div id="living-controls" hidden>
-<p id="standing" data-level="waiting"><strong id="verdict-now" role="status" aria-live="polite">Starting…</strong></p>
+export const LIVING_CONTROLS = `<p id="standing" data-level="waiting" hidden><strong id="verdict-now" role="status" aria-live="polite">Starting…</strong></p>
+<div id="living-controls" hidden>
 <button type="button" id="cure" hidden>Look for one size that ends the errors</button>
 <div id="refusal" class="refusal" role="alert" hidden></div>
 <div id="link-refusal" class="refusal" role="alert" hidden></div>
@@ -21,9 +21,10 @@ export const LIVING_CONTROLS = `<div id="living-controls" hidden>
 <label class="tick" id="force-tick" hidden><input id="force" type="checkbox">save what wood is cut from although a check failed; each file says so</label>
 <ul id="single-files" class="plain"></ul>
 <div class="bar"><button type="button" id="copy-link">Link to these sizes</button><button type="button" id="save-yaml">Sizes for the command line</button></div>
+<label class="tick"><input id="link-shop" type="checkbox">my shop in the link too; a text written here is always in it</label>
 <label id="link-label" hidden>link<input id="link" type="text" readonly></label>
 <details id="shop-told" class="paper"><summary>Your shop</summary>
-<p class="soft">What is at hand: router, cutters, boards, clamps, glue. It is written like the shop file of the command line, every line with what it means; a # before a line leaves it out. It goes into no link.</p>
+<p class="soft">What is at hand: router, cutters, boards, clamps, glue. It is written like the shop file of the command line, every line with what it means; a # before a line leaves it out. It goes into a link only where you say so.</p>
 <textarea id="shop-text" aria-label="What is at hand in the shop" spellcheck="false" wrap="off" rows="14"></textarea>
 <div class="bar"><button type="button" id="use-shop">Work in this shop</button><button type="button" id="usual-shop">The shop of this page</button><button type="button" id="save-shop">Save as shop.yaml</button></div>
 <label class="tick"><input id="keep-shop" type="checkbox">keep it in this browser for the next time</label>

@@ -1,5 +1,6 @@
 import type { Units } from '../../length/index.js';
 import type { Ranges } from '../../range/index.js';
+import type { DesignRequest } from '../made/index.js';
 import type { SizeRow } from './size-form.js';
 
 /** What a living plan holds beside its first picture. */
@@ -13,6 +14,8 @@ export interface LivingData {
   readonly start: LivingState;
   /** Its sizes there. */
   readonly form: readonly SizeRow[];
+  /** How files are written: as those the page came with. */
+  readonly written: Pick<DesignRequest, 'format' | 'curves' | 'projection' | 'drawingUnits' | 'printScale'>;
   /** A shop file with everything that can be said in it: the shop the page was made with. */
   readonly shopText: string;
 }

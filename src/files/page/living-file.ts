@@ -45,13 +45,20 @@ export function livingPage(
   viewer: string,
   { page, engine }: LivingScripts,
 ): string {
-  const { model, version, shop } = made.request;
+  const { model, version, shop, format, curves, projection, drawingUnits, printScale } = made.request;
   const start = startOf(made);
   const living: LivingData = {
     version,
     patience: PATIENCE,
     designs,
     start,
+    written: {
+      format,
+      curves,
+      ...(projection && { projection }),
+      ...(drawingUnits && { drawingUnits }),
+      ...(printScale && { printScale }),
+    },
     form: sizeForm(model, start.given, start.units, toolsOf(shop)),
     shopText: shopExample(start.units, shop),
   };
