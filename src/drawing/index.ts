@@ -7,6 +7,7 @@ export {
 } from './board/index.js';
 export {
   assemblyFigure,
+  cutStrip,
   explodedView,
   isometricView,
   type JointKind,
@@ -14,13 +15,17 @@ export {
   jointKinds,
   jointTable,
   type ListedPart,
+  laidFigure,
   numberedFigure,
   partsList,
   partsTable,
   rangeBars,
   rangeMap,
+  STRIP_KEY,
+  scaleBar,
   seenParts,
 } from './figure/index.js';
+export { type FlowBlock, flow, heightOf } from './flow/index.js';
 export {
   numberedDrafts,
   type PlanContent,
@@ -103,6 +108,7 @@ export {
   type LineEntity,
   lineInside,
   type ProfileEntity,
+  scaledEntities,
   type Template,
   type TemplateOptions,
   type TextEntity,

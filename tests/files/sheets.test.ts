@@ -43,8 +43,6 @@ const pieces = layouts.flatMap(({ plan }) => plan.pieces);
 describe('the drawing of the layouts', () => {
   const svg = sheetsSvg(layouts, paper);
   const attribute = (element: string, name: string) => new RegExp(`${name}="([^"]*)"`).exec(element)?.[1];
-  const rects = [...svg.matchAll(/<rect [^>]*>/g)].map(([element]) => element);
-
   test('is as large in mm as its view box, with no padding', () => {
     const [width, height] = ['width', 'height'].map(
       (side) => attribute(svg.slice(svg.indexOf('<svg')), side)!,
@@ -55,11 +53,15 @@ describe('the drawing of the layouts', () => {
 
   test('states its scale, and every part measures that scale', () => {
     const scale = Number(/drawn 1 : (\d+)/.exec(svg)![1]);
-    const drawn = rects
-      .filter((element) => attribute(element, 'stroke-width') === '0.4')
-      .map((element) =>
-        [attribute(element, 'width'), attribute(element, 'height')].map((side) => Number(side) * scale),
-      );
+    const drawn = [...svg.matchAll(/<path class="visible" data-part="\w+" d="M([^Z]*)Z"\/>/g)].map(
+      ([, d]) => {
+        const corners = d!.split('L').map((corner) => corner.split(' ').map(Number));
+        return [0, 1].map((axis) => {
+          const along = corners.map((corner) => corner[axis]!);
+          return Math.round((Math.max(...along) - Math.min(...along)) * scale * 10) / 10;
+        });
+      },
+    );
     expect(drawn.toSorted()).toEqual(
       [
         [700, 400],
@@ -69,10 +71,20 @@ describe('the drawing of the layouts', () => {
     );
   });
 
-  test('numbers every cut and hatches every offcut', () => {
+  test('numbers every cut in a heavy ring, and names every offcut, on which no grain is drawn', () => {
     const count = (pattern: RegExp) => [...svg.matchAll(pattern)].length;
-    expect(count(/<circle /g)).toBe(pieces.reduce((sum, { cuts }) => sum + cuts.length, 0));
-    expect(count(/url\(#offcut\)/g)).toBe(pieces.reduce((sum, { offcuts }) => sum + offcuts.length, 0));
+    expect(count(/<circle class="visible"/g)).toBe(pieces.reduce((sum, { cuts }) => sum + cuts.length, 0));
+    for (const { id } of pieces.flatMap(({ offcuts }) => offcuts)) expect(svg).toContain(`>${id}<`);
+    // grain stands on parts and on the pictures of cuts that end one, and lies along the stock
+    const plain = sheetsSvg(
+      layouts.map((layout) => ({
+        ...layout,
+        plan: { ...layout.plan, pieces: layout.plan.pieces.map((one) => ({ ...one, parts: [], cuts: [] })) },
+      })),
+      paper,
+    );
+    expect(svg).toContain('class="hatching"');
+    expect(plain).not.toContain('class="hatching"');
   });
 
   test('lists every cut with its fence setting and carries the revision', () => {
@@ -83,8 +95,8 @@ describe('the drawing of the layouts', () => {
   });
 
   test('is black on white', () => {
-    const colours = [...svg.matchAll(/(?:fill|stroke)="([^"]*)"/g)].map(([, colour]) => colour);
-    expect([...new Set(colours)].toSorted()).toEqual(['#000', '#fff', 'none', 'url(#offcut)']);
+    const colours = [...svg.matchAll(/(?:fill|stroke)[:=]"?([#\w()]+)/g)].map(([, colour]) => colour);
+    expect([...new Set(colours)].toSorted()).toEqual(['#111', '#fff', 'none']);
   });
 
   test('keeps marks of markup out of the names of parts', () => {
@@ -128,10 +140,27 @@ describe.each([
     );
   });
 
-  test('draws both sides of every saw cut a kerf apart, and a bar of 100 mm', () => {
+  test('draws the middle of every saw cut, beside every outline by half a kerf or more, and a bar of 100 mm', () => {
     const cuts = pieces.reduce((sum, piece) => sum + piece.cuts.length, 0);
     const marks = lines.filter(({ type, layer }) => type === 'LINE' && layer === 'MARK');
-    expect(marks).toHaveLength(2 * cuts);
+    expect(marks).toHaveLength(cuts);
+    const outlines = lines
+      .filter(({ type, layer }) => type === 'LWPOLYLINE' && layer === 'CUT')
+      .flatMap(({ vertices }) =>
+        vertices.map((from, i) => [from, vertices[(i + 1) % vertices.length]!] as const),
+      );
+    const kerf = layouts[0]!.kerf;
+    for (const { vertices } of marks) {
+      const along = vertices[0]!.x === vertices[1]!.x ? 'x' : 'y';
+      const across = along === 'x' ? 'y' : 'x';
+      for (const [from, to] of outlines) {
+        if (from[along] !== to[along]) continue;
+        const [lo, hi] = [from, to].map((p) => p[across]).toSorted((a, b) => a - b);
+        const [low, high] = vertices.map((p) => p[across]).toSorted((a, b) => a - b);
+        if (hi! <= low! || lo! >= high!) continue;
+        expect(Math.abs(from[along] - vertices[0]![along]) / perMm).toBeGreaterThan(kerf / 2 - 1e-3);
+      }
+    }
     const [bar] = lines.filter(({ type, layer }) => type === 'LINE' && layer === 'SCALE');
     expect((bar!.vertices[1]!.x - bar!.vertices[0]!.x) / perMm).toBeCloseTo(100, 5);
   });

@@ -76,7 +76,7 @@ describe('pieces shorter than the machines may be given', () => {
     const left = replayCuts(layout!.plan.pieces[0]!, 3);
     expect(left.get('A')!.length).toBe(100);
     expect(left.get('B')!.length).toBe(80);
-    expect(left.get('M1.1')!.length).toBeCloseTo(103 + 250 - 186, 9);
+    expect(left.get('Z1')!.length).toBeCloseTo(103 + 250 - 186, 9);
   });
 
   test('cost the wood that is left over of their length', () => {

@@ -11,6 +11,7 @@ import {
   strong,
   table,
 } from '../../shop/index.js';
+import { STRIP_KEY } from '../figure/index.js';
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 import type { PlanParts } from './plan-parts.js';
 
@@ -20,27 +21,27 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
   const { cutList, bills, toBuy, hardware, layouts, aids } = papers;
   // what each is for stands on its card
   const names = new Map(aids.map(({ board }) => [board.id, board.name]));
+  // lengths that are only cut off one after the other need no drawing
+  const drawn = layouts.filter((layout) => !crosscutsOnly(layout));
+  const notes = cutList.flatMap((row) => {
+    const words = notesOf(row);
+    return words.length > 0 ? [`${row.marks.join(' ')}: ${words.join('; ')}`] : [];
+  });
   const rough = cutList.some((row) => row.rough !== undefined);
   return [
     heading('Wood: what to cut and what to buy', 1),
     paragraph(
-      `Thickness × width × length${units === 'in' ? '' : ' in mm'}, length along the grain. Saw to the rough size, mill to the finished one; scrap is any sound wood, plywood or fibreboard.`,
+      `Thickness × width × length along the grain${units === 'in' ? '' : ', mm'}. Saw to the rough size, mill to the finished; scrap: any sound board.`,
     ),
     table(
-      ['mark', 'count', 'what', 'wood', 'finished', ...(rough ? ['rough'] : []), 'note'],
+      ['mark', 'count', 'what', 'wood', 'finished', ...(rough ? ['rough'] : [])],
       cutList.map((row) => [
         row.marks.join(' '),
         trimmed(row.count, 0),
-        names.get(row.boards[0] ?? '') ?? row.name,
+        names.get(row.boards[0] ?? '') ?? row.first?.called ?? row.name,
         row.scrap ? 'scrap' : row.material,
         bare(row.finished, units),
         ...(rough ? [roughWords(row, units)] : []),
-        [
-          row.cut.when === 'cut now' ? '' : `fit, step ${row.cut.afterStep}`,
-          row.mirrorOf ? `mirror image of ${row.mirrorOf}` : row.handed ? 'handed' : '',
-        ]
-          .filter((one) => one !== '')
-          .join('; '),
       ]),
     ),
     ...(toBuy.length > 0
@@ -59,6 +60,7 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
         ]
       : []),
     list([
+      ...(notes.length > 0 ? [`${notes.join('. ')}.`] : []),
       ...bills.map(
         ({ material, total }) =>
           `To buy, ${material}: ${fixed(total.boardFeet, 2)} board feet, ${fixed(total.volumeMm3 * 1e-9, 5)} m³, waste and all.`,
@@ -70,16 +72,22 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
         ? []
         : [`Hardware: ${hardware.map(({ count, name }) => `${trimmed(count, 0)} ${name}`).join(', ')}.`]),
     ]),
-    ...layouts.flatMap((layout, i) =>
-      crosscutsOnly(layout)
-        ? []
-        : [
-            heading(`Layout: ${layout.title}`),
-            ...layout.plan.pieces.map((_, piece) => figure({ of: 'layout', layout: i, piece })),
-          ],
-    ),
+    ...drawn.flatMap((layout, k) => [
+      heading(`Layout: ${layout.title}`),
+      ...(k === 0 ? [paragraph(STRIP_KEY)] : []),
+      ...layout.plan.pieces.map((_, piece) =>
+        figure({ of: 'layout', layout: layouts.indexOf(layout), piece }),
+      ),
+    ]),
   ];
 }
+
+/** What to know of a piece before it is sawn. */
+const notesOf = ({ cut, mirrorOf, handed, first }: CutRow): readonly string[] => [
+  ...(cut.when === 'cut now' ? [] : [`fit, step ${cut.afterStep}`]),
+  ...(mirrorOf ? [`mirror image of ${mirrorOf}`] : handed ? ['handed'] : []),
+  ...(first?.words ?? []),
+];
 
 /** The page says the unit once. */
 const bare = (size: CutRow['finished'], units: DrawingUnits): string =>
@@ -128,7 +136,6 @@ export function sawBlocks({ layouts, bills }: ShopPapers, rows: PlanParts['layou
   ];
 }
 
-/** Lengths that are only cut off one after the other need no drawing. */
 const crosscutsOnly = ({ plan }: StockLayout): boolean =>
   plan.pieces.every(
     ({ stock, parts, cuts }) =>

@@ -32,7 +32,7 @@ export function withFigures(
     together = [];
   };
   for (const block of blocks) {
-    if (block.kind === 'figure') together.push(drawn(block.figure, parts, picture));
+    if (block.kind === 'figure') together.push(drawn(block.figure, parts, picture, room));
     else {
       set();
       if (block.kind === 'bars') found.push(...block.rows.map((row) => barFigure(row, room)));
@@ -44,7 +44,12 @@ export function withFigures(
 }
 
 /** @throws RangeError when a paper asks for a drawing of something that is not there */
-function drawn(key: FigureKey, { papers, solids, units }: PlanParts, picture: View): DrawnFigure {
+function drawn(
+  key: FigureKey,
+  { papers, solids, units }: PlanParts,
+  picture: View,
+  room: number,
+): DrawnFigure {
   switch (key.of) {
     case 'card':
       return cardFigure(
@@ -79,7 +84,7 @@ function drawn(key: FigureKey, { papers, solids, units }: PlanParts, picture: Vi
       return there(clampFigure(picture, papers.clamps, key.stage), key);
     case 'layout': {
       const layout = there(papers.layouts[key.layout], key);
-      return layoutFigure(there(layout.plan.pieces[key.piece], key), layout);
+      return layoutFigure(there(layout.plan.pieces[key.piece], key), layout, units, room);
     }
     default:
       return key satisfies never;

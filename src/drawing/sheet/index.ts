@@ -14,7 +14,7 @@ export { bestPlace, emptyRoom, type Room } from './room.js';
 export { roomOf } from './room-of.js';
 export { rule } from './rule.js';
 export { printSteps, runningSteps, STEP } from './running-steps.js';
-export { blankWords, sayIn, sizeWords } from './say-size.js';
+export { bareSize, blankWords, sayIn, sizeWords } from './say-size.js';
 export { SCALES, type Scale } from './scales.js';
 export {
   type ArcStroke,

@@ -10,6 +10,10 @@ export const sizeWords = (mm: number, units: DrawingUnits): string =>
         .map((row, i) => (i === 0 ? `${row} mm` : row))
         .join(' ');
 
+/** A length on a small picture whose unit stands elsewhere: mm where both systems are asked for. */
+export const bareSize = (mm: number, units: DrawingUnits): string =>
+  dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units)[0]!;
+
 export type Say = (mm: number) => string;
 
 /** How a length stands in the tables of a plan. */

@@ -3,6 +3,7 @@ export { linesAt } from './bevel-lines.js';
 export { type Downhill, downhillOf } from './downhill.js';
 export { size } from './feature.js';
 export { lineInside } from './line-inside.js';
+export { scaledEntities } from './scaled-entities.js';
 export {
   type CircleEntity,
   type Dashing,

@@ -31,6 +31,10 @@ export function grainMarks(
   return { marks: strokes.flatMap((stroke) => inside(stroke, loops)), end };
 }
 
+/** Long grain that runs to the right, where a region leaves room for it: as on every board. */
+export const longGrain = (loops: Region, pitch: number): readonly (readonly Vec2[])[] =>
+  streaks([1, 0, 0], loops, pitch).flatMap((stroke) => inside(stroke, loops));
+
 /** Broken strokes along the grain, unevenly apart, the same each time. */
 function streaks([x, y]: Vec3, loops: Region, pitch: number): readonly (readonly Vec2[])[] {
   const run = spanOf(x, y);

@@ -1,3 +1,4 @@
+export { longGrain } from './grain-marks.js';
 export { onSheet, type ViewPlace, viewBox, viewLines, viewPoint } from './placed-view.js';
 export { type Scene, sceneOf } from './scene.js';
 export { type Section, sectionEntities, sectionOf } from './section-view.js';

@@ -1,22 +1,30 @@
-import type { Entity, Layer } from '../../drawing/index.js';
+import { cutStrip, type Entity, type Layer, STRIP_KEY, scaledEntities } from '../../drawing/index.js';
 import { INCH, type Units } from '../../length/index.js';
 import { rectangle } from '../../profile/index.js';
 import type { LaidStock, Rect, StockLayout } from '../../shop/index.js';
 import { arcsTemplate } from '../templates/index.js';
 import { kerfRect, type LayoutPaper, sizeWords } from './layout-words.js';
 
-/** Space between two sheets of the file, mm: room for the words. */
-const BETWEEN = 200;
+/** Between two sheets of the file, mm: room for a title. */
+const BETWEEN = 100;
 const LETTERS = 20;
 
 /** The scale bar, mm. */
 const BAR = 100;
 
+/** Pictures of cuts are drawn this many times larger than on paper, so that they are read beside the stock, in rows of a width, mm. */
+const PICTURES = 8;
+const ROW = 1600;
+
+/** Between the stock and what stands below it, mm. */
+const GAP = 40;
+
 /**
- * The layouts as a DXF file, full size, the pieces of stock one above the other.
+ * The layouts as a DXF file, full size, the pieces of stock one above the other, each with the order of its cuts in small
+ * pictures below it.
  *
- * `CUT`: outlines of the parts. `MARK`: the stock and both sides of every saw cut. `NOTE`: marks, cut numbers, offcuts and
- * titles. `SCALE`: a bar of 100 mm.
+ * `CUT`: outlines of the parts. `MARK`: the middle of every saw cut, never on a part's outline. `NOTE`: marks, names and
+ * offcuts. `LEGEND`: the stock, titles and pictures. `SCALE`: a bar of 100 mm.
  *
  * @param units of the coordinates
  */
@@ -24,10 +32,14 @@ export function sheetsDxf(layouts: readonly StockLayout[], units: Units, paper: 
   const entities: Entity[] = [
     line('SCALE', [0, -60], [BAR, -60]),
     note('SCALE', [0, -90], `${paper.say.length(BAR)}; revision ${paper.revision}`),
+    note('LEGEND', [0, -140], STRIP_KEY),
   ];
   let bottom = 0;
   for (const layout of layouts) {
     for (const piece of layout.plan.pieces) {
+      const strip = cutStrip(piece, layout, paper.say.units, ROW / PICTURES);
+      entities.push(...scaledEntities(strip.draw([0, 0]), PICTURES, [0, bottom], 'LEGEND'));
+      bottom += piece.cuts.length > 0 ? strip.height * PICTURES + GAP : 0;
       entities.push(...pieceEntities(piece, layout, bottom, paper));
       bottom += piece.stock.width + BETWEEN;
     }
@@ -41,31 +53,25 @@ export function sheetsDxf(layouts: readonly StockLayout[], units: Units, paper: 
 
 function pieceEntities(
   { stock, parts, cuts, offcuts }: LaidStock,
-  { title, kerf }: StockLayout,
+  layout: StockLayout,
   bottom: number,
   { say }: LayoutPaper,
 ): readonly Entity[] {
   const raised = (rect: Rect): Rect => ({ ...rect, y: rect.y + bottom });
-  const named = (piece: Rect, words: string) =>
-    note(
-      'NOTE',
-      [piece.x + 10, piece.y + piece.width / 2 + bottom],
-      words,
-      Math.min(LETTERS, piece.width / 2),
-    );
+  const named = (piece: Rect, words: string) => {
+    const { x, y, length, width } = raised(piece);
+    // the capitals of this font are no wider than high
+    const height = Math.min(LETTERS, width / 2, (0.9 * length) / words.length);
+    return note('NOTE', [x + 0.05 * length, y + (width - height) / 2], words, height);
+  };
+  const nameOf = (id: string) => layout.parts.find(({ mark }) => mark === id)?.name ?? '';
   return [
-    outline('MARK', raised({ x: 0, y: 0, length: stock.length, width: stock.width })),
-    note('NOTE', [0, bottom + stock.width + LETTERS], `${title}: ${sizeWords(stock, say)}`),
-    ...cuts.flatMap((cut) => {
-      const saw = raised(kerfRect(cut, kerf));
-      return [
-        ...sides(saw, cut.direction === 'rip'),
-        note('NOTE', [saw.x + saw.length / 3, saw.y + saw.width / 3], String(cut.number), LETTERS / 2),
-      ];
-    }),
+    outline('LEGEND', raised({ x: 0, y: 0, length: stock.length, width: stock.width })),
+    note('LEGEND', [0, bottom + stock.width + LETTERS], `${layout.title}: ${sizeWords(stock, say)}`),
+    ...cuts.map((cut) => sawLine(raised(kerfRect(cut, layout.kerf)), cut.direction === 'rip')),
     ...parts.map((part) => outline('CUT', raised(part))),
-    ...parts.map((part) => named(part, part.id)),
-    ...offcuts.map((offcut) => named(offcut, `offcut ${offcut.id} ${sizeWords(offcut, say)}`)),
+    ...parts.map((part) => named(part, `${part.id} ${nameOf(part.id)}`)),
+    ...offcuts.map((offcut) => named(offcut, `${offcut.id} offcut ${sizeWords(offcut, say)}`)),
   ];
 }
 
@@ -87,8 +93,8 @@ const note = (layer: Layer, at: readonly [number, number], text: string, height 
   rotationDeg: 0,
 });
 
-/** Both sides of a saw cut, along it. */
-const sides = ({ x, y, length, width }: Rect, along: boolean): readonly Entity[] =>
+/** The middle of a saw cut. */
+const sawLine = ({ x, y, length, width }: Rect, along: boolean): Entity =>
   along
-    ? [line('MARK', [x, y], [x + length, y]), line('MARK', [x, y + width], [x + length, y + width])]
-    : [line('MARK', [x, y], [x, y + width]), line('MARK', [x + length, y], [x + length, y + width])];
+    ? line('MARK', [x, y + width / 2], [x + length, y + width / 2])
+    : line('MARK', [x + length / 2, y], [x + length / 2, y + width]);

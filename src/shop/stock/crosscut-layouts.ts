@@ -56,6 +56,6 @@ function crosscut({ mark, length, width, pieces }: MillingLength, kerf: number, 
   return {
     stock: { name: `${mark}, ${say.length(length)} × ${say.length(width)}`, length, width, count: 1 },
     usable,
-    ...cutOrder(whole, 'crosscut', `${mark}.`),
+    ...cutOrder(whole, 'crosscut'),
   };
 }

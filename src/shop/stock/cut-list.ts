@@ -38,6 +38,8 @@ export interface CutRow {
   readonly marks: readonly string[];
   readonly markWords: string;
   readonly name: string;
+  /** What must be done to it first, and its name without that. */
+  readonly first?: { readonly called: string; readonly words: readonly string[] };
   /** Ids, and what each is called; empty for pieces that are no boards. */
   readonly boards: readonly string[];
   readonly names: readonly string[];
@@ -155,13 +157,12 @@ function templateRow({ id, boards, material, ...size }: OutlineTemplate, marks: 
 function testRow(blank: TestBlank, mark: string): CutRow {
   const { material, length, width, thickness, count, setups, sawn } = blank;
   const finished = { length, width, thickness };
+  const called = `test blank for ${setups.join(', ')}`;
+  const words = sawn.map(({ setup, like }) => `for ${setup} sawn like ${like.join(' and ')}`);
   return {
-    ...plain(
-      'test blank',
-      `test blank for ${setups.join(', ')}${sawn.map(({ setup, like }) => `; for ${setup} sawn like ${like.join(' and ')}`).join('')}`,
-      material,
-      finished,
-    ),
+    ...plain('test blank', called, material, finished),
+    name: [called, ...words].join('; '),
+    first: { called, words },
     ...scrapOf(SCRAP.blank),
     marks: [mark],
     markWords: mark,

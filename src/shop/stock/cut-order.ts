@@ -1,3 +1,4 @@
+import { markOf } from '../words/index.js';
 import type { Cut, Direction, LaidPart, Outcome, Rect } from './cutting.js';
 import type { Piece } from './guillotine-tree.js';
 
@@ -11,15 +12,13 @@ export interface CutOrder {
 /**
  * Numbers the cuts of a piece of stock: of all pieces that wait for a cut, those of the preferred direction first, the
  * largest first. A piece is cut only when an earlier cut has set it free, so the order can be followed at the saw.
- *
- * @param prefix of the offcuts' ids: `Z1.` gives `Z1.1`, `Z1.2` …
  */
-export function cutOrder(stock: Piece, first: Direction, prefix: string): CutOrder {
+export function cutOrder(stock: Piece, first: Direction): CutOrder {
   const all = everyPiece(stock);
   const free = all
     .filter((piece) => piece.use.kind === 'free')
     .toSorted((a, b) => areaOf(b.rect) - areaOf(a.rect));
-  const offcuts = new Map(free.map((piece, i) => [piece, { ...piece.rect, id: `${prefix}${i + 1}` }]));
+  const offcuts = new Map(free.map((piece, i) => [piece, { ...piece.rect, id: markOf('offcut', i) }]));
   const outcome = (piece: Piece | undefined): Outcome => {
     if (!piece) return { kind: 'nothing' };
     const { use, rect } = piece;

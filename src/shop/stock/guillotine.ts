@@ -1,5 +1,4 @@
 import { SAME_POINT } from '../../tolerances.js';
-import { markOf } from '../words/index.js';
 import { cutOrder } from './cut-order.js';
 import type {
   CuttingPlan,
@@ -108,10 +107,9 @@ function laidOut(
     }
   }
   return {
-    // offcuts of the first piece of stock are Z1.1, Z1.2 …
-    pieces: open.map(({ stock, whole, usable }, i): LaidStock => {
-      return { stock, usable, ...cutOrder(whole, sawing.first, `${markOf('offcut', i)}.`) };
-    }),
+    pieces: open.map(
+      ({ stock, whole, usable }): LaidStock => ({ stock, usable, ...cutOrder(whole, sawing.first) }),
+    ),
     unplaced,
   };
 }

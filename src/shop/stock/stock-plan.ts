@@ -6,6 +6,7 @@ import type { CutRow } from './cut-list.js';
 import { type LayoutPart, layoutParts } from './layout-parts.js';
 import { type LumberPlan, lumberLayouts } from './lumber-layout.js';
 import { gathered, type MillingLength } from './milling-lengths.js';
+import { numberedOffcuts } from './numbered-offcuts.js';
 import { type StockLayout, sheetLayouts } from './sheet-layout.js';
 
 /** How everything on a cut list comes out of sheets, lumber and scrap. mm */
@@ -33,11 +34,11 @@ export function stockPlan(rows: readonly CutRow[], shop: Shop, say: Say): StockP
   return {
     ...bought,
     ...lumber,
-    layouts: [
+    layouts: numberedOffcuts([
       ...sheetLayouts(bought.parts, shop, say),
       ...lumber.layouts,
       ...crosscutLayouts([...bought.lengths, ...found.lengths], shop, say),
-    ],
+    ]),
     edgeJointsMm2: bought.parts.reduce(
       (sum, { mark, length, thickness }) => sum + ((lumber.gluedUp.get(mark) ?? 1) - 1) * length * thickness,
       0,
