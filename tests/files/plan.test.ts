@@ -168,8 +168,8 @@ test('what waits for a fit names, in the list of wood, the step it waits for', a
   expect(later.number).toBeGreaterThan(fit.number);
   const wood = planSheets(content, 'A4')
     .sheets.flatMap(textsOf)
-    .filter((text) => text.startsWith('fit, step'));
-  expect(wood).toEqual([`fit, step ${fit.number}`]);
+    .flatMap((text) => text.match(/\bST: fit, step \d+/g) ?? []);
+  expect(wood).toEqual([`ST: fit, step ${fit.number}`]);
 });
 
 test('every page carries the revision and its number of all, and no two sheets share a name', async () => {
