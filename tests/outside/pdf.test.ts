@@ -6,6 +6,7 @@ import type { Board } from '../../src/board/index.js';
 import type { Paper } from '../../src/drawing/index.js';
 import type { Vec3 } from '../../src/frame/index.js';
 import { arcs, bounds, pointAlong, segments } from '../../src/profile/index.js';
+import { many } from '../properties/seed.js';
 import { CASES } from './designs.js';
 import { type MadePlan, madeAnew, planWorkshop } from './plans.js';
 import { MUTOOL, PDFINFO, PDFTOTEXT, printed, QPDF, testWith } from './programs.js';
@@ -702,7 +703,7 @@ for (const units of ['mm', 'in'] as const) {
     MUTOOL,
     `in ${units} no page of a plan but the last of a part is under half full, and the stool's is short`,
     async () => {
-      for (const design of [stool, jig, frame, tall]) {
+      for (const design of [stool, jig, frame, tall].slice(0, units === 'mm' ? 4 : many(1, 4))) {
         const made = await plan(design, undefined, units);
         for (const paper of papers) {
           const { entries, sheets } = made.sets[paper];
