@@ -25,10 +25,13 @@ export const intersectRegion = (a: Region, b: Region): Region => combine(ClipTyp
  *
  * @param sagitta how far the rounding's straight pieces may lie off the arc, mm
  */
-export const grown = (region: Region, by: number, sagitta: number): Region =>
-  fromGrid(
-    Clipper.inflatePaths(toGrid(region), by * GRID, JoinType.Round, EndType.Polygon, 2, sagitta * GRID),
+export const grown = (region: Region, by: number, sagitta: number): Region => {
+  // every corner gets an arc of its own: those of a fine arc are first taken away
+  const coarse = Clipper.simplifyPaths(toGrid(region), sagitta * GRID);
+  return fromGrid(
+    Clipper.inflatePaths(coarse, by * GRID, JoinType.Round, EndType.Polygon, 2, sagitta * GRID),
   );
+};
 
 function combine(how: ClipType, subject: Region, clip: Region): Region {
   return fromGrid(Clipper.booleanOp(how, toGrid(subject), toGrid(clip), FillRule.NonZero)).filter(

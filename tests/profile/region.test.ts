@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import {
   area,
   circle,
+  grown,
   intersectRegion,
   pieces,
   polygonDeficit,
@@ -103,4 +104,18 @@ test('nothing shared with nothing is nothing', () => {
   expect(intersectRegion([], box(0, 0, 1, 1))).toEqual([]);
   expect(unite()).toEqual([]);
   expect(pieces([])).toEqual([]);
+});
+
+test('a fine outline grown for looking keeps its area as near as the coarse arcs allow, on fewer corners', () => {
+  const [round] = regionOf(circle({ diameter: 300, centre: [40, -20] }));
+  expect(round!.length).toBeGreaterThan(200);
+  for (const by of [2, 30]) {
+    const [wide, ...others] = grown([round!], by, 0.2);
+    expect(others).toEqual([]);
+    expect(wide!.length).toBeLessThan(round!.length);
+    const whole = Math.PI * (150 + by) ** 2;
+    // both what is taken away and the arcs put in stay within 0.2 mm
+    expect(regionArea([wide!])).toBeLessThan(whole * 1.001);
+    expect(regionArea([wide!])).toBeGreaterThan(whole - 2 * Math.PI * (150 + by) * 0.4);
+  }
 });

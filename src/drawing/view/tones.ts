@@ -1,4 +1,4 @@
-import { dot, spanOf, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { dot, unit, type Vec2, type Vec3 } from '../../frame/index.js';
 import { convexHull, loopArea, type Region, subtractRegion } from '../../profile/index.js';
 import { BEHIND } from '../../tolerances.js';
 import { shaded, type Tone } from '../sheet/index.js';
@@ -34,8 +34,10 @@ export function tonesOf(scene: Scene): readonly Tone[] {
   const pitch = Math.max(width, height) / 55;
   const hulls = new Map(faces.map((face) => [face, convexHull(face.loops.flat())] as const));
   return faces.flatMap((face): Tone[] => {
-    const near = faces.filter((other) => other !== face && !apart(hulls.get(other)!, hulls.get(face)!));
-    const loops = visibleOf(face, near);
+    const before = faces.flatMap((other) =>
+      other === face ? [] : inFront(other, face, () => parted(hulls.get(other)!, hulls.get(face)!)),
+    );
+    const loops = before.length === 0 ? face.loops : subtractRegion(face.loops, before);
     if (loops.reduce((sum, loop) => sum + loopArea(loop), 0) < LEAST * width * height) return [];
     const { look, id } = face.part;
     const { marks, end } = grainMarks(face, loops, view, pitch);
@@ -73,14 +75,8 @@ const SPOTS: readonly (readonly [number, number, number])[] = [
 /** @param normal in view coordinates */
 const stepOf = (normal: Vec3): number => Math.round(STEPS * Math.max(0, dot(normal, LIGHT)));
 
-/** What of a face no other stands before. */
-function visibleOf(face: ShownFace, others: readonly ShownFace[]): Region {
-  const before = others.flatMap((other) => inFront(other, face));
-  return before.length === 0 ? face.loops : subtractRegion(face.loops, before);
-}
-
 /** Whether a straight line parts two convex outlines, which may touch along it. */
-const apart = (one: readonly Vec2[], other: readonly Vec2[]): boolean =>
+const parted = (one: readonly Vec2[], other: readonly Vec2[]): boolean =>
   hasBeside(one, other) || hasBeside(other, one);
 
 /** Whether a side of the first outline, counter-clockwise, has all of the other on its outer side. */
@@ -88,12 +84,16 @@ const hasBeside = (one: readonly Vec2[], other: readonly Vec2[]): boolean =>
   one.some((p, i) => {
     const q = one[(i + 1) % one.length]!;
     const [x, y] = [q[0] - p[0], q[1] - p[1]];
-    const least = TOUCH * spanOf(x, y);
+    const least = TOUCH * Math.hypot(x, y);
     return other.every((r) => x * (r[1] - p[1]) - y * (r[0] - p[0]) <= least);
   });
 
-/** Where a face stands before another: both are planes, so that is a half of the picture. */
-function inFront(front: ShownFace, face: ShownFace): Region {
+/**
+ * Where a face stands before another: both are planes, so that is a half of the picture.
+ *
+ * @param apart whether a line parts them, asked when nothing quicker does
+ */
+function inFront(front: ShownFace, face: ShownFace, apart: () => boolean): Region {
   const [minX, maxX] = [Math.max(front.box.minX, face.box.minX), Math.min(front.box.maxX, face.box.maxX)];
   const [minY, maxY] = [Math.max(front.box.minY, face.box.minY), Math.min(front.box.maxY, face.box.maxY)];
   if (minX >= maxX || minY >= maxY) return [];
@@ -102,7 +102,7 @@ function inFront(front: ShownFace, face: ShownFace): Region {
   const [dx, dy, d] = [a[0] - b[0], a[1] - b[1], a[2] - b[2] - air];
   const over = ([x, y]: Vec2) => dx * x + dy * y + d;
   const corners = [over([minX, minY]), over([maxX, minY]), over([maxX, maxY]), over([minX, maxY])];
-  if (Math.max(...corners) <= 0) return [];
+  if (Math.max(...corners) <= 0 || apart()) return [];
   if (Math.min(...corners) > 0) return front.loops;
   return front.loops.map((loop) => halfOf(loop, over)).filter(coversMore);
 }
