@@ -25,16 +25,22 @@ const SOFTWARE_PICTURES = [
   '--enable-unsafe-swiftshader',
 ] as const;
 
-/** One browser for the tests of a file, started when the first of them asks; each page has a profile of its own and is closed after its test. */
+/**
+ * One browser for the tests of a file, started when the first of them asks; each page has a profile of its own.
+ *
+ * @param closed when its pages are closed: after each test, or after all of them, which then share one
+ */
 export function browser(
   flags: readonly string[] = SOFTWARE_PICTURES,
+  closed: 'each' | 'all' = 'each',
 ): (file: string, how?: BrowserContextOptions) => Promise<Opened> {
   let started: Promise<Browser> | undefined;
   const contexts: BrowserContext[] = [];
   // a page that is left open goes on working beside the next test
-  afterEach(async () => {
-    await Promise.all(contexts.splice(0).map((context) => context.close()));
-  });
+  if (closed === 'each')
+    afterEach(async () => {
+      await Promise.all(contexts.splice(0).map((context) => context.close()));
+    });
   afterAll(async () => {
     await (await started)?.close();
   });

@@ -6,6 +6,7 @@ import path from 'node:path';
 import process from 'node:process';
 import type { Page } from 'playwright-core';
 import { beforeAll, expect } from 'vitest';
+import { axeViolations } from './axe.js';
 import { browser } from './browser.js';
 import { CHROMIUM, testWith } from './programs.js';
 
@@ -52,6 +53,9 @@ testWith(
     await page.waitForFunction(() =>
       /shop\.yaml: saw-kerf is 40 mm; it must be/.test(document.getElementById('refusal')!.textContent!),
     );
+    expect(await axeViolations(page), 'a shop that is refused').toEqual([]);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save-shop')]);
+    expect(readFileSync(await download.path(), 'utf8')).toMatch(/^saw-kerf: 40 mm$/m);
     await page.click('#usual-shop');
     await judged(page, 'Seed tray with a glued-up bottom');
     // kept in the browser only when it is wished
@@ -82,13 +86,26 @@ testWith(
     );
     expect(await page.textContent('#refusal')).toContain(`my-shelf.yaml, line ${wrong}, column 1`);
     expect(await page.getAttribute('#view', 'data-triangles')).toBe(triangles);
+    expect(await axeViolations(page), 'a text with an error').toEqual([]);
     await page.fill('#text', text.replace(/^title: .*$/m, 'title: A shelf for pots'));
     await judged(page, 'A shelf for pots');
     expect(await page.locator('#lines b').count()).toBe(0);
+    // a link carries what was written
+    await page.click('#copy-link');
+    const link = await page.inputValue('#link');
+    expect(link).toMatch(/&told-piece=[\w-]{200,}$/);
     const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save-text')]);
     expect(download.suggestedFilename()).toBe('my-shelf.yaml');
     expect(readFileSync(await download.path(), 'utf8')).toContain('title: A shelf for pots');
     await page.click('#text-back');
     await judged(page, 'My shelf');
+    await page.evaluate(
+      (hash) => {
+        window.location.hash = hash;
+      },
+      link.slice(link.indexOf('#')),
+    );
+    await judged(page, 'A shelf for pots');
+    expect(await page.inputValue('#text')).toContain('title: A shelf for pots');
   },
 );

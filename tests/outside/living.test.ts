@@ -13,6 +13,7 @@ import { CHROMIUM, testWith } from './programs.js';
 
 const made = workshop();
 const open = browser();
+const openForAll = browser(undefined, 'all');
 
 const FRAME = CASES.find(({ called }) => called === 'frame')!;
 
@@ -28,10 +29,12 @@ async function opened(
   {
     fragment = '',
     change = (html: string) => html,
+    by = open,
     ...how
   }: Parameters<typeof open>[1] & {
     readonly fragment?: string;
     readonly change?: (html: string) => string;
+    readonly by?: typeof open;
   } = {},
   of: Case = FRAME,
 ): Promise<OpenedPlan> {
@@ -40,7 +43,7 @@ async function opened(
   const html = readFileSync(whole, 'utf8');
   const file = change(html) === html ? whole : path.join(folder, `changed-${change.name}.html`);
   if (file !== whole) writeFileSync(file, change(html));
-  const all = await open(`${file}${fragment}`, { viewport: SMALL, acceptDownloads: true, ...how });
+  const all = await by(`${file}${fragment}`, { viewport: SMALL, acceptDownloads: true, ...how });
   await all.page.waitForSelector('html[data-living]', { state: 'attached' });
   return { ...all, file };
 }
@@ -54,6 +57,21 @@ async function judged(page: Page): Promise<string | null> {
     return /^(Every check passed|Passed|Failed:|Not to be made)/.test(textContent ?? '');
   });
   return verdict(page);
+}
+
+let shared: Promise<OpenedPlan> | undefined;
+
+/** One page for all tests that go on from the frame as it was published: to load and start it takes longer than most of them. */
+async function onDesk(): Promise<OpenedPlan> {
+  shared ??= opened({ by: openForAll });
+  const all = await shared;
+  const { page } = all;
+  await page.emulateMedia({ colorScheme: 'light' });
+  await page.selectOption('#units', 'mm');
+  if (await page.isEnabled('#reset')) await page.click('#reset');
+  await page.waitForSelector('html:not([data-ghost])', { state: 'attached' });
+  expect(await judged(page)).toMatch(/^(Every check passed|Passed)/);
+  return all;
 }
 
 async function type(page: Page, option: string, text: string): Promise<void> {
@@ -85,9 +103,8 @@ testWith(
   CHROMIUM,
   'sizes change the piece, its verdict and what is told; the eye stays where it is',
   async () => {
-    const { page, requests, complaints, file } = await opened();
+    const { page, requests, complaints, file } = await onDesk();
     expect(readFileSync(file).length).toBeLessThan(2_500_000);
-    expect(await judged(page)).toMatch(/^(Every check passed|Passed)/);
     await page.click('button[data-view=right]');
     const before = await eye(page);
     // every picture on the way may be dropped but the last
@@ -116,6 +133,9 @@ testWith(
     await page.click('#undo');
     expect(await page.isDisabled('#undo')).toBe(true);
     await page.click('#redo');
+    await page.waitForFunction(
+      () => (document.getElementById('size-length') as HTMLInputElement).value === '731.5 mm',
+    );
     await page.click('#reset');
     await page.waitForFunction(
       () => (document.getElementById('size-length') as HTMLInputElement).value === '600 mm',
@@ -131,8 +151,7 @@ testWith(
   CHROMIUM,
   'a size that is refused leaves the last picture as a ghost, says why beside it, and undo brings it back',
   async () => {
-    const { page } = await opened();
-    await judged(page);
+    const { page } = await onDesk();
     await type(page, 'length', '9 m');
     await page.waitForSelector('html[data-ghost]', { state: 'attached' });
     expect(await page.textContent('[data-option=length] .why')).toBe(
@@ -163,7 +182,7 @@ testWith(
 );
 
 testWith(CHROMIUM, 'the files saved from the page are those of the command line, to the byte', async () => {
-  const { page } = await opened();
+  const { page } = await onDesk();
   await type(page, 'rail-width', '2-3/4 in');
   await judged(page);
   const { files, folder } = await made(
@@ -187,6 +206,9 @@ testWith(CHROMIUM, 'the files saved from the page are those of the command line,
   expect(await page.locator('#single-files button').allTextContents()).toEqual(
     expect.arrayContaining(['summary.json', 'plan.a4.pdf']),
   );
+  const table = onDisk.find((file) => file.endsWith('.csv'))!;
+  const one = await saved(page, `#single-files button:text-is("${table}")`);
+  expect(Buffer.from(one).equals(readFileSync(path.join(folder, table)))).toBe(true);
   const yaml = new TextDecoder().decode(await saved(page, '#save-yaml'));
   expect(yaml).toBe('# tenonwright make frame --from frame-sizes.yaml\nrail-width: "2-3/4 in"\n');
 });
@@ -195,10 +217,10 @@ testWith(
   CHROMIUM,
   'a link carries sizes with their units, and a hostile one is refused in plain words',
   async () => {
-    const first = await opened();
-    await type(first.page, 'length', '700');
-    await first.page.click('#copy-link');
-    const link = await first.page.inputValue('#link');
+    const { page: first } = await onDesk();
+    await type(first, 'length', '700');
+    await first.click('#copy-link');
+    const link = await first.inputValue('#link');
     expect(link).toMatch(/#design=frame&units=mm&length=700%20mm$/);
     const { page } = await opened({ fragment: link.slice(link.indexOf('#')) });
     await page.waitForFunction(
@@ -228,6 +250,43 @@ testWith(
     expect(await page.locator('img').count()).toBe(0);
   },
 );
+
+testWith(CHROMIUM, 'every button of the page is one that these tests press', async () => {
+  const { page } = await onDesk();
+  const buttons = await page.$$eval('#living-controls button', (all) =>
+    all.map((one) => one.id || one.dataset.save || one.className),
+  );
+  expect([...new Set(buttons)].toSorted()).toEqual(
+    [
+      'A4',
+      'Letter',
+      'all',
+      'copy-link',
+      'cure',
+      'free',
+      'list',
+      'redo',
+      'reset',
+      'save-shop',
+      'save-text',
+      'save-yaml',
+      'text-back',
+      'undo',
+      'use-shop',
+      'usual-shop',
+    ].toSorted(),
+  );
+});
+
+testWith(CHROMIUM, 'the verdict stays in sight however far the panel is scrolled', async () => {
+  const { page } = await onDesk();
+  await page.$eval('#panel', (panel) => panel.scrollTo(0, panel.scrollHeight));
+  await page.waitForFunction(() => document.getElementById('panel')!.scrollTop > 500);
+  const box = (await page.locator('#verdict-now').boundingBox())!;
+  expect(box.y).toBeGreaterThanOrEqual(0);
+  expect(box.y).toBeLessThan(60);
+  await page.$eval('#panel', (panel) => panel.scrollTo(0, 0));
+});
 
 testWith(
   CHROMIUM,
@@ -265,8 +324,7 @@ testWith(
 );
 
 testWith(CHROMIUM, 'a size is moved by keys, said by name and let go again', async () => {
-  const { page, complaints } = await opened();
-  await judged(page);
+  const { page, complaints } = await onDesk();
   await page.focus('#slide-length');
   await page.keyboard.press('ArrowRight');
   await page.waitForFunction(
@@ -288,20 +346,23 @@ testWith(
   CHROMIUM,
   'axe finds nothing against the rules of accessible pages, by day and by night, sound, refused and failed',
   async () => {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      const { page } = await opened({ colorScheme });
-      await judged(page);
-      await page.click('#changed > summary');
-      expect(await axeViolations(page), `${colorScheme}, sound`).toEqual([]);
-      await type(page, 'length', '9 m');
-      await page.waitForSelector('html[data-ghost]', { state: 'attached' });
-      expect(await axeViolations(page), `${colorScheme}, refused`).toEqual([]);
-      await page.click('#undo');
-      await type(page, 'thickness', '15');
-      await type(page, 'cutter', '12');
-      await judged(page);
-      expect(await axeViolations(page), `${colorScheme}, failed`).toEqual([]);
-      await page.context().close();
-    }
+    const { page } = await onDesk();
+    if (!(await page.locator('#changed[open]').count())) await page.click('#changed > summary');
+    /** The states of a page are told alike by day and by night. */
+    const look = async (state: string) => {
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        expect(await axeViolations(page), `${colorScheme}, ${state}`).toEqual([]);
+      }
+    };
+    await look('sound');
+    await type(page, 'length', '9 m');
+    await page.waitForSelector('html[data-ghost]', { state: 'attached' });
+    await look('refused');
+    await page.click('#undo');
+    await type(page, 'thickness', '15');
+    await type(page, 'cutter', '12');
+    await judged(page);
+    await look('failed');
   },
 );
