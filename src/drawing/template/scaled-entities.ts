@@ -16,7 +16,13 @@ export function scaledEntities(
       case 'line':
         return [{ layer, kind: 'line', from: place(one.from), to: place(one.to), ...dashing }];
       case 'circle':
-        return [{ layer, kind: 'circle', centre: place(one.centre), radius: one.radius * factor }];
+        // a DXF line has no weight: a heavy ring is drawn twice
+        return (one.line === 'visible' ? [1, 0.88] : [1]).map((share) => ({
+          layer,
+          kind: 'circle',
+          centre: place(one.centre),
+          radius: one.radius * factor * share,
+        }));
       case 'polyline':
         return one.closed
           ? [

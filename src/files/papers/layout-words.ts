@@ -12,7 +12,7 @@ export interface LayoutPaper {
 export const sizeWords = ({ length, width }: Pick<Rect, 'length' | 'width'>, say: Say): string =>
   `${say.length(length)} × ${say.length(width)}`;
 
-/** One cut as it is read at the saw: `5 rip at 161.0 mm: P | offcut Z1.1 2420.0 mm × 1035.8 mm`. */
+/** One cut as it is read at the saw: `5 rip at 161.0 mm: P | offcut Z1 2420.0 mm × 1035.8 mm`. */
 export const cutLine = ({ number, direction, at, near, far }: Cut, say: Say): string =>
   near.kind === 'nothing'
     ? `${number}  ${direction} one kerf off the near side: ${outcomeWords(far, say)}`

@@ -1,4 +1,4 @@
-import { cutStrip, type Entity, type Layer, STRIP_KEY, scaledEntities } from '../../drawing/index.js';
+import { cutStrip, type Entity, type Layer, scaledEntities } from '../../drawing/index.js';
 import { INCH, type Units } from '../../length/index.js';
 import { rectangle } from '../../profile/index.js';
 import type { LaidStock, Rect, StockLayout } from '../../shop/index.js';
@@ -16,6 +16,13 @@ const BAR = 100;
 const PICTURES = 8;
 const ROW = 1600;
 
+/** How the pictures are read, where no line is heavier than another. */
+const KEY =
+  'Double ring: a cut and its setting from the side with the fence line; single ring: the cut that takes this piece up; dashed: waste';
+
+/** Letters smaller than this are read by nobody: the mark alone is written, mm. */
+const LEAST = 6;
+
 /** Between the stock and what stands below it, mm. */
 const GAP = 40;
 
@@ -32,7 +39,7 @@ export function sheetsDxf(layouts: readonly StockLayout[], units: Units, paper: 
   const entities: Entity[] = [
     line('SCALE', [0, -60], [BAR, -60]),
     note('SCALE', [0, -90], `${paper.say.length(BAR)}; revision ${paper.revision}`),
-    note('LEGEND', [0, -140], STRIP_KEY),
+    note('LEGEND', [0, -140], KEY),
   ];
   let bottom = 0;
   for (const layout of layouts) {
@@ -58,10 +65,13 @@ function pieceEntities(
   { say }: LayoutPaper,
 ): readonly Entity[] {
   const raised = (rect: Rect): Rect => ({ ...rect, y: rect.y + bottom });
-  const named = (piece: Rect, words: string) => {
+  const named = (piece: Rect & { readonly id: string }, more: string) => {
     const { x, y, length, width } = raised(piece);
-    // the capitals of this font are no wider than high
-    const height = Math.min(LETTERS, width / 2, (0.9 * length) / words.length);
+    // letters are no wider than high
+    const heightOf = (words: string) => Math.min(LETTERS, width / 2, (0.9 * length) / words.length);
+    const full = `${piece.id} ${more}`;
+    const words = heightOf(full) < LEAST ? piece.id : full;
+    const height = heightOf(words);
     return note('NOTE', [x + 0.05 * length, y + (width - height) / 2], words, height);
   };
   const nameOf = (id: string) => layout.parts.find(({ mark }) => mark === id)?.name ?? '';
@@ -70,8 +80,8 @@ function pieceEntities(
     note('LEGEND', [0, bottom + stock.width + LETTERS], `${layout.title}: ${sizeWords(stock, say)}`),
     ...cuts.map((cut) => sawLine(raised(kerfRect(cut, layout.kerf)), cut.direction === 'rip')),
     ...parts.map((part) => outline('CUT', raised(part))),
-    ...parts.map((part) => named(part, `${part.id} ${nameOf(part.id)}`)),
-    ...offcuts.map((offcut) => named(offcut, `${offcut.id} offcut ${sizeWords(offcut, say)}`)),
+    ...parts.map((part) => named(part, nameOf(part.id))),
+    ...offcuts.map((offcut) => named(offcut, `offcut ${sizeWords(offcut, say)}`)),
   ];
 }
 
