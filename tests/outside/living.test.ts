@@ -285,6 +285,12 @@ testWith(CHROMIUM, 'the verdict stays in sight however far the panel is scrolled
   const box = (await page.locator('#verdict-now').boundingBox())!;
   expect(box.y).toBeGreaterThanOrEqual(0);
   expect(box.y).toBeLessThan(60);
+  // and nothing shows above it
+  const above = await page.evaluate(
+    ({ x, y }) => document.elementFromPoint(x + 20, Math.max(1, y - 6))!.closest('#standing') !== null,
+    box,
+  );
+  expect(above).toBe(true);
   await page.$eval('#panel', (panel) => panel.scrollTo(0, 0));
 });
 

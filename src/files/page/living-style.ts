@@ -1,6 +1,6 @@
 /** What the controls of a living plan look like, beside the style of the preview. */
 export const LIVING_STYLE = `
-/* in sight however far the panel is scrolled */ #standing { position: sticky; top: 0; z-index: 2; margin: 0 -.4rem; padding: .35rem .4rem; background: var(--sheet); } #standing:not([hidden]) { display: flex; gap: .5rem; align-items: baseline; } #standing strong { border-left: 4px solid var(--line); padding-left: .5rem; }
+/* in sight however far the panel is scrolled */ #standing { position: sticky; top: -1rem; z-index: 2; margin: 0 -.4rem; padding: .7rem .4rem .35rem; background: var(--sheet); } #standing:not([hidden]) { display: flex; gap: .5rem; align-items: baseline; } #standing strong { border-left: 4px solid var(--line); padding-left: .5rem; }
 #standing[data-level="sound"] strong { border-color: var(--sound); } #standing[data-level="warning"] strong { border-color: var(--warning); } #standing[data-level="error"] strong { border-color: var(--error); color: var(--error); }
 /* of another state */ [data-standing="waiting"] #verdict, [data-ghost] #verdict { visibility: hidden; }
 .refusal { border: 2px solid var(--error); border-radius: 3px; padding: .4rem .6rem; margin: .4rem 0; font-size: .88rem; white-space: pre-wrap; }
@@ -23,5 +23,5 @@ export const LIVING_STYLE = `
 #single-files button { font-size: .82rem; padding: .1rem .4rem; margin: .1rem 0; }
 #shop-text { width: 100%; resize: vertical; font: 12px/1.4 "DejaVu Sans Mono", ui-monospace, monospace; color: var(--ink); background: var(--paper); border: 1px solid var(--line); }
 @media (pointer: coarse) { .size input[type=text] { min-height: 44px; } #piece, .size select { min-height: 44px; } }
-@media print { #living-controls, #standing { display: none; } }
+@media print { #living-controls, #standing:not([hidden]) { display: none; } }
 `;
