@@ -34,6 +34,10 @@ const options = {
   projection,
   drawingUnits,
   printScale,
+  appendix: choice(['end', 'separate', 'none'], {
+    default: 'end',
+    help: "where the plan's figures in full, story sticks and tiled templates go: at its end, into files of their own, or nowhere",
+  }),
   force: flag({ default: false, help: 'write cutting files even if checks failed; each says FAILED CHECKS' }),
   listFiles: flag({
     default: false,

@@ -18,6 +18,7 @@ export interface PipelineOptions extends AskedOptions {
   readonly projection?: 'first-angle' | 'third-angle';
   readonly drawingUnits?: 'mm' | 'in' | 'dual' | undefined;
   readonly printScale?: string | undefined;
+  readonly appendix?: 'end' | 'separate' | 'none';
   readonly ranges?: string | undefined;
   readonly force?: boolean;
 }
@@ -48,6 +49,7 @@ export async function runPipeline(
       curves: options.curves ?? 'arcs',
       ...(options.projection && { projection: options.projection }),
       ...(options.drawingUnits && { drawingUnits: options.drawingUnits }),
+      ...(options.appendix && { appendix: options.appendix }),
       ...(options.printScale !== undefined && { printScale: options.printScale }),
       force: options.force ?? false,
       given,

@@ -27,9 +27,11 @@ export {
 } from './figure/index.js';
 export { type FlowBlock, flow, heightOf } from './flow/index.js';
 export {
+  appendixName,
   numberedDrafts,
   type PlanContent,
   type PlanEntry,
+  type PlanPart,
   type PlanParts,
   type PlanSet,
   planContent,

@@ -13,13 +13,18 @@ export interface Collision {
 /** Boxes are taken this much smaller on every side: letters seldom fill them. mm */
 const SPARE = 0.1;
 
+/** No wider are the strokes of the grain, which tone a face and are no lines, mm. */
+const GRAIN = 0.12;
+
 /** How finely a line is looked at where something may hide it, mm. */
 const STEP = 0.1;
 
 /** Every place of a page where words meet words or a line, or lie under what is drawn after them. */
 export function collisionsOn(marks: readonly PageMark[]): readonly Collision[] {
   const texts = marks.flatMap((mark, order) => (mark.kind === 'text' ? [{ mark, order }] : []));
-  const lines = marks.flatMap((mark, order) => (mark.kind === 'line' ? [{ mark, order }] : []));
+  const lines = marks.flatMap((mark, order) =>
+    mark.kind === 'line' && mark.lineWidth > GRAIN ? [{ mark, order }] : [],
+  );
   const areas = marks.flatMap((mark, order) =>
     mark.kind === 'area' ? [{ mark, order, box: boxOf(mark.loops.flat()) }] : [],
   );

@@ -1,16 +1,21 @@
 // Checked with three readers of PDF files: mutool (paths, with every transform applied), pdftotext (the words and their
 // boxes) and qpdf (the file's own structure). Sizes: ISO 216 A4 210 × 297 mm; ANSI/ASME Y14.1 A 8.5 × 11 in.
 
-import { expect } from 'vitest';
+import { expect, test } from 'vitest';
 import type { Board } from '../../src/board/index.js';
 import type { Paper } from '../../src/drawing/index.js';
 import type { Vec3 } from '../../src/frame/index.js';
 import { arcs, bounds, pointAlong, segments } from '../../src/profile/index.js';
 import { many } from '../properties/seed.js';
+import { boardMarks } from '../../src/shop/index.js';
+import { collisionsOn } from './collisions.js';
 import { CASES } from './designs.js';
 import { type MadePlan, madeAnew, planWorkshop } from './plans.js';
 import { MUTOOL, PDFINFO, PDFTOTEXT, printed, QPDF, testWith } from './programs.js';
+import { readBoardPage } from './read-board-page.js';
+import { type PageMark, pageMarks, type WrittenText } from './read-marks.js';
 import { type ReadPage, type ReadPath, type ReadWord, tracedPages, wordsOf } from './read-pdf.js';
+import { missingFrom } from './rebuilt-board.js';
 
 const plan = planWorkshop();
 
@@ -761,4 +766,80 @@ testWith(MUTOOL, 'the templates for a plotter hold each board whole at full size
     );
     expect(bestShift(meant, lines), board.id).toBeLessThan(0.02);
   });
+});
+
+/** Pages before the template tiles, whose seams cut words as they cut the wood. */
+const bodyPages = ({ sets }: MadePlan, paper: Paper): readonly number[] =>
+  sets[paper].sheets.flatMap(({ id }, i) => (/^template-/.test(id) ? [] : [i + 1]));
+
+for (const design of [stool, jig, frame, tall])
+  for (const paper of papers)
+    testWith(
+      MUTOOL,
+      `on ${paper} no words of the plan of the ${design.called} meet words or lines`,
+      async () => {
+        const made = await plan(design);
+        const pages = bodyPages(made, paper);
+        const marks = pageMarks(MUTOOL, made.file(nameOf(paper)), pages.join(','));
+        expect(marks).toHaveLength(pages.length);
+        marks.forEach((page, i) => {
+          expect(collisionsOn(page), made.sets[paper].sheets[pages[i]! - 1]!.id).toEqual([]);
+        });
+      },
+    );
+
+test('words under a line, under other words and under what is drawn later are seen; a line that blank paper hides is not', () => {
+  const at = (x: number, y: number) => [x, y] as const;
+  const words: WrittenText = {
+    kind: 'text',
+    text: 'rail',
+    from: at(10, 10),
+    along: [1, 0],
+    width: 8,
+    below: 0,
+    above: 2.5,
+    capitals: 2.5,
+  };
+  const line = { kind: 'line', from: at(0, 9), to: at(30, 9), lineWidth: 0.18 } as const;
+  const blank = { kind: 'area', loops: [[at(9, 7), at(19, 7), at(19, 11), at(9, 11)]] } as const;
+  const met = (...marks: readonly PageMark[]) => collisionsOn(marks).map((one) => one.with);
+  expect(met(words)).toEqual([]);
+  expect(met(line, words)).toEqual(['a line of 0.18 mm']);
+  expect(met(line, blank, words)).toEqual([]);
+  expect(met(blank, line, words)).toEqual(['a line of 0.18 mm']);
+  expect(met(words, blank)).toEqual(['what is drawn over it']);
+  expect(met(words, { ...words, from: at(15, 11), text: 'work' })).toEqual(['"work"']);
+  expect(met(words, { ...words, from: at(12, 14), along: [0, -1] })).toEqual(['"rail"']);
+  expect(met(words, { ...line, from: at(0, 13), to: at(30, 13) })).toEqual([]);
+});
+
+for (const design of [stool, jig, frame, tall])
+  testWith(MUTOOL, `every board of the ${design.called} is rebuilt from what its page says`, async () => {
+    const made = await plan(design);
+    const pages = made.sets.A4.sheets.flatMap(({ id }, i) => (id.startsWith('boards-') ? [i + 1] : []));
+    const read = pageMarks(MUTOOL, made.file('plan.a4.pdf'), pages.join(',')).flatMap((page) =>
+      readBoardPage(page.filter((one) => one.kind === 'text')),
+    );
+    const marks = boardMarks(made.design.boards.map(({ board }) => board.id));
+    for (const { board } of made.design.boards) {
+      const mark = marks.get(board.id)!;
+      const told = read.filter(({ heading }) => ` ${heading},`.includes(` ${mark} ${board.name},`));
+      expect(told, mark).toHaveLength(1);
+      expect(missingFrom(told[0]!, board, mark), mark).toEqual([]);
+    }
+  });
+
+test('a page that lost a depth, an angle, a corner or the thickness does not rebuild its board', async () => {
+  const made = await plan(stool);
+  const page = made.sets.A4.sheets.findIndex(({ id }) => id === 'boards-2') + 1;
+  const [marks = []] = pageMarks(MUTOOL, made.file('plan.a4.pdf'), String(page));
+  const texts = marks.filter((one) => one.kind === 'text');
+  const side = made.design.boards.find(({ board }) => board.id === 'left-side')!.board;
+  const without = (lost: (text: string) => boolean) =>
+    missingFrom(readBoardPage(texts.filter(({ text }) => !lost(text)))[0]!, side, 'LS');
+  expect(without(() => false)).toEqual([]);
+  expect(without((text) => text === '31.2')).toHaveLength(2);
+  expect(without((text) => /5°/.test(text))).toHaveLength(1);
+  expect(without((text) => text === '55')).toHaveLength(1);
+  expect(without((text) => / × .* mm\./.test(text))).toHaveLength(3);
 });

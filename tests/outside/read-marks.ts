@@ -17,6 +17,8 @@ export interface WrittenText {
   readonly width: number;
   readonly below: number;
   readonly above: number;
+  /** Height of its capitals. */
+  readonly capitals: number;
 }
 
 export interface DrawnLine {
@@ -35,6 +37,7 @@ export interface FilledArea {
 const MM = 25.4 / 72;
 
 /** Of DejaVu Sans, for each unit of its size: how high small letters and tall ones reach, how deep tails hang. */
+const CAPITAL = 0.729;
 const [SMALL_LETTERS, TALL_LETTERS, TAIL] = [0.56, 0.76, 0.24];
 
 /** Everything the pages of a file show, as `mutool trace` draws them. */
@@ -65,16 +68,22 @@ export function pageMarks(program: Program, file: string, pages: string): readon
 function written(body: string, place: (x: number, y: number) => Point): readonly WrittenText[] {
   return [...body.matchAll(/<span ([^>]*)>([\s\S]*?)<\/span>/g)].flatMap(
     ([, head, letters]): readonly WrittenText[] => {
-      const size = Number(attribute(head!, 'trm').split(' ')[0]);
+      // the letters may be turned by the page or by themselves
+      const [right, up] = numbers(attribute(head!, 'trm'));
+      const size = Math.hypot(right!, up!);
       const glyphs = [...letters!.matchAll(/<g ([^>]*)\/>/g)].map(([, one]) => one!);
       const text = glyphs.map((one) => attribute(one, 'unicode')).join('');
       if (text.trim() === '') return [];
       const value = (glyph: string, name: string) => Number(attribute(glyph, name));
       const [first, last] = [glyphs[0]!, glyphs.at(-1)!];
-      const from = place(value(first, 'x'), value(first, 'y'));
-      const to = place(value(last, 'x') + value(last, 'adv') * size, value(last, 'y'));
+      const start = [value(first, 'x'), value(first, 'y')] as const;
+      const end = [
+        value(last, 'x') + value(last, 'adv') * right!,
+        value(last, 'y') + value(last, 'adv') * up!,
+      ] as const;
+      const [from, to] = [place(...start), place(...end)];
       const width = Math.hypot(to[0] - from[0], to[1] - from[1]);
-      const unit = width / (value(last, 'x') + value(last, 'adv') * size - value(first, 'x'));
+      const unit = width / Math.hypot(end[0] - start[0], end[1] - start[1]);
       return [
         {
           kind: 'text',
@@ -82,6 +91,7 @@ function written(body: string, place: (x: number, y: number) => Point): readonly
           from,
           along: [(to[0] - from[0]) / width, (to[1] - from[1]) / width],
           width,
+          capitals: CAPITAL * size * unit,
           below: /[gjpqyQ,;()[\]]/.test(text) ? TAIL * size * unit : 0,
           above: (/[^acegmnopqrsuvwxyz.,:;\s–-]/.test(text) ? TALL_LETTERS : SMALL_LETTERS) * size * unit,
         },

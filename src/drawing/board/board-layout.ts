@@ -6,6 +6,7 @@ import {
   type Box,
   bestPlace,
   boxInside,
+  clearOfLines,
   type DrawingUnits,
   entitiesBox,
   letters,
@@ -225,8 +226,9 @@ function captions(
       textBox,
     );
     if (!best) return [];
+    const words = clearOfLines(room, best);
     room.claim(textBox(best));
-    return [best];
+    return words;
   });
 }
 

@@ -115,26 +115,70 @@ export function radiusDimensions(
   }
 }
 
-/** Straight sides of the outline that run neither along the grain nor square to it: the angle to whichever is nearer. */
+/** Straight sides of the outline that run neither along the grain nor square to it: the angle to whichever is nearer, on an arc. */
 export function slantAngles(board: Board, place: ViewPlace, room: Room, within: Box): readonly Dimension[] {
-  const groups = new Map<number, { readonly deg: number; readonly middles: Vec2[] }>();
+  const groups = new Map<number, { readonly deg: number; readonly pieces: (readonly [Vec2, Vec2])[] }>();
   for (const piece of segments(board.outline)) {
     if (piece.kind !== 'line') continue;
-    const [dx, dy] = [Math.abs(piece.to[0] - piece.from[0]), Math.abs(piece.to[1] - piece.from[1])];
+    const { from, to } = piece;
+    const [dx, dy] = [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
     const deg = (Math.atan2(Math.min(dx, dy), Math.max(dx, dy)) * 180) / Math.PI;
     if (deg < STRAIGHT_DEG) continue;
     const key = Math.round(deg * 100);
-    const group = groups.get(key) ?? { deg, middles: [] };
-    group.middles.push([(piece.from[0] + piece.to[0]) / 2, (piece.from[1] + piece.to[1]) / 2]);
+    const group = groups.get(key) ?? { deg, pieces: [] };
+    group.pieces.push([from, to]);
     groups.set(key, group);
   }
-  return [...groups.values()].map(({ deg, middles }): Dimension => {
-    const count = middles.length > 1 ? `${middles.length}× ` : '';
-    const point = onSheet(place, [...middles[0]!, board.blank.thickness]);
+  const { length, width, thickness } = board.blank;
+  const onBorder = ([x, y]: Vec2) => [x, x - length, y, y - width].some((off) => Math.abs(off) < 1e-6);
+  return [...groups.values()].map(({ deg, pieces }): Dimension => {
+    const count = pieces.length > 1 ? `${pieces.length}× ` : '';
+    const [first, last] = pieces[0]!;
+    const [vertex, end] = onBorder(first) ? [first, last] : [last, first];
+    const alongX = Math.abs(end[0] - vertex[0]) > Math.abs(end[1] - vertex[1]);
+    const square: Vec2 = alongX ? [end[0], vertex[1]] : [vertex[0], end[1]];
+    const on = (p: Vec2) => onSheet(place, [...p, thickness]);
     const text = `${count}${Math.round(deg * 100) / 100}°`;
-    const parts = labelAt(room, point, text, 2, { leader: 'always', within });
-    return { kind: 'dimension', what: `slant of ${middles.length} sides`, value: deg, unit: 'deg', parts };
+    const parts = angleOnArc(on(vertex), on(square), on(end), text, room, within);
+    return { kind: 'dimension', what: `slant of ${pieces.length} sides`, value: deg, unit: 'deg', parts };
   });
+}
+
+/** Radius of the arc of an angle, and how far the line it starts from runs on beyond it, mm on the sheet. */
+const [ARC, PAST] = [22, 2];
+
+/** An angle as an arc from one leg to the other round their corner, with its figure; the first leg is drawn, the second is there. */
+function angleOnArc(
+  vertex: Vec2,
+  leg: Vec2,
+  other: Vec2,
+  text: string,
+  room: Room,
+  within: Box,
+): readonly Stroke[] {
+  const run = (p: Vec2) => Math.hypot(p[0] - vertex[0], p[1] - vertex[1]);
+  const turn = (p: Vec2) => (Math.atan2(p[1] - vertex[1], p[0] - vertex[0]) * 180) / Math.PI;
+  const radius = Math.min(ARC, run(other) * 0.85);
+  const sweep = ((turn(other) - turn(leg) + 540) % 360) - 180;
+  const at = (deg: number, reach: number): Vec2 => [
+    vertex[0] + reach * Math.cos((deg * Math.PI) / 180),
+    vertex[1] + reach * Math.sin((deg * Math.PI) / 180),
+  ];
+  const tip = at(turn(leg), radius + PAST);
+  room.avoid([vertex, tip]);
+  room.avoid([at(turn(leg), radius), at(turn(leg) + sweep / 2, radius), at(turn(other), radius)]);
+  return [
+    stroke('dimension', vertex, tip),
+    {
+      kind: 'arc',
+      line: 'dimension',
+      centre: vertex,
+      radius,
+      startDeg: ((sweep < 0 ? turn(other) : turn(leg)) + 360) % 360,
+      sweepDeg: Math.abs(sweep),
+    },
+    ...labelAt(room, at(turn(leg) + sweep / 2, radius), text, 1.5, { leader: 'always', within }),
+  ];
 }
 
 /** The middle of an arc. */
@@ -159,16 +203,19 @@ export function bevelAngles(
     );
     if (!shown) return [];
     const { deg: value, from } = bevelAngle(of);
-    // the middle of the thickness on the bevel's plane
     const slope = Math.hypot(of.normal[0], of.normal[1]);
-    const rise = (of.point[2] - board.blank.thickness / 2) * of.normal[2];
-    const middle: Vec3 = [
-      of.point[0] + (of.normal[0] * rise) / slope ** 2,
-      of.point[1] + (of.normal[1] * rise) / slope ** 2,
-      board.blank.thickness / 2,
-    ];
+    const { thickness } = board.blank;
+    const onPlane = (z: number): Vec3 => {
+      const rise = ((of.point[2] - z) * of.normal[2]) / slope ** 2;
+      return [of.point[0] + of.normal[0] * rise, of.point[1] + of.normal[1] * rise, z];
+    };
+    const on = (p: Vec3) => onSheet(shown.place, p);
     const text = `${mark} ${Math.round(value * 100) / 100}°`;
-    const parts = labelAt(room, onSheet(shown.place, middle), text, 2, { leader: 'always', within });
+    const [x, y] = onPlane(0);
+    const parts =
+      from === 'off square' && value > STRAIGHT_DEG
+        ? angleOnArc(on([x, y, 0]), on([x, y, thickness]), on(onPlane(thickness)), text, room, within)
+        : labelAt(room, on(onPlane(thickness / 2)), text, 2, { leader: 'always', within });
     return [{ kind: 'dimension', what: `${mark} ${from}`, value, unit: 'deg', parts }];
   });
 }

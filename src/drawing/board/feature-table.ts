@@ -1,5 +1,5 @@
 import type { Board, Groove } from '../../board/index.js';
-import { longSides } from '../../shop/index.js';
+import { faceWords, longSides } from '../../shop/index.js';
 import { type DrawingUnits, dimensionRows, STEP } from '../sheet/index.js';
 import { bevelAngle } from '../template/index.js';
 import { markedFeatures } from './board-features.js';
@@ -72,11 +72,11 @@ function otherBoard(joint: string, board: string): string {
   return names.length === 2 && names.includes(board) ? names.find((name) => name !== board)! : joint;
 }
 
-/** A bevel by its mark, a slanted piece of the outline by what it is, any other face by its name. */
+/** A bevel by its mark, any other face by its name. */
 function faceName(board: Board, face: string): string {
   const bevel = board.bevels.findIndex((one) => one.id === face);
   if (bevel >= 0) return `bevel B${bevel + 1}`;
-  return /^edge-\d+$/.test(face) ? 'slanted edge' : face.replaceAll('-', ' ');
+  return faceWords(board, face);
 }
 
 function widened(

@@ -37,6 +37,7 @@ export function referenceLabels(board: Board, place: ViewPlace, room: Room, with
       ...path('dimension', [point(0, 0), point(2.4, 1.4), point(2.4, -1.4)], true),
       fill: 'ink' as const,
     };
+    room.avoid([...triangle.points, triangle.points[0]!]);
     return [triangle, ...labelAt(room, point(2.4, 0), name, 1.5, { leader: 'from afar', within })];
   }
 }

@@ -53,10 +53,15 @@ export function chainRow(
   const room = outer.map((_, i) =>
     outer.slice(0, i).reduce((sum, { width }, k) => sum + (width + outer[k + 1]!.width) / 2, 0),
   );
-  const spots = spread(
-    outer.map(({ middle }, i) => middle - room[i]!),
-    0,
-  ).map((spot, i) => spot + room[i]!);
+  const ends = ordered.map(({ point }) => place.alongOf(point));
+  const spots = inside(
+    spread(
+      outer.map(({ middle }, i) => middle - room[i]!),
+      0,
+    ).map((spot, i) => spot + room[i]!),
+    outer.map(({ width }) => width),
+    [Math.min(...ends), Math.max(...ends)],
+  );
   const placed = labels.map((label) => {
     const at = outer.indexOf(label);
     return at < 0 ? { ...label, spot: label.middle } : { ...label, level: 1, spot: spots[at]! };
@@ -98,6 +103,26 @@ export function chainRow(
   });
   const base = outer.length > 0 ? outermost : 1;
   return { dimensions, depth: dimensions.length === 0 ? 0 : out + base + high };
+}
+
+/** Places of figures kept between the ends of their chain, where other rows have their lines; as they are when there is no room. */
+function inside(
+  spots: readonly number[],
+  widths: readonly number[],
+  [low, high]: readonly [number, number],
+): readonly number[] {
+  if (widths.reduce((sum, one) => sum + one, 0) > high - low) return spots;
+  const moved = [...spots];
+  moved.forEach((spot, i) => {
+    const least = i === 0 ? low + widths[0]! / 2 : moved[i - 1]! + (widths[i - 1]! + widths[i]!) / 2;
+    moved[i] = Math.max(spot, least);
+  });
+  for (let i = moved.length - 1; i >= 0; i -= 1) {
+    const most =
+      i === moved.length - 1 ? high - widths[i]! / 2 : moved[i + 1]! - (widths[i]! + widths[i + 1]!) / 2;
+    moved[i] = Math.min(moved[i]!, most);
+  }
+  return moved;
 }
 
 /** A figure along the row, its foot `out` from the border, readable from below or from the right. */

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../frame/index.js';
 import { type Box, bestPlace, disc, letters, type Room, SMALL, type Stroke, stroke } from '../sheet/index.js';
 
-const RADIUS = 4;
+const RADIUS = 4.5;
 const TURNS = 24;
 const REACHES: readonly number[] = [9, 13, 18, 24, 31, 39, 48, 58, 70];
 

@@ -35,7 +35,7 @@ export function clampFigure(view: View, plan: ClampPlan, stage: number): DrawnFi
       const place = { frame, at, factor };
       const drawn: SheetEntity[] = [
         ...viewLines(view, { at, factor }),
-        letters([x, y + height - 3], `clamps of stage ${stage}`, { bold: true }),
+        letters([x, y + height - 1.5], `clamps of stage ${stage}`, { bold: true }),
       ];
       const room = roomOf(drawn);
       // names keep to the figure, below its heading

@@ -15,4 +15,5 @@ export { explodedView, isometricView, numberedFigure, pieceMap, seenParts } from
 export { rangeBars, rangeMap } from './range-figure.js';
 export { scaleBar } from './scale-bar.js';
 export { setUpSection } from './set-up-section.js';
+export { stickFigures } from './stick-figure.js';
 export { workFigure } from './work-figure.js';

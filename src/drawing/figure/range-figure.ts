@@ -7,7 +7,7 @@ import { hatchOf, letters, path, type SheetEntity, SMALL } from '../sheet/index.
 /** Width of the names, of the stated ends beside a bar, and of the bar, mm. */
 const NAMES = 44;
 const ENDS = 22;
-const BAR = 80;
+const BAR = 52;
 /** Width of the sound values beside it, mm. */
 const FOUND = 40;
 const ROW = 7.5;

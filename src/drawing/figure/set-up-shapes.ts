@@ -25,7 +25,7 @@ export function setUpShapes(card: SetupCard, size: SetUpSize, on: OnSheet): read
 }
 
 /** Air between words and the line they stand on, mm on the sheet. */
-const AIR = 0.8;
+const AIR = 1.2;
 
 function work(card: SetupCard, { reach }: SetUpSize, on: OnSheet): readonly Stroke[] {
   const { nearRail, farRail, travelling, window } = card;

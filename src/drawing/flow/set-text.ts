@@ -31,8 +31,11 @@ export function setHeading(on: Filling, text: string, level: 1 | 2, follows: num
   const { height, above, below } = HEADING[level];
   if (!on.holds(above + height + below + follows)) on.turn();
   const tag: Tag = { role: 'heading', level };
+  // rows of one heading keep clear of each other's tails
+  let over = above;
   for (const line of wrappedText(text, on.room, height, true)) {
-    on.take((on.isFresh ? 0 : above) + height);
+    on.take((on.isFresh ? 0 : over) + height);
+    over = height * 0.35;
     on.put(letters([on.left, on.y], line, { height, bold: true, tag }));
     on.y -= 1;
   }

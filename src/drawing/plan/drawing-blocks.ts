@@ -10,6 +10,7 @@ import {
   table,
 } from '../../shop/index.js';
 import { type BoardSolid, boardOf, type Solids, stockOf } from '../../solid/index.js';
+import { NOISE } from '../../tolerances.js';
 import { boardFigure, type DrawingOptions, featureTable, type Scalable } from '../board/index.js';
 import {
   assemblyFigure,
@@ -77,11 +78,32 @@ export function pieceBlocks(
 /** The piece put together, with its sizes. */
 export const assemblyBlocks = (solids: Solids, options: DrawingOptions): readonly FlowBlock[] => [
   withDrawing(
-    (scale) => [heading('The piece put together', 1), paragraph(`Scale ${scale}.`)],
+    (scale) => [
+      heading('The piece put together', 1),
+      paragraph(`Scale ${scale}.${leansTwoWays(solids.design) ? TWO_WAYS : ''}`),
+    ],
     assemblyFigure(solids, options),
     [],
   ),
 ];
+
+/** Why an angle here is not quite the one a board is cut to. */
+const TWO_WAYS =
+  " An edge of a board that leans both ways looks a little steeper from here than it is cut: saw to the angle on the board's own page.";
+
+/** Whether a board with slanted sides leans itself, so that neither view sees its sides square on. */
+const leansTwoWays = ({ boards }: Solids['design']): boolean =>
+  boards.some(({ board, place }) => {
+    const rise = Math.abs(place.x[2]);
+    return (
+      rise > 0.5 &&
+      rise < 1 - NOISE &&
+      segments(board.outline).some(
+        ({ kind, from, to }) =>
+          kind === 'line' && Math.min(Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])) > 1,
+      )
+    );
+  });
 
 /** A drawing for each kind of board: those that measure the same from the same faces share one. */
 export function boardBlocks(

@@ -5,10 +5,11 @@ import {
   heading,
   orderPaper,
   paragraph,
+  type ShopPapers,
   setupParts,
 } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { isometricView, jigInUse, pieceMap, setUpSection } from '../figure/index.js';
+import { isometricView, jigInUse, pieceMap, setUpSection, stickFigures } from '../figure/index.js';
 import { besideTables, besideText, type DrawnFigure, type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
@@ -113,6 +114,7 @@ export function planContent(parts: PlanParts): PlanContent {
         ...drawn(sawBlocks(papers, parts.layoutRows)),
         ...(papers.strips.length > 0 ? drawn(stripBlocks(papers, units)) : []),
         ...drawn(setUp.behind),
+        ...stickBlocks(papers.sticks),
         heading('Checks on the solids'),
         paragraph(`${parts.checks.join(', ')}.`),
         ...drawn(bearing),
@@ -131,6 +133,18 @@ export function planContent(parts: PlanParts): PlanContent {
     ],
   };
 }
+
+/** The story sticks at full size: the first goes with what is said of all. */
+const stickBlocks = (sticks: ShopPapers['sticks']): readonly FlowBlock[] =>
+  sticks.length === 0
+    ? []
+    : [
+        heading('Story sticks at full size'),
+        paragraph(
+          'Cut out, join the pieces at the dashed lines, and measure the first against a steel rule: mark every board from its stick, never from another board.',
+        ),
+        ...sticks.flatMap(stickFigures),
+      ];
 
 /** Of the picture of the jig in use, mm. */
 const JIG = { width: 92, height: 56 };

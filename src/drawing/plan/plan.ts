@@ -28,31 +28,43 @@ export interface PlanSet {
   readonly entries: readonly PlanEntry[];
 }
 
+/** Which pages a file holds: a plan with its appendix at the end, a plan whose appendix is elsewhere or left out, or that appendix. */
+export type PlanPart = 'whole' | 'appendix apart' | 'appendix left out' | 'appendix';
+
 /** The plan on a paper: the cover first, then every section in the order of the work, the appendix last; numbered, with its outline. */
-export function planSheets(content: PlanContent, paper: Paper): PlanSet {
+export function planSheets(content: PlanContent, paper: Paper, part: PlanPart = 'whole'): PlanSet {
   const { parts } = content;
-  const sections = [...content.sections, ...content.appendix];
+  const isAppendix = part === 'appendix';
+  const sections = [
+    ...(isAppendix ? [] : content.sections),
+    ...(part === 'whole' || isAppendix ? content.appendix : []),
+  ];
+  const front = isAppendix ? 0 : 1;
   const counts = sections.map(({ drafts, template }) => drafts.length + printed(template));
-  const starts = counts.map((_, i) => 1 + counts.slice(0, i).reduce((sum, one) => sum + one, 0));
-  const total = 1 + counts.reduce((sum, one) => sum + one, 0);
+  const starts = counts.map((_, i) => front + counts.slice(0, i).reduce((sum, one) => sum + one, 0));
+  const total = front + counts.reduce((sum, one) => sum + one, 0);
   const set: SheetSet = { ...commonTo(parts), total };
-  const cover = coverPage(
-    {
-      solids: parts.solids,
-      papers: parts.papers,
-      picture: content.picture,
-      size: content.size,
-      summary: parts.summary,
-      units: parts.units,
-      contents: sections.map(({ title, place }, i) => {
-        const [first, last] = [starts[i]! + 1, starts[i]! + counts[i]!];
-        return { title, place, pages: first === last ? String(first) : `${first} to ${last}` };
-      }),
-    },
-    paper,
-  );
+  const cover = () =>
+    coverPage(
+      {
+        solids: parts.solids,
+        papers: parts.papers,
+        picture: content.picture,
+        size: content.size,
+        summary: parts.summary,
+        units: parts.units,
+        contents: [
+          ...sections.map(({ title, place }, i) => {
+            const [first, last] = [starts[i]! + 1, starts[i]! + counts[i]!];
+            return { title, place, pages: first === last ? String(first) : `${first} to ${last}` };
+          }),
+          ...elsewhere(part, paper),
+        ],
+      },
+      paper,
+    );
   const sheets = [
-    ...finishSheets([cover], set),
+    ...(isAppendix ? [] : finishSheets([cover()], set)),
     ...sections.flatMap((section, i) => {
       const before = starts[i]!;
       const drafts = section.drafts.map((draft) => onPaper(draft, paper));
@@ -72,10 +84,10 @@ export function planSheets(content: PlanContent, paper: Paper): PlanSet {
   ];
   return {
     paper,
-    title: `${parts.solids.design.title}, plan for ${paper}`,
+    title: `${parts.solids.design.title}, ${isAppendix ? 'appendix of the plan' : 'plan'} for ${paper}`,
     sheets,
     entries: [
-      { title: 'Cover', sheet: 0 },
+      ...(isAppendix ? [] : [{ title: 'Cover', sheet: 0 }]),
       ...sections.map(({ title, parts: inside, template, drafts }, i): PlanEntry => {
         const start = starts[i]!;
         const sheetEntries = Array.from({ length: printed(template) }, (_, k) => ({
@@ -91,6 +103,17 @@ export function planSheets(content: PlanContent, paper: Paper): PlanSet {
     ],
   };
 }
+
+/** Where the figures in full and the templates are when they do not stand behind the plan. */
+const elsewhere = (part: PlanPart, paper: Paper) =>
+  part === 'appendix apart'
+    ? [{ title: 'Appendix and templates', place: 'on request', pages: `${appendixName(paper)}` }]
+    : part === 'appendix left out'
+      ? [{ title: 'Templates at full size', place: 'at the saw', pages: 'plan/templates.pdf' }]
+      : [];
+
+/** The file an appendix is written to when it stands by itself. */
+export const appendixName = (paper: Paper): string => `plan/appendix.${paper.toLowerCase()}.pdf`;
 
 /** The templates whole, each on a sheet of its own size. */
 export const planTemplates = ({ parts, templates }: PlanContent): readonly Sheet[] =>

@@ -4,7 +4,7 @@ export { arrowHead, BODY, disc, letters, path, SMALL, stroke, tagged } from './d
 export { type DrawingUnits, dimensionRows } from './drawing-units.js';
 export { entitiesBox } from './entity-box.js';
 export { hatchOf } from './hatch.js';
-export { labelAt } from './label.js';
+export { clearOfLines, labelAt } from './label.js';
 export { GRAIN, LINE_KINDS, type LineKind } from './line-kinds.js';
 export { moved, movedEntities } from './moved.js';
 export { BLOCK_HEIGHT, drawableOf, type Orientation, type Page, type Paper, pageOf } from './page.js';

@@ -39,11 +39,25 @@ export function labelAt(
   const best = bestPlace(room, places, ({ words }) => textBox(words)) ?? places.at(-1);
   if (!best) return [];
   const box = textBox(best.words);
+  const words = clearOfLines(room, best.words);
   room.claim(box);
-  if (options.leader === 'from afar' && best.reach <= NEAR) return [best.words];
+  if (options.leader === 'from afar' && best.reach <= NEAR) return words;
   const foot = nearestOn(box, point);
   room.avoid([point, foot]);
-  return [best.words, stroke('dimension', foot, point), arrowHead(point, foot, 1.6)];
+  return [...words, stroke('dimension', foot, point), arrowHead(point, foot, 1.6)];
+}
+
+/** Words, on a piece of blank paper where lines run through their place. */
+export function clearOfLines(room: Room, words: TextStroke): readonly Stroke[] {
+  const { minX, minY, maxX, maxY } = textBox(words);
+  if (room.crossed({ minX, minY, maxX, maxY }) === 0) return [words];
+  const loop: readonly Vec2[] = [
+    [minX, minY],
+    [maxX, minY],
+    [maxX, maxY],
+    [minX, maxY],
+  ];
+  return [{ kind: 'tone', part: '', colour: '#ffffff', loops: [loop], marks: [], ink: '#ffffff' }, words];
 }
 
 /** Where a leader leaves the words: the middle of the side that looks at the point. */

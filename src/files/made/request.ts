@@ -25,6 +25,8 @@ export interface DesignRequest {
   readonly drawingUnits?: 'mm' | 'in' | 'dual';
   /** Measured on a print of the scale page: `0.994x1.002`. */
   readonly printScale?: string;
+  /** Where the plan's figures in full and its tiled templates go; at its end when not said. */
+  readonly appendix?: 'end' | 'separate' | 'none';
   /** For which dimensions the design stays sound, where it was found out. */
   readonly ranges?: Ranges;
   /** Names of the values the person gave; a cure is looked for among them first. */

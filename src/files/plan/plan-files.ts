@@ -19,7 +19,16 @@ export interface PlanOptions {
   readonly units?: DrawingUnits;
   readonly projection?: 'first-angle' | 'third-angle';
   readonly printScale?: PrintScale;
+  /** Where the figures in full and the tiled templates go: behind the plan, into files of their own, or nowhere. */
+  readonly appendix?: 'end' | 'separate' | 'none';
 }
+
+/** The files of a plan on each paper. */
+const PARTS = {
+  end: ['whole'],
+  separate: ['appendix apart', 'appendix'],
+  none: ['appendix left out'],
+} as const;
 
 /** Written over every page of a design that failed a check. */
 const STAMP = 'FAILED CHECKS: do not cut from this sheet';
@@ -35,7 +44,10 @@ export async function planFiles(
   options: PlanOptions = planOptions(made.request),
   content: PlanContent = planOf(made, options),
 ): Promise<readonly OutputFile[]> {
-  const plans = [await planPdf(content, 'A4', fonts), await planPdf(content, 'Letter', fonts)];
+  const plans: OutputFile[] = [];
+  for (const paper of ['A4', 'Letter'] as const)
+    for (const part of PARTS[options.appendix ?? 'end'])
+      plans.push(await planPdf(content, paper, fonts, part));
   const sheets = planTemplates(content);
   if (sheets.length === 0) return plans;
   const { printScale } = options;
@@ -60,8 +72,14 @@ export async function planFiles(
  *
  * @throws InputError for factors of the print scale that cannot be used
  */
-export const planOptions = ({ projection, drawingUnits, printScale }: DesignRequest): PlanOptions => ({
+export const planOptions = ({
+  projection,
+  drawingUnits,
+  printScale,
+  appendix,
+}: DesignRequest): PlanOptions => ({
   ...(drawingUnits && { units: drawingUnits }),
+  ...(appendix && { appendix }),
   ...(projection && { projection }),
   ...(printScale !== undefined && { printScale: parsePrintScale(printScale) }),
 });
