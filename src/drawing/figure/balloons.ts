@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import { type Box, bestPlace, disc, letters, type Room, SMALL, type Stroke, stroke } from '../sheet/index.js';
+import { BODY, type Box, bestPlace, disc, letters, type Room, type Stroke, stroke } from '../sheet/index.js';
 
 const RADIUS = 4.5;
 const TURNS = 24;
@@ -36,7 +36,7 @@ export function balloons(
       best[1] + ((at[1] - best[1]) * RADIUS) / run,
     ];
     room.avoid([at, rim]);
-    const height = mark.length > 2 ? SMALL : 3.5;
+    const height = mark.length > 2 ? BODY : 3.5;
     return [
       stroke('dimension', at, rim),
       { ...disc('dimension', at, 0.5), fill: 'ink' },

@@ -4,7 +4,7 @@ import type { DrawnFigure } from '../flow/index.js';
 import { letters, type SheetEntity, SMALL, spread, stroke, textWidth } from '../sheet/index.js';
 
 /** Height of a strip, air round the words over it, from word to word, mm on the sheet. */
-const [STRIP, AIR, APART] = [9, 6.5, 3.6];
+const [STRIP, AIR, APART] = [9, 6.5, 4.4];
 
 /** Longest piece of a strip, mm: its marks reach a little past the ends. */
 const PIECE = 170;

@@ -39,7 +39,7 @@ export function section(
     parts: headings.filter(({ level }) => level === 2).map(({ text, page: at }) => ({ title: text, at })),
     drafts: pages.map((entities, i) => ({
       id: `${id}-${i + 1}`,
-      title: pages.length > 1 ? `${title}, ${i + 1} of ${pages.length}` : title,
+      title: pages.length > 1 ? `${title.split(':')[0]}, ${i + 1} of ${pages.length}` : title,
       page: pageOf('A4', 'portrait'),
       entities: [...entities, ...atFoot(map, shares[i] ?? 1)],
     })),
