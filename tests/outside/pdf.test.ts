@@ -769,9 +769,9 @@ testWith(MUTOOL, 'the templates for a plotter hold each board whole at full size
   });
 });
 
-/** All pages but the layouts of wood and the template tiles, whose numbers and seams lie on the lines they belong to. */
+/** All pages but the layouts of wood and those of the template tiles, whose numbers and seams lie on the lines they belong to. */
 const bodyPages = ({ sets }: MadePlan, paper: Paper): readonly number[] =>
-  sets[paper].sheets.flatMap(({ id }, i) => (/^(template|wood)-/.test(id) ? [] : [i + 1]));
+  sets[paper].sheets.flatMap(({ id }, i) => (/^(about-template|template|wood)-/.test(id) ? [] : [i + 1]));
 
 for (const design of [stool, jig, frame, tall])
   for (const paper of papers)

@@ -44,7 +44,9 @@ export function labelAt(
   if (options.leader === 'from afar' && best.reach <= NEAR) return words;
   const foot = nearestOn(box, point);
   room.avoid([point, foot]);
-  return [...words, stroke('dimension', foot, point), arrowHead(point, foot, 1.6)];
+  // a head longer than its line would reach back into the words
+  const size = Math.min(1.6, Math.hypot(point[0] - foot[0], point[1] - foot[1]));
+  return [...words, stroke('dimension', foot, point), arrowHead(point, foot, size)];
 }
 
 /** Words, on a piece of blank paper where lines run through their place. */
