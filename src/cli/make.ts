@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { flag, text } from '../model/index.js';
+import { choice, flag, text } from '../model/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
 import {
