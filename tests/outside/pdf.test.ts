@@ -773,7 +773,7 @@ testWith(MUTOOL, 'the templates for a plotter hold each board whole at full size
 const bodyPages = ({ sets }: MadePlan, paper: Paper): readonly number[] =>
   sets[paper].sheets.flatMap(({ id }, i) => (/^(about-template|template|wood)-/.test(id) ? [] : [i + 1]));
 
-for (const design of [frame])
+for (const design of [stool, jig, frame])
   for (const paper of papers)
     testWith(
       MUTOOL,
