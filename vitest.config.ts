@@ -41,8 +41,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/build.ts'],
     setupFiles: ['tests/properties/one-seed.ts'],
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     allowOnly: false,
     // no test changes what another sees, so a worker keeps the modules it has read: half the time of the processor
     isolate: false,
