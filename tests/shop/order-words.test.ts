@@ -57,7 +57,10 @@ describe('which side of an end is long', () => {
             const { thickness, width } = board.blank;
             const most = (axis: 1 | 2, at: number) =>
               Math.max(...on.filter((p) => Math.abs(p[axis] - at) < 0.02).map(out));
-            const words = new RegExp(`\\(?${id}\\)?'?: long on the ([a-z ]+)`).exec(step.what)?.[1];
+            // an end without a name of its own is told by the end it is, as the solid turns it
+            const named = board.bevels.some((bevel) => bevel.id === id);
+            const called = named ? `'${id}'` : `angled ${plane.normal[0] < 0 ? 'reference' : 'opposite'} end`;
+            const words = new RegExp(`${called}: long on the ([a-z ]+)`).exec(step.what)?.[1];
             if (Math.abs(plane.normal[2]) > 0.01) {
               looked += 1;
               const isReference = most(2, 0) > most(2, thickness);
