@@ -71,7 +71,7 @@ describe('set-up cards on paper', () => {
   });
 
   test('what was not measured stands out as not verified', () => {
-    const doubts = [...stool.setup.matchAll(/^- (.*): slot width measured, not verified: .*$/gm)];
+    const doubts = [...stool.setup.matchAll(/^- (.*): slot width: cut a test slot .*$/gm)];
     expect(stool.setup).toContain('**Not verified:**');
     expect(doubts.flatMap(([, cards]) => cards!.split(', ')).toSorted()).toEqual(
       stool.cards.map(({ id }) => id),

@@ -174,7 +174,7 @@ describe('what the shop file does not say is not verified, never passed', () => 
     ['overallLength', 'cutter long enough'],
     ['cuttingLength', 'cutting edges long enough'],
     ['shank', 'collet fits the shank'],
-    ['slotInEnd', 'slot width measured'],
+    ['slotInEnd', 'slot width'],
   ] as const)('without %s: %s', (left, name) => {
     const { [left]: _, ...cutter } = full.cutters[0]!;
     const shop = { ...full, cutters: [cutter] };

@@ -42,11 +42,12 @@ export function setHeading(on: Filling, text: string, level: 1 | 2, follows: num
   on.y -= below - 1;
 }
 
-/** Rows of a text, on the next page where this one is full. */
+/** Rows of a text, on the next page where this one is full; no row of several stands alone on a page. */
 export function setText(on: Filling, text: Words, tag: Tag = { role: 'paragraph' }, indent = 0): void {
   const bold = typeof text !== 'string';
-  for (const line of wrappedText(wordsOf(text), on.room - indent, BODY, bold)) {
-    if (!on.holds(LEADING)) on.turn();
+  const rows = rowsOf(on, text, indent);
+  for (const [i, line] of rows.entries()) {
+    if (!on.holds(LEADING * rowsTogether(rows.length, i))) on.turn();
     on.y -= LEADING;
     on.put(
       letters([on.left + indent, on.y + LEADING - BODY - 0.5], line, {
@@ -59,10 +60,17 @@ export function setText(on: Filling, text: Words, tag: Tag = { role: 'paragraph'
   on.y -= BELOW - 1;
 }
 
+const rowsOf = (on: Filling, text: Words, indent: number): readonly string[] =>
+  wrappedText(wordsOf(text), on.room - indent, BODY, typeof text !== 'string');
+
+/** How many rows of a text must stand on one page from a row on: three are not parted, of more never less than two. */
+const rowsTogether = (rows: number, from: number): number =>
+  from === 0 ? (rows <= 3 ? rows : 2) : from === rows - 2 ? 2 : 1;
+
 /** Texts with a sign before each. */
 export function setItems(on: Filling, items: readonly Words[], sign: (at: Vec2) => Stroke): void {
   for (const text of items) {
-    if (!on.holds(LEADING)) on.turn();
+    if (!on.holds(LEADING * rowsTogether(rowsOf(on, text, INDENT).length, 0))) on.turn();
     const tag: Tag = { role: 'item', list: items };
     on.put(...tagged([sign([on.left + 1.5, on.y - BODY + 0.8])], tag));
     setText(on, text, tag, INDENT);

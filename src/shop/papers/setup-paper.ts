@@ -122,11 +122,9 @@ const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => 
 /** What nobody knows until the shop file says it: told once for all cards. */
 function unknown(cards: readonly SetupCard[]): readonly Block[] {
   const rows = cards.flatMap(({ id, figures }) =>
-    figures
-      .filter(({ verdict }) => verdict === 'not verified')
-      .map(({ name, verdict, text }) => [id, name, verdict, text]),
+    figures.filter(({ verdict }) => verdict === 'not verified').map(({ name, text }) => [id, name, text]),
   );
-  const said = alikeRows(rows).map(([ids, name, verdict, why]) => `${ids}: ${name}, ${verdict}: ${why}.`);
+  const said = alikeRows(rows).map(([ids, name, why]) => `${ids}: ${name}: ${why}.`);
   return said.length === 0 ? [] : [paragraph(strong('Not verified:')), list(said)];
 }
 

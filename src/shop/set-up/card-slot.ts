@@ -17,13 +17,13 @@ export function cardSlot(
   return {
     width,
     figure: {
-      name: 'slot width measured',
+      name: 'slot width',
       needed: nominal,
       available: known.length > 0 ? width : undefined,
       verdict: complete ? 'passed' : 'not verified',
       text: complete
         ? `a test slot in ${grains.join(' and ')} grain measured ${width.toFixed(2)} mm`
-        : `the shop file does not say how wide the cutter cuts in ${grains.join(' and ')} grain: cut a test slot, measure it and write it there; until then the tenon's fit is a guess`,
+        : `cut a test slot in ${grains.join(' and ')} grain, write its width into the shop file; until then the fit is a guess`,
     },
   };
 }
