@@ -1,7 +1,7 @@
-import { add, dot, pointOut, scale, subtract, type Vec3 } from '../frame/index.js';
+import { add, dot, scale, subtract, type Vec3 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import type { Design } from './design.js';
-import type { PlacedBoard } from './placed-board.js';
+import { blankMiddle } from './placed-board.js';
 
 /** Air left beyond a drawn-out tenon, mm; for looking only. */
 const AIR = 25;
@@ -94,7 +94,7 @@ interface Wish {
 function flights(design: Design, byBoard: ReadonlyMap<string, readonly Wish[]>): ReadonlyMap<string, Vec3> {
   const found = new Map<string, Vec3>();
   const reached = new Set<string>();
-  const centre = mean(design.boards.map(middleOf));
+  const centre = mean(design.boards.map(blankMiddle));
   for (const first of design.boards) {
     if (reached.has(first.board.id)) continue;
     const piece = new Set([first.board.id]);
@@ -103,15 +103,12 @@ function flights(design: Design, byBoard: ReadonlyMap<string, readonly Wish[]>):
     for (const id of piece) reached.add(id);
     if (isMain) continue;
     const { z } = first.place;
-    const side = dot(subtract(middleOf(first), centre), z) < -SAME_POINT ? -1 : 1;
+    const side = dot(subtract(blankMiddle(first), centre), z) < -SAME_POINT ? -1 : 1;
     const away = scale(z, side * (first.board.blank.thickness + AIR));
     for (const id of piece) found.set(id, away);
   }
   return found;
 }
-
-const middleOf = ({ board: { blank }, place }: PlacedBoard): Vec3 =>
-  pointOut(place, [blank.length / 2, blank.width / 2, blank.thickness / 2]);
 
 const mean = (points: readonly Vec3[]): Vec3 =>
   scale(

@@ -9,7 +9,7 @@ export type { Fastened } from './held-screw.js';
 export * from './leg-between.js';
 export * from './mechanism.js';
 export * from './mirrored.js';
-export type { PlacedBoard } from './placed-board.js';
+export { blankMiddle, type PlacedBoard } from './placed-board.js';
 export * from './repeated.js';
 export * from './trimmed.js';
 export * from './use.js';

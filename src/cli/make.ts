@@ -2,20 +2,7 @@ import * as z from 'zod';
 import { choice, flag, text } from '../model/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
-import {
-  bush,
-  curves,
-  drawingUnits,
-  format,
-  from,
-  json,
-  printScale,
-  projection,
-  quiet,
-  ranges,
-  shop,
-  units,
-} from './shared-options.js';
+import { from, json, quiet, shop, units, writing } from './shared-options.js';
 import { showResult } from './show-result.js';
 
 const options = {
@@ -27,13 +14,7 @@ const options = {
     derived: 'all kinds',
     help: 'kinds of file to write, separated by commas: stl,dxf',
   }),
-  format,
-  curves,
-  bush,
-  ranges,
-  projection,
-  drawingUnits,
-  printScale,
+  ...writing,
   appendix: choice(['end', 'separate', 'none'], {
     default: 'end',
     help: "where the plan's figures in full, story sticks and tiled templates go: at its end, into files of their own, or nowhere",

@@ -3,19 +3,7 @@ import { flag, text } from '../model/index.js';
 import { showInBrowser } from '../node/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
-import {
-  bush,
-  curves,
-  drawingUnits,
-  format,
-  from,
-  printScale,
-  projection,
-  quiet,
-  ranges,
-  shop,
-  units,
-} from './shared-options.js';
+import { from, quiet, shop, units, writing } from './shared-options.js';
 import { showResult } from './show-result.js';
 
 const options = {
@@ -26,13 +14,7 @@ const options = {
     help: 'folder in which the page gets a folder of its own, apart from what make wrote',
   }),
   units,
-  format,
-  curves,
-  bush,
-  ranges,
-  projection,
-  drawingUnits,
-  printScale,
+  ...writing,
   browser: flag({ default: true, help: 'show the page in your browser; --no-browser only writes it' }),
   quiet,
 };

@@ -31,29 +31,28 @@ export const json = flag({
 
 export const quiet = flag({ default: false, help: 'print only errors' });
 
-export const format = choice(['binary', 'ascii'], { default: 'binary', help: 'format of solids' });
-
-export const curves = choice(['arcs', 'segments'], {
-  default: 'arcs',
-  help: 'curves of templates: true arcs, or short straight lines for software that does not know arcs',
-});
-
-export const ranges = text({
-  derived: 'none',
-  help: 'ranges.json that the command range wrote for these very values: the plan and the summary carry it',
-});
-
-export const projection = choice(['first-angle', 'third-angle'], {
-  default: 'first-angle',
-  help: 'where the views of a drawing stand; its symbol is on every sheet',
-});
-
-export const drawingUnits = choice(['mm', 'in', 'dual'], {
-  derived: 'as --units says',
-  help: 'units of the figures in drawings',
-});
-
-export const printScale = text({
-  derived: 'true size',
-  help: 'what the print test measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
-});
+/** How files are written. */
+export const writing = {
+  format: choice(['binary', 'ascii'], { default: 'binary', help: 'format of solids' }),
+  curves: choice(['arcs', 'segments'], {
+    default: 'arcs',
+    help: 'curves of templates: true arcs, or short straight lines for software that does not know arcs',
+  }),
+  bush,
+  ranges: text({
+    derived: 'none',
+    help: 'ranges.json that the command range wrote for these very values: the plan and the summary carry it',
+  }),
+  projection: choice(['first-angle', 'third-angle'], {
+    default: 'first-angle',
+    help: 'where the views of a drawing stand; its symbol is on every sheet',
+  }),
+  drawingUnits: choice(['mm', 'in', 'dual'], {
+    derived: 'as --units says',
+    help: 'units of the figures in drawings',
+  }),
+  printScale: text({
+    derived: 'true size',
+    help: 'what the print test measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',
+  }),
+};

@@ -2,7 +2,7 @@ import type { Vec2 } from '../../frame/index.js';
 import type { Cut, Outcome } from '../../shop/index.js';
 import {
   BODY,
-  type Box,
+  boxLoop,
   disc,
   type LineKind,
   letters,
@@ -127,14 +127,6 @@ export const numberRing = (line: LineKind, [x, y]: Vec2, number: number): readon
 
 const SMALLEST = { height: BODY } as const;
 
-/** Counter-clockwise from its lower left corner. */
-export const boxLoop = ({ minX, minY, maxX, maxY }: Box): readonly Vec2[] => [
-  [minX, minY],
-  [maxX, minY],
-  [maxX, maxY],
-  [minX, maxY],
-];
-
 /** The piece in hand as large as its picture lets it be; what is very long or very narrow is drawn shorter and wider. */
 function woodOf({ piece, direction }: Cut): Vec2 {
   const [width, height] = MOST[direction];
@@ -167,11 +159,15 @@ function labelOf(outcome: Outcome, cuts: readonly Cut[]): Label | undefined {
     case 'offcut':
       return { words: outcome.id, bold: false };
     case 'piece':
-      return { next: cuts.find(({ piece }) => piece === outcome.rect)!.number };
+      return { next: takenUpBy(outcome.rect, cuts) };
     default:
       return undefined;
   }
 }
+
+/** The number of the cut that takes up what another leaves. */
+export const takenUpBy = (rect: Cut['piece'], cuts: readonly Cut[]): number =>
+  cuts.find(({ piece }) => piece === rect)!.number;
 
 const labelWidth = (label: Label): number =>
   'next' in label ? 2 * RING : textWidth(label.words, BODY, label.bold);

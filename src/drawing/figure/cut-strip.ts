@@ -1,7 +1,7 @@
 import type { Cut, LaidStock, Outcome, StockLayout } from '../../shop/index.js';
 import type { DrawnFigure } from '../flow/index.js';
 import { bareSize, type DrawingUnits } from '../sheet/index.js';
-import { type CutPicture, cutPicture } from './cut-picture.js';
+import { type CutPicture, cutPicture, takenUpBy } from './cut-picture.js';
 import { truedPicture, truingCuts } from './trued-picture.js';
 
 /** Between two pictures of a strip, and between its rows, mm. */
@@ -81,7 +81,7 @@ function cutWords(cut: Cut, cuts: readonly Cut[], units: DrawingUnits): string {
     one.kind === 'part' || one.kind === 'offcut'
       ? one.id
       : one.kind === 'piece'
-        ? `what cut ${cuts.find(({ piece }) => piece === one.rect)!.number} takes up`
+        ? `what cut ${takenUpBy(one.rect, cuts)} takes up`
         : one.kind;
   return `Cut ${cut.number}, ${cut.direction} at ${bareSize(cut.at, units)}: ${words(cut.near)}, and ${words(cut.far)}.`;
 }

@@ -9,6 +9,7 @@ import { chainRow, rowBeside, type Side } from '../dimension/index.js';
 import {
   type Box,
   bestPlace,
+  boxLoop,
   entitiesBox,
   letters,
   path,
@@ -176,16 +177,7 @@ function boardMarksOn(
       if (!best) return [];
       const box = boxAt(best);
       room.claim(box);
-      const ground = path(
-        'table',
-        [
-          [box.minX, box.minY],
-          [box.maxX, box.minY],
-          [box.maxX, box.maxY],
-          [box.minX, box.maxY],
-        ],
-        true,
-      );
+      const ground = path('table', boxLoop(box), true);
       return [
         { ...ground, fill: 'paper' as const },
         letters([best[0], best[1] - SMALL / 2], words, { anchor: 'middle', bold: true }),

@@ -5,6 +5,7 @@ import {
   type Box,
   bareSize,
   bestPlace,
+  boxLoop,
   type DrawingUnits,
   labelAt,
   path,
@@ -12,7 +13,6 @@ import {
   type SheetEntity,
 } from '../sheet/index.js';
 import { longGrain } from '../view/index.js';
-import { boxLoop } from './cut-picture.js';
 import { cutStrip } from './cut-strip.js';
 import { groundOf, pieceWords } from './piece-words.js';
 

@@ -1,10 +1,10 @@
 import {
   BODY,
   type Box,
+  entitiesBox,
   letters,
   SMALL,
   type TextStroke,
-  textBox,
   textWidth,
   wrappedText,
 } from '../sheet/index.js';
@@ -52,11 +52,6 @@ export function pieceWords({ mark, name, size }: PieceWords, box: Box): readonly
 /** A ground round words that nothing is drawn on; undefined without words. */
 export function groundOf(words: readonly TextStroke[]): Box | undefined {
   if (words.length === 0) return undefined;
-  const boxes = words.map(textBox);
-  return {
-    minX: Math.min(...boxes.map(({ minX }) => minX)) - 0.6,
-    minY: Math.min(...boxes.map(({ minY }) => minY)) - 0.3,
-    maxX: Math.max(...boxes.map(({ maxX }) => maxX)) + 0.6,
-    maxY: Math.max(...boxes.map(({ maxY }) => maxY)) + 0.3,
-  };
+  const { minX, minY, maxX, maxY } = entitiesBox(words);
+  return { minX: minX - 0.6, minY: minY - 0.3, maxX: maxX + 0.6, maxY: maxY + 0.3 };
 }

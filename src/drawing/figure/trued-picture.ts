@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../frame/index.js';
 import type { Cut } from '../../shop/index.js';
-import { BODY, letters, path, stroke, textWidth } from '../sheet/index.js';
-import { boxLoop, type CutPicture, numberRing, RING } from './cut-picture.js';
+import { BODY, boxLoop, letters, path, stroke, textWidth } from '../sheet/index.js';
+import { type CutPicture, numberRing, RING } from './cut-picture.js';
 
 /** Of the stock, mm: these pictures keep no scale. */
 const MOST: Vec2 = [12, 4.4];
@@ -16,10 +16,11 @@ const AIR = 0.7;
 
 /** The first cuts of stock, as long as each only trims a side of what the one before left. */
 export function truingCuts(cuts: readonly Cut[]): readonly Cut[] {
-  const bare = ({ kind }: Cut['near']) => kind === 'trimming' || kind === 'nothing';
-  const end = cuts.findIndex(({ near, far }) => !bare(near) && !bare(far));
+  const end = cuts.findIndex(({ near, far }) => !isBare(near) && !isBare(far));
   return cuts.slice(0, Math.max(0, end));
 }
+
+const isBare = ({ kind }: Cut['near']): boolean => kind === 'trimming' || kind === 'nothing';
 
 /** Stock trued all round in one picture: each cut's number and setting on the side it trims. */
 export function truedPicture(
@@ -32,7 +33,7 @@ export function truedPicture(
   const [wide, tall] = [Math.max(LEAST, piece.length * factor), Math.max(LEAST, piece.width * factor)];
   const on = { left: 0, right: 0, below: 0, above: 0 };
   const told = cuts.map((cut) => {
-    const near = cut.near.kind === 'trimming' || cut.near.kind === 'nothing';
+    const near = isBare(cut.near);
     const side = cut.direction === 'rip' ? (near ? 'below' : 'above') : near ? 'left' : 'right';
     const words = setting(cut.at);
     const width = 2 * RING + AIR + textWidth(words, BODY);

@@ -15,7 +15,7 @@ export function besideText(
   room: number,
 ): readonly FlowBlock[] {
   const width = room - figure.width - GAP;
-  const tall = (some: readonly FlowBlock[]) => heightOf(some, width);
+  const tall = (blocksThere: readonly FlowBlock[]) => heightOf(blocksThere, width);
   const left: FlowBlock[] = [];
   const below: FlowBlock[] = [];
   for (const block of blocks) {
@@ -25,15 +25,10 @@ export function besideText(
     else {
       const { items } = block;
       let count = 0;
-      const over = (some: number) => tall([...left, first(block, some)]) - figure.height;
+      const over = (more: number) => tall([...left, some(block, 0, more)]) - figure.height;
       while (count < items.length && over(count + 1) < Math.abs(over(count))) count += 1;
-      left.push(first(block, count));
-      if (count < items.length)
-        below.push(
-          block.kind === 'list'
-            ? { ...block, items: items.slice(count) }
-            : { ...block, items: block.items.slice(count) },
-        );
+      left.push(some(block, 0, count));
+      if (count < items.length) below.push(some(block, count));
     }
   }
   const text = tall(left);
@@ -54,7 +49,11 @@ export function besideText(
   ];
 }
 
-const first = (block: Extract<FlowBlock, { kind: 'list' | 'cautions' }>, count: number): FlowBlock =>
+const some = (
+  block: Extract<FlowBlock, { kind: 'list' | 'cautions' }>,
+  from: number,
+  to?: number,
+): FlowBlock =>
   block.kind === 'list'
-    ? { ...block, items: block.items.slice(0, count) }
-    : { ...block, items: block.items.slice(0, count) };
+    ? { ...block, items: block.items.slice(from, to) }
+    : { ...block, items: block.items.slice(from, to) };

@@ -36,7 +36,7 @@ export {
 } from './sheet.js';
 export { spread } from './spread.js';
 export { inOrder, type Stop } from './stop.js';
-export { type Box, boxesOverlap, boxInside, fittedText, textBox, textWidth } from './text-width.js';
+export { type Box, boxesOverlap, boxInside, boxLoop, fittedText, textBox, textWidth } from './text-width.js';
 export { type Draft, finishSheets, type SheetSet, stampOver } from './title-block.js';
 export { drawnTable, type WrappedRow, type WrappedTable, wrappedTable } from './wrapped-table.js';
 export { wrappedText } from './wrapped-text.js';

@@ -2,7 +2,7 @@ import type { Vec2 } from '../../frame/index.js';
 import { arrowHead, letters, SMALL, stroke } from './draw.js';
 import { bestPlace, type Room } from './room.js';
 import type { Stroke, TextStroke } from './sheet.js';
-import { type Box, boxInside, textBox, textWidth } from './text-width.js';
+import { type Box, boxInside, boxLoop, textBox, textWidth } from './text-width.js';
 
 /** Directions in which a place is looked for, and how far, mm. */
 const TURNS = 16;
@@ -51,15 +51,12 @@ export function labelAt(
 
 /** Words, on a piece of blank paper where lines run through their place. */
 export function clearOfLines(room: Room, words: TextStroke): readonly Stroke[] {
-  const { minX, minY, maxX, maxY } = textBox(words);
-  if (room.crossed({ minX, minY, maxX, maxY }) === 0) return [words];
-  const loop: readonly Vec2[] = [
-    [minX, minY],
-    [maxX, minY],
-    [maxX, maxY],
-    [minX, maxY],
+  const box = textBox(words);
+  if (room.crossed(box) === 0) return [words];
+  return [
+    { kind: 'tone', part: '', colour: '#ffffff', loops: [boxLoop(box)], marks: [], ink: '#ffffff' },
+    words,
   ];
-  return [{ kind: 'tone', part: '', colour: '#ffffff', loops: [loop], marks: [], ink: '#ffffff' }, words];
 }
 
 /** Where a leader leaves the words: the middle of the side that looks at the point. */

@@ -87,3 +87,11 @@ export function fittedText(
 /** Whether a box lies wholly in another. */
 export const boxInside = (box: Box, other: Box): boolean =>
   box.minX >= other.minX && box.minY >= other.minY && box.maxX <= other.maxX && box.maxY <= other.maxY;
+
+/** The corners of a box, counter-clockwise from its lower left corner. */
+export const boxLoop = ({ minX, minY, maxX, maxY }: Box): readonly Vec2[] => [
+  [minX, minY],
+  [maxX, minY],
+  [maxX, maxY],
+  [minX, maxY],
+];

@@ -3,7 +3,7 @@ import type { DrawingUnits } from './drawing-units.js';
 import { BLOCK_HEIGHT, type Page } from './page.js';
 import { type Projection, projectionSymbol } from './projection-symbol.js';
 import type { Sheet, SheetEntity, Stroke } from './sheet.js';
-import { fittedText } from './text-width.js';
+import { boxLoop, fittedText } from './text-width.js';
 
 /** A sheet before it is framed and numbered. */
 export interface Draft {
@@ -36,7 +36,6 @@ const UNIT_WORDS: Readonly<Record<DrawingUnits, string>> = { mm: 'mm', in: 'inch
 /** Frames and numbers sheets: at the foot of each stand its title, the design, units, projection, revision and number. */
 export function finishSheets(drafts: readonly Draft[], set: SheetSet): readonly Sheet[] {
   return drafts.map((draft, i) => {
-    const { minX, minY, maxX, maxY } = draft.page.live;
     const number = (set.before ?? 0) + i + 1;
     return {
       id: draft.id,
@@ -46,16 +45,7 @@ export function finishSheets(drafts: readonly Draft[], set: SheetSet): readonly 
       scale: undefined,
       entities: [
         ...draft.entities,
-        path(
-          'frame',
-          [
-            [minX, minY],
-            [maxX, minY],
-            [maxX, maxY],
-            [minX, maxY],
-          ],
-          true,
-        ),
+        path('frame', boxLoop(draft.page.live), true),
         ...foot(draft, set, number, set.total ?? drafts.length),
         ...(set.stamp === undefined ? [] : [stampOver(draft.page, set.stamp)]),
       ],

@@ -1,5 +1,4 @@
-import type { Design, PlacedBoard } from '../../assembly/index.js';
-import { pointOut } from '../../frame/index.js';
+import { blankMiddle, type Design } from '../../assembly/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { boardKinds } from './same-boards.js';
 
@@ -17,16 +16,13 @@ export function handsOf(design: Design): ReadonlyMap<string, Hand> {
       const mirror = kinds.find(({ boards }) => boards[0]!.id === kind.mirrorOf);
       if (!mirror) return [];
       const isLeft = before(
-        middle(placed.get(kind.boards[0]!.id)!),
-        middle(placed.get(mirror.boards[0]!.id)!),
+        blankMiddle(placed.get(kind.boards[0]!.id)!),
+        blankMiddle(placed.get(mirror.boards[0]!.id)!),
       );
       return kind.boards.map(({ id }) => [id, isLeft ? 'left' : 'right'] as const);
     }),
   );
 }
-
-const middle = ({ board: { blank }, place }: PlacedBoard) =>
-  pointOut(place, [blank.length / 2, blank.width / 2, blank.thickness / 2]);
 
 const before = (a: readonly number[], b: readonly number[]): boolean => {
   const at = a.findIndex((one, i) => Math.abs(one - b[i]!) > SAME_POINT);

@@ -1,6 +1,6 @@
-import type { Design, PlacedBoard } from '../../assembly/index.js';
+import { blankMiddle, type Design, type PlacedBoard } from '../../assembly/index.js';
 import { faceFrame } from '../../board/index.js';
-import { add, directionOut, dot, pointOut, scale, subtract, type Vec3 } from '../../frame/index.js';
+import { add, directionOut, dot, scale, subtract, type Vec3 } from '../../frame/index.js';
 
 /** Steeper than this a face looks up, down, or to neither: cosine of its lean. */
 const LEVEL = 0.7;
@@ -12,7 +12,7 @@ const LEVEL = 0.7;
  * @returns '' when nothing is
  */
 export function markedSides(design: Design, ids: readonly string[]): string {
-  const middles = design.boards.map(middleOf);
+  const middles = design.boards.map(blankMiddle);
   const middle = scale(
     middles.reduce((sum, one) => add(sum, one)),
     1 / middles.length,
@@ -33,7 +33,7 @@ function sideOf(placed: PlacedBoard, face: string, middle: Vec3): string | undef
   if (Math.abs(out[2]) > LEVEL) return out[2] > 0 ? 'upper side' : 'underside';
   const { length, width, thickness } = placed.board.blank;
   const deep = Math.abs(dot(looks, [length, width, thickness])) / 2;
-  const off = dot(subtract(middleOf(placed), middle), out);
+  const off = dot(subtract(blankMiddle(placed), middle), out);
   if (Math.abs(off) > deep) return off > 0 ? 'outside' : 'inside';
   if (Math.abs(out[0]) > LEVEL) return out[0] > 0 ? 'right' : 'left';
   if (Math.abs(out[1]) > LEVEL) return out[1] > 0 ? 'back' : 'front';
@@ -42,6 +42,3 @@ function sideOf(placed: PlacedBoard, face: string, middle: Vec3): string | undef
 
 /** An end or edge that is cut out of square is still marked where it was on the blank. */
 const LOOKS: Readonly<Record<string, Vec3>> = { 'reference-edge': [0, -1, 0], 'reference-end': [-1, 0, 0] };
-
-const middleOf = ({ board, place }: PlacedBoard): Vec3 =>
-  pointOut(place, [board.blank.length / 2, board.blank.width / 2, board.blank.thickness / 2]);
