@@ -2,7 +2,7 @@ import type { LivingData, LivingState } from '../files/index.js';
 import { optionName } from '../model/index.js';
 
 /** What the command line chooses by itself. */
-const USUAL: ReadonlySet<string> = new Set(['binary', 'arcs']);
+const USUAL: ReadonlySet<string> = new Set(['binary', 'arcs', 'first-angle']);
 
 /** The sizes as a file of parameters for the command line, headed by the command that takes it. */
 export function sizesYaml(
