@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
 import { InputError } from '../errors.js';
@@ -68,6 +69,8 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
     ...(around.modelsFolder !== undefined && { modelsFolder: around.modelsFolder }),
   };
   const script = new URL('dist/src/cli/judge-worker.js', packageFolder());
+  // its text names the program it takes in by that program's content: no verdict of another program is taken for this one's
+  const judged = `${about} ${readFileSync(script, 'utf8')}`;
   const judges = startJudges(script, start, options.workers);
   const line = options.quiet ? NO_PROGRESS : progressLine(around);
   const stop = (): void => {
@@ -80,7 +83,7 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
   process.once('SIGINT', stop);
   try {
     const judge = kept.judging(
-      about,
+      judged,
       async (at) => (await judges.ask({ at } satisfies Asking)) as Answer,
       lines.add,
     );
@@ -101,7 +104,7 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
       return DONE;
     }
     const curing = kept.judging(
-      `${about} cures`,
+      `${judged} cures`,
       async (at) => (await judges.ask({ at, cures: true } satisfies Asking)) as Answer,
       lines.add,
     );

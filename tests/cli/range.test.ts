@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -52,6 +53,21 @@ test('a frame tells its ranges, asks nothing twice, is the same from shares, and
   );
   const another = await line(...made, '--thickness', '31', '--width', '210');
   expect([another.status, another.err]).toEqual([2, expect.stringContaining('found for other values')]);
+});
+
+test('the script that judges names its program by content, so a verdict of another program is asked anew', async () => {
+  const script = readFileSync('dist/src/cli/judge-worker.js', 'utf8');
+  const name = /packed\/([0-9a-f]{8})\.js/.exec(script)![1]!;
+  const program = readFileSync(`dist/src/packed/${name}.program.js`);
+  expect(createHash('sha256').update(program).digest('hex').slice(0, 8)).toBe(name);
+
+  // the run of the test above
+  const verdicts = read('out/frame-range.verdicts');
+  const { about } = JSON.parse(read('out/frame-range/ranges.json'));
+  const key = (program: string) =>
+    createHash('sha256').update(`${about} ${program}\n[]`).digest('hex').slice(0, 24);
+  expect(verdicts.startsWith(`${key(script)} `)).toBe(true);
+  expect(verdicts).not.toContain(key(script.replace(name, '00000000')));
 });
 
 test.each([
