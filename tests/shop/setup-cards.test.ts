@@ -127,7 +127,7 @@ test('depth is zeroed anywhere on the face that is cut into, for it lies flat un
       expect(Math.abs(dot(planeOf(board, face).normal, mortise.at.z))).toBeCloseTo(1, 9);
       return faceWords(board, face);
     });
-    const on = /^where the mortise will be, on the (.+)$/.exec(zeroPoint)![1]!.split(' or the ');
+    const on = /^on the (.+)$/.exec(zeroPoint)![1]!.split(' or the ');
     expect(on.toSorted()).toEqual([...new Set(told)].toSorted());
   }
 });

@@ -7,8 +7,8 @@ import { type OnSheet, setUpShapes } from './set-up-shapes.js';
 import { RAIL, setUpSize } from './set-up-size.js';
 
 /** The largest set-up, mm on the sheet, and the largest figure with its dimensions beside it: an upright page's width. */
-const MOST: readonly [width: number, height: number] = [58, 44];
-const WIDEST = 70;
+const MOST: readonly [width: number, height: number] = [46, 26];
+const WIDEST = 54;
 
 /**
  * A set-up seen from above, to scale, the person at the lower side: mortise, work, rails or guide, stops, and what is set.

@@ -5,21 +5,18 @@ import type { DrawnFigure } from '../flow/index.js';
 import {
   type Box,
   type DrawingUnits,
-  disc,
   entitiesBox,
   hatchOf,
-  letters,
   movedEntities,
   path,
   type SheetEntity,
-  SMALL,
   type Stop,
-  stroke,
 } from '../sheet/index.js';
-import { RAIL } from './set-up-size.js';
+import { standsOn } from './router-parts.js';
+import { BASE, RAIL } from './set-up-size.js';
 
-/** Thickness of plate, base and what carries the stop, mm at full size: their real ones do not matter here. */
-const [PLATE, BASE, STEP] = [12, 8, 5];
+/** What carries the stop rod, mm at full size: its real height does not matter here. */
+const STEP = 5;
 
 /** Of the router's body: half its width, its height, and how high it hangs over the base when the cutter is down. */
 const [BODY, TALL, OVER] = [18, 26, 12];
@@ -30,11 +27,8 @@ const [ROD, THICK] = [29, 5];
 /** Wood shown beside the cutter where no rail stands, below the mortise, and of a rail below the plate. */
 const [BESIDE, UNDER] = [34, 8];
 
-/** How high the name of a guide board stands, clear of the block's figure above it, mm on the sheet. */
-const GUIDE_NAMED = -3.6;
-
 /** The highest drawing, mm on the sheet, its figures and words left out. */
-const MOST = 42;
+const MOST = 32;
 
 /**
  * A set-up cut through across its mortise, you on the left, as depth is zeroed: work, wedges, rails or guide, plate, base, cutter, stop and
@@ -80,10 +74,6 @@ function reachOf({ nearRail, farRail, guideOffset }: SetupCard): {
     ),
   };
 }
-
-/** What the router stands on: the jig's plate, a template, or the wood itself. */
-const standsOn = ({ nearRail, farRail, window }: SetupCard): number =>
-  nearRail || farRail ? PLATE : window ? BASE : 0;
 
 const topOf = (card: SetupCard): number => standsOn(card) + BASE + OVER + TALL;
 
@@ -186,7 +176,6 @@ function section(card: SetupCard, factor: number, units: DrawingUnits): readonly
     ...pair(row, [rodFoot - depth, rodFoot], 'depth block', (v) => row.at(at(0, v)[1], 0), units),
     ...pair(side, [-depth, 0], 'depth', (v) => side.at(at(0, v)[1], 0), units),
     ...chainOf(card, border, at, units),
-    ...names(card, at, border),
   ];
 }
 
@@ -225,45 +214,3 @@ const pair = (
     ],
     units,
   ).dimensions;
-
-/** What is what: on the left over the figure of the depth, on the right below that of the block, each word with a line to its part. */
-function names(
-  { nearRail, farRail, guideOffset, window, cutter }: SetupCard,
-  at: (u: number, v: number) => Vec2,
-  { minX, maxX, minY }: Box,
-): readonly SheetEntity[] {
-  const named = (words: string, spot: Vec2, side: 'left' | 'right', y = spot[1]) => {
-    const edge = side === 'left' ? minX - 1 : maxX + 2;
-    return [
-      letters([edge, y - SMALL / 2], words, { anchor: side === 'left' ? 'end' : 'start' }),
-      stroke('dimension', [edge + (side === 'left' ? 0.6 : -0.6), y], spot),
-      { ...disc('dimension', spot, 0.4), fill: 'ink' as const },
-    ];
-  };
-  const wedge = (rail: RailSetting | undefined, sign: 1 | -1) =>
-    rail?.wedge ? [['wedge', (sign * (rail.distance + sideAt(rail, 0))) / 2] as const] : [];
-  const left = [
-    ...(nearRail ? [['near rail', -nearRail.distance - RAIL * 0.6] as const] : []),
-    ...wedge(nearRail, -1),
-  ];
-  const right = [
-    ...(farRail ? [['far rail', farRail.distance + RAIL * 0.6] as const] : []),
-    ...(nearRail?.wedge ? [] : wedge(farRail, 1)),
-    ['work', cutter / 2 + Math.min(sideAt(farRail, 0) - cutter / 2, 16) / 2] as const,
-  ];
-  const under = (i: number) =>
-    guideOffset === undefined ? (minY * (i + 0.7)) / right.length : GUIDE_NAMED - SMALL * 1.6;
-  const lowest = at(0, PLATE + BASE)[1] + SMALL;
-  return [
-    ...left.flatMap(([words, u], i) =>
-      named(words, [at(u, 0)[0], minY * 0.3], 'left', lowest + i * (SMALL + 1.1)),
-    ),
-    ...right.flatMap(([words, u], i) =>
-      named(words, [at(u, 0)[0], (minY * (i + 0.7)) / right.length], 'right', under(i)),
-    ),
-    ...(window ? named('template', at(-30, BASE / 2), 'left') : []),
-    ...(guideOffset === undefined
-      ? []
-      : named('guide board', at(guideOffset + RAIL / 2, 4), 'right', GUIDE_NAMED)),
-  ];
-}

@@ -4,6 +4,10 @@ import type { SetupCard } from '../../shop/index.js';
 export const RAIL = 18;
 export const STOP = 10;
 
+/** Thickness of plate and base, mm at full size: their real ones do not matter here. */
+export const PLATE = 12;
+export const BASE = 8;
+
 /** How far everything reaches from the cutter's centre, mm: towards the person and away, and to either side. */
 export interface SetUpSize {
   /** Inner faces of the rails, or of what stands for them. */

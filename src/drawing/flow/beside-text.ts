@@ -1,6 +1,7 @@
 import { movedEntities } from '../sheet/index.js';
 import { type DrawnFigure, type FlowBlock, told } from './drawn-figure.js';
 import { flow, heightOf } from './flow.js';
+import { BELOW } from './set-text.js';
 
 const GAP = 4;
 
@@ -31,7 +32,7 @@ export function besideText(
       if (count < items.length) below.push(some(block, count));
     }
   }
-  const text = tall(left);
+  const text = tall(left) - BELOW;
   const height = Math.max(text, figure.height);
   const [page = []] = flow(left, { minX: 0, maxX: width, minY: -1e6, maxY: 0 }).pages;
   return [

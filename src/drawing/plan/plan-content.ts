@@ -9,11 +9,12 @@ import {
   setupParts,
 } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { isometricView, jigInUse, pieceMap, setUpSection, stickFigures } from '../figure/index.js';
-import { besideTables, besideText, type DrawnFigure, type FlowBlock, together } from '../flow/index.js';
+import { isometricView, pieceMap, setUpPictures, stickFigures } from '../figure/index.js';
+import { type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
 import type { View } from '../view/index.js';
+import { cardBlocks } from './card-blocks.js';
 import {
   aidFigures,
   assemblyBlocks,
@@ -67,6 +68,7 @@ export function planContent(parts: PlanParts): PlanContent {
   // where boards are named by their marks, a map of them fills what is left of a page
   const named = (title: string, id: string, place: string, blocks: readonly FlowBlock[]) =>
     section(title, id, place, blocks, map);
+  const picturing = setUpPictures(solids, papers);
   const sections: readonly (Section | false)[] = [
     section('The piece', 'piece', 'first of all', [
       ...pieceBlocks(solids, units, 'drawn apart'),
@@ -86,11 +88,14 @@ export function planContent(parts: PlanParts): PlanContent {
       named('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),
     papers.cards.length + papers.grooves.length > 0 &&
       named('Set-up cards', 'set-up', 'at the router', [
-        ...withJig(drawn(setUp.before), jigInUse(solids, papers, JIG)),
-        ...setUp.cards.map((blocks, i): FlowBlock => {
+        ...drawn(setUp.before),
+        ...setUp.cards.map((told, i): FlowBlock => {
+          const blocks = drawn(told);
           const card = papers.cards[i];
-          const under = card && ((room: number) => setUpSection(card, units, room));
-          return together(besideTables(drawn(blocks), ROOM.width, under), ROOM.width);
+          return together(
+            card ? cardBlocks(blocks, card, units, (room) => picturing(card, room)) : blocks,
+            ROOM.width,
+          );
         }),
       ]),
     named('Order of work', 'order', 'always', drawn(orderPaper(paper))),
@@ -145,21 +150,6 @@ const stickBlocks = (sticks: ShopPapers['sticks']): readonly FlowBlock[] =>
         ),
         ...sticks.flatMap(stickFigures),
       ];
-
-/** Of the picture of the jig in use, mm. */
-const JIG = { width: 92, height: 56 };
-
-/** The picture of the jig in use beside what is done before every set-up. */
-function withJig(blocks: readonly FlowBlock[], jig: DrawnFigure | undefined): readonly FlowBlock[] {
-  const at = blocks.findIndex(({ kind }) => kind === 'cautions');
-  if (!jig || at < 0) return blocks;
-  const end = blocks.findIndex(({ kind }, i) => i > at && kind === 'heading');
-  return [
-    ...blocks.slice(0, at),
-    ...besideText(blocks.slice(at, end), jig, ROOM.width),
-    ...blocks.slice(end),
-  ];
-}
 
 /** Width, depth and height over all boards as they stand, mm; bought pieces left out. */
 function overall(solids: Solids): readonly [number, number, number] {

@@ -8,7 +8,7 @@ import { widestWord, wrappedText } from './wrapped-text.js';
 /** From row to row inside a cell, and around its text, mm. */
 const LEADING = 3.3;
 const PAD_X = 1.2;
-const PAD_Y = 1;
+const PAD_Y = 0.8;
 
 /** A table whose cells are broken to fit its columns. */
 export interface WrappedTable {

@@ -147,8 +147,12 @@ function cardBlocks(card: SetupCard, own: Told, { design, shop }: SetupPaper): r
     ...card.cuts
       .filter(({ marked }) => marked)
       .map(({ board, mortise }) => figure({ of: 'marking out', card: card.id, board, mortise })),
-    table(head, rows),
-    table(['set', 'to'], [...alikeForAll, ...own.settings]),
+    ...(head.length > 1
+      ? [
+          table(head, rows),
+          table(['set', 'to'], [...(alikeForAll === '' ? [] : [['work', alikeForAll]]), ...own.settings]),
+        ]
+      : [table(['set', 'to'], [[rows[0]![0]!, alikeForAll], ...own.settings])]),
     ...measuring(card),
     ...doubts(own.doubtful),
     ...(own.cautions.length > 0 ? [cautions(own.cautions)] : []),
@@ -173,14 +177,9 @@ function cutTable(card: SetupCard, design: Design, marks: ReadonlyMap<string, st
   return {
     head: varied(names),
     rows: alikeRows(cells.map(varied)),
-    alikeForAll: [
-      [
-        'work',
-        names
-          .flatMap((name, c) => (said[c] && cells[0]![c] !== 'none' ? [`${name} ${cells[0]![c]!}`] : []))
-          .join('; '),
-      ],
-    ].filter(([, words]) => words !== ''),
+    alikeForAll: names
+      .flatMap((name, c) => (said[c] && cells[0]![c] !== 'none' ? [`${name} ${cells[0]![c]!}`] : []))
+      .join('; '),
   };
 }
 

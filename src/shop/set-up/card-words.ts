@@ -5,7 +5,7 @@ import { faceWords } from '../words/index.js';
 
 /** Where the cutter is let down to touch the wood when the depth is zeroed: a mortise is square to the face the plate lies on. */
 export const zeroPoint = (mouths: readonly { readonly board: Board; readonly face: FaceId }[]): string =>
-  `where the mortise will be, on the ${[...new Set(mouths.map(({ board, face }) => faceWords(board, face)))].join(' or the ')}`;
+  `on the ${[...new Set(mouths.map(({ board, face }) => faceWords(board, face)))].join(' or the ')}`;
 
 /** Where a wedge's thick end points, to the person who stands with the near rail towards them. */
 export function thickEndWords(end: ThickEnd): string {
@@ -39,7 +39,7 @@ export function correction(near: number | undefined, far: number | undefined, sa
   if (near === undefined || far === undefined) {
     const wall = near ?? far;
     return wall === undefined
-      ? 'measure from the named face to both walls of the slot; the middle between them is the centre line: move the guide by the difference, away from the face when it is too little'
+      ? 'measure from the named face to both walls of the slot and take their middle: move the guide by the difference, away from the face when it is too little'
       : `measure the wall between slot and rail; ${say.length(wall)} is right: move the rail by the difference, towards the cutter when the wall is too thick, away when it is too thin`;
   }
   const difference = near - far;

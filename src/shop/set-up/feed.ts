@@ -43,7 +43,7 @@ export function feedWords({ holding, near, far }: Pick<LaidIn, 'holding' | 'near
 }
 
 /** With the router's own edge guide: its fence hangs outside the edge, so the push has to go across the work. */
-export const EDGE_GUIDE_FEED = `turn the work until that edge is towards you, its fence against it, and feed ${feedPressing('away')} only: the cut then pulls the fence against the edge; lift the cutter for the way back`;
+export const EDGE_GUIDE_FEED = `turn the work until that edge is towards you, the fence against it, and feed ${feedPressing('away')} only: the cut then pulls the fence against the edge; lift the cutter for the way back`;
 
 /**
  * Which way round to rout along a template, seen from above: the cutter's edge on the wood must run the way of the feed, or it
