@@ -1,5 +1,6 @@
 import type { Vec2 } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
+import { SAME_POINT } from '../tolerances.js';
 
 /** An interval, mm. */
 export interface Span {
@@ -32,10 +33,11 @@ export function clearSpan(region: Region, along: 'x' | 'y', band: Span, seed: nu
         const at = p[0] + ((q[0] - p[0]) * (middle - p[1])) / (q[1] - p[1]);
         if (at > seed) crossings += 1;
       }
-      const low = Math.max(Math.min(p[1], q[1]), band.from);
-      const high = Math.min(Math.max(p[1], q[1]), band.to);
+      const [under, over] = [Math.min(p[1], q[1]), Math.max(p[1], q[1])];
       // a border that only touches the band's side does not break it
-      if (high - low <= 0 && !(p[1] === q[1] && p[1] > band.from && p[1] < band.to)) return;
+      if (over <= band.from + SAME_POINT || under >= band.to - SAME_POINT) return;
+      const low = Math.max(under, band.from);
+      const high = Math.min(over, band.to);
       const at = (y: number) =>
         p[1] === q[1] ? undefined : p[0] + ((q[0] - p[0]) * (y - p[1])) / (q[1] - p[1]);
       const ends = [at(low) ?? p[0], at(high) ?? q[0]];

@@ -1,6 +1,8 @@
 import { readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { TenonwrightError } from '../../src/errors.js';
+import type { Joint } from '../../src/joinery/index.js';
 import { type ParameterMeta, parameterMeta } from '../../src/model/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import { verdictOf } from '../../src/verdict/index.js';
@@ -53,3 +55,28 @@ test.each(names)(
   },
   240_000,
 );
+
+test('corners that mirror each other get the same mortises, at any size', () => {
+  const model = pieceModel(shippedPiece('mirror-frame'));
+  const sizes = fc.record(
+    Object.fromEntries(
+      Object.entries(model.parameters.shape).map(([key, schema]) => [
+        key,
+        drawnFrom(parameterMeta(key, schema)),
+      ]),
+    ),
+  );
+  for (const values of [{}, ...fc.sample(sizes, seed(many(10, 60)))]) {
+    let joints: readonly Joint[];
+    try {
+      ({ joints } = model.build(values as never));
+    } catch (error) {
+      if (error instanceof TenonwrightError && MUST.test(error.message)) continue;
+      throw error;
+    }
+    const [first, ...others] = joints.map(({ tenons }) =>
+      tenons.map(({ width, length, intoA, intoB }) => [width, length, intoA, intoB]),
+    );
+    for (const other of others) expect(other, JSON.stringify(values)).toEqual(first);
+  }
+});
