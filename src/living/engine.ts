@@ -5,7 +5,7 @@ import type { Answer, Asked, Outfit, Wanted } from './messages.js';
 
 /** The program at work beside the page. Each question has a number, which its answers carry. */
 export interface Engine {
-  readonly show: (state: LivingState) => number;
+  readonly show: (state: LivingState, dragged: boolean) => number;
   readonly save: (state: LivingState, wanted: Wanted, force: boolean) => number;
   readonly cure: (state: LivingState) => number;
 }
@@ -89,7 +89,7 @@ export function startEngine(
     return number;
   };
   return {
-    show: (state) => ask((n) => ({ kind: 'show', number: n, state, flat })),
+    show: (state, dragged) => ask((n) => ({ kind: 'show', number: n, state, flat, dragged })),
     save: (state, wanted, force) => ask((n) => ({ kind: 'save', number: n, state, wanted, force })),
     cure: (state) => ask((n) => ({ kind: 'cure', number: n, state })),
   };

@@ -30,7 +30,10 @@ function start(): void {
   const verdict = verdictShown();
   let engine: Engine | undefined;
   let asked = 0;
+  /** What was asked last, and is answered or being answered. */
+  let working: LivingState | undefined;
   let cured = 0;
+  let { form } = living;
   let shown = living.start.design;
 
   const designOf = ({ design }: LivingState) => living.designs.find(({ name }) => name === design);
@@ -40,16 +43,23 @@ function start(): void {
     const { told: _, ...now } = story.now();
     return now.design === living.start.design ? living.start : { ...now, given: {} };
   };
-  const show = (): void => {
-    verdict.wait();
+  const show = (dragged = false): void => {
     onPage<HTMLButtonElement>('undo').disabled = !story.canUndo();
     onPage<HTMLButtonElement>('redo').disabled = !story.canRedo();
     onPage<HTMLButtonElement>('reset').disabled = sameState(story.now(), published());
     onPage<HTMLSelectElement>('units').value = story.now().units;
     onPage<HTMLSelectElement>('piece').value = story.now().design;
     editor.show(toldOf(story.now()));
+    // a slider that is let go where it was dragged to says nothing new
+    if (working && sameState(story.now(), working)) {
+      if (!document.documentElement.hasAttribute('data-ghost')) tellSizes();
+      return;
+    }
+    verdict.wait();
     for (const id of ['link-label', 'link-refusal', 'cure']) onPage(id).hidden = true;
-    if (engine) asked = engine.show(story.now());
+    if (!engine) return;
+    working = story.now();
+    asked = engine.show(working, dragged);
   };
   const given = (option: string, text: string | undefined): LivingState => {
     const { [option]: _, ...others } = story.now().given;
@@ -58,7 +68,7 @@ function start(): void {
   const sizes = sizeControls(onPage('sizes-form'), {
     touch: (option, text) => {
       story.touch(given(option, text));
-      show();
+      show(true);
     },
     give: (option, text) => {
       story.step(given(option, text));
@@ -72,7 +82,7 @@ function start(): void {
   const editor = pieceEditor({
     touch: (told) => {
       story.touch(write(told));
-      show();
+      show(true);
     },
     step: (told) => {
       story.step(write(told));
@@ -101,13 +111,13 @@ function start(): void {
     );
     show();
   });
-  const tellSizes = (form: LivingData['form']): void => {
+  const tellSizes = (): void => {
     // ranges are of the text they were proved for
     const design = story.now().told ? undefined : designOf(story.now());
     sizes.show(form, story.now().units, design);
     onPage('ranges-note').textContent = design?.ranges ? PROVED : NOT_PROVED;
   };
-  tellSizes(living.form);
+  tellSizes();
 
   const refuse = (text: string | undefined): void => {
     const refused = text !== undefined;
@@ -144,7 +154,8 @@ function start(): void {
     switch (answer.kind) {
       case 'form':
         refuse(undefined);
-        tellSizes(answer.form);
+        form = answer.form;
+        tellSizes();
         break;
       case 'refused':
         refuse(answer.text);
@@ -170,6 +181,7 @@ function start(): void {
         document.documentElement.dataset.settled = String(answer.number);
         break;
       case 'fault':
+        working = undefined;
         refuse(
           `This is a fault of the program, not of your sizes; please report it with these lines:\n${answer.text}`,
         );
@@ -181,10 +193,11 @@ function start(): void {
     const seconds = living.patience / 1000;
     if (saving.stopped(was)) return;
     if (was.number === cured) verdict.found();
-    if (was.number === asked)
-      refuse(
-        `These sizes took longer than ${seconds} s to work out and were stopped. Go back a step, or change them.`,
-      );
+    if (was.number !== asked) return;
+    working = undefined;
+    refuse(
+      `These sizes took longer than ${seconds} s to work out and were stopped. Go back a step, or change them.`,
+    );
   };
 
   const go = (to: () => boolean) => (): void => {

@@ -27,6 +27,8 @@ export type Asked =
       readonly state: LivingState;
       /** There is no WebGL: a still picture is wanted. */
       readonly flat: boolean;
+      /** The person may be on the way to another: the full verdict can wait for them. */
+      readonly dragged: boolean;
     }
   | {
       readonly kind: 'save';

@@ -8,18 +8,21 @@ import type { RedSpan } from './messages.js';
 /** Places along a slider where the data alone are asked. */
 const PLACES = 16;
 
-/** For each size, where between its ends the data alone find an error while the others stay; a size at a time. */
-export function* redSpans({
-  question,
-  values,
-  given,
-}: AskedOf): Generator<{ readonly option: string; readonly spans: readonly RedSpan[] }> {
+/** Where between the ends of a size the data alone find an error while the others stay. */
+export interface Reddened {
+  readonly option: string;
+  readonly spans: readonly RedSpan[];
+}
+
+/** A size at a time; nothing after each place that was tried, for all of them together take seconds. */
+export function* redSpans({ question, values, given }: AskedOf): Generator<Reddened | undefined> {
   const full = question.model.complete(values, toolsOf(question.shop));
   const say = speaker(question.units);
   for (const { name, meta } of knobs(question.model, full, given)) {
     const step = (meta.max - meta.min) / PLACES;
     const spans: RedSpan[] = [];
     for (let i = 0; i <= PLACES; i += 1) {
+      yield;
       const at = meta.min + i * step;
       const value = meta.kind === 'count' ? Math.round(at) : at;
       const { refused, findings } = quickVerdictOf(question, { ...values, [name]: value });

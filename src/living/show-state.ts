@@ -40,7 +40,10 @@ const STILL = 180;
 const breath = (ms = 0): Promise<void> => new Promise((go) => setTimeout(go, ms));
 
 /** Tells all about a state, the quickest first; between its stages it gives way to another question. */
-export async function showState({ state, flat }: Asked & { kind: 'show' }, desk: Desk): Promise<void> {
+export async function showState(
+  { state, flat, dragged }: Asked & { kind: 'show' },
+  desk: Desk,
+): Promise<void> {
   const { tell, isStale, outfit } = desk;
   const asked = await desk.read(state);
   const { question, values } = asked;
@@ -59,7 +62,7 @@ export async function showState({ state, flat }: Asked & { kind: 'show' }, desk:
   const made = await startDesign(requestOf(asked, desk), outfit.kernel);
   try {
     tell({ kind: 'picture', data: shownAtOnce(made), still: flat ? stillOf(made) : undefined });
-    await breath(STILL);
+    await breath(dragged ? STILL : 0);
     if (isStale()) return;
     // worked out for the verdict, and by far the longest part of it
     made.bench;
@@ -83,7 +86,7 @@ export async function showState({ state, flat }: Asked & { kind: 'show' }, desk:
   for (const found of redSpans(asked)) {
     await breath();
     if (isStale()) return;
-    tell({ kind: 'red', ...found });
+    if (found) tell({ kind: 'red', ...found });
   }
   tell({ kind: 'settled' });
 }

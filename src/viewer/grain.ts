@@ -1,4 +1,4 @@
-import { Matrix4, type MeshStandardMaterial, Vector3 } from 'three';
+import { Matrix4, type MeshLambertMaterial, Vector3 } from 'three';
 import type { PreviewBox } from './preview-data.js';
 
 /**
@@ -23,10 +23,11 @@ float grain() {
   float ring = (length(fromPith) + 5.0 * cloud(vec3(p.x / 170.0, p.yz / 45.0) + log) + p.x / 90.0) / 4.2;
   float year = fract(ring);
   float late = smoothstep(0.25, 0.85, year) * (1.0 - smoothstep(0.9, 1.0, year));
-  float fine = cloud(vec3(p.x / 26.0, p.yz / 0.8) + log);
-  float pores = cloud(vec3(p.x, p.yz / 0.5) + log);
   float seen = 1.0 - smoothstep(0.15, 0.55, fwidth(ring));
   float near = 1.0 - smoothstep(0.3, 1.2, max(fwidth(p.y), fwidth(p.z)) / 0.8);
+  // what is not seen is not reckoned
+  float fine = near > 0.0 && end < 1.0 ? cloud(vec3(p.x / 26.0, p.yz / 0.8) + log) : 0.5;
+  float pores = near > 0.0 && end > 0.0 ? cloud(vec3(p.x, p.yz / 0.5) + log) : 0.5;
   float along = 1.0 - 0.13 * (late - 0.35) * seen - 0.09 * (fine - 0.5) * near;
   float ends = 0.84 - 0.2 * (late - 0.35) * seen - 0.16 * (pores - 0.5) * near;
   return mix(along, ends, end);
@@ -34,7 +35,7 @@ float grain() {
 `;
 
 /** Gives a board's faces their grain, along its length. */
-export function withGrain(face: MeshStandardMaterial, { corner, sides }: PreviewBox, index: number): void {
+export function withGrain(face: MeshLambertMaterial, { corner, sides }: PreviewBox, index: number): void {
   const [x, y, z] = sides.map(({ along }) => new Vector3(...along)) as [Vector3, Vector3, Vector3];
   const toBoard = new Matrix4()
     .makeBasis(x, y, z)

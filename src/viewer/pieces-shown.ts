@@ -1,6 +1,6 @@
 import { Box3, Color, Mesh, type Raycaster, type Vector3 } from 'three';
 import type { Point } from './preview-data.js';
-import type { ShownPiece } from './shown-piece.js';
+import { drawSides, type ShownPiece } from './shown-piece.js';
 
 /** By id. */
 export type PiecesShown = ReadonlyMap<string, ShownPiece>;
@@ -42,6 +42,7 @@ export function arrangePieces(shown: PiecesShown, { offset, opacity }: Arrangeme
       if (material.transparent !== share < 1) material.needsUpdate = true;
       material.transparent = share < 1;
     }
+    drawSides(face);
   }
 }
 

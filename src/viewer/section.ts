@@ -1,6 +1,7 @@
 import { Plane, type Vector3 } from 'three';
 import type { SectionPlane } from './cap.js';
 import type { PiecesShown } from './pieces-shown.js';
+import { drawSides } from './shown-piece.js';
 
 /** The section plane through everything shown. */
 export interface Section {
@@ -35,6 +36,7 @@ export function sectionThrough(shown: PiecesShown): Section {
       for (const { face, edge } of shown.values()) {
         face.clippingPlanes = plane ? [clip] : [];
         edge.clippingPlanes = plane ? [clip] : [];
+        drawSides(face);
       }
       recut();
     },

@@ -4,12 +4,13 @@ import {
   BufferGeometry,
   Color,
   DoubleSide,
+  FrontSide,
   Group,
   LineBasicMaterial,
   LineSegments,
   Mesh,
   MeshBasicMaterial,
-  MeshStandardMaterial,
+  MeshLambertMaterial,
 } from 'three';
 import { once } from '../once.js';
 import { type Cap, capOf } from './cap.js';
@@ -23,7 +24,7 @@ export interface ShownPiece {
   readonly piece: PreviewPiece;
   /** Faces, edges and, when it is cut, the cut face; moved as one. */
   readonly group: Group;
-  readonly face: MeshStandardMaterial;
+  readonly face: MeshLambertMaterial;
   readonly edge: LineBasicMaterial;
   readonly cap: Cap;
   /** Its shape, seen through all that stands before it. */
@@ -48,6 +49,13 @@ export const isSamePiece = (a: PreviewPiece, b: PreviewPiece): boolean =>
   a.triangles === b.triangles &&
   a.edges === b.edges;
 
+/** Inner sides are drawn only where they are seen, through the wood or in a section: they are half the work of a picture. */
+export function drawSides(face: MeshLambertMaterial): void {
+  const side = face.transparent || face.clippingPlanes?.length ? DoubleSide : FrontSide;
+  if (face.side !== side) face.needsUpdate = true;
+  face.side = side;
+}
+
 /** @param index of the piece: neighbours are hatched different ways */
 export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
   const own = new Color(piece.colour);
@@ -55,10 +63,8 @@ export function shownPiece(piece: PreviewPiece, index: number): ShownPiece {
     piece.wide ? new Uint32Array(bytes(text)) : new Uint16Array(bytes(text));
   const positions = new Float32Array(bytes(piece.positions));
   const triangles = numbers(piece.triangles);
-  const face = new MeshStandardMaterial({
+  const face = new MeshLambertMaterial({
     color: own.clone(),
-    roughness: 0.82,
-    side: DoubleSide,
     polygonOffset: true,
     polygonOffsetFactor: 0.6,
     polygonOffsetUnits: 1,

@@ -20,27 +20,31 @@ export function smoothNormals(positions: Float32Array, triangles: ArrayLike<numb
       else round.set(triangles[t + corner]!, [t]);
     }
   }
+  const sizes = new Float64Array(triangles.length / 3);
+  for (let t = 0; t < triangles.length; t += 3) sizes[t / 3] = spanOf(own[t]!, own[t + 1]!, own[t + 2]!);
   const out = new Float32Array(3 * triangles.length);
+  // a size that is dragged has all of it done anew for each picture: no arrays in here
   for (let t = 0; t < triangles.length; t += 3) {
-    const mine = own.subarray(t, t + 3);
-    const size = Math.hypot(...mine);
-    for (let corner = 0; corner < 3; corner += 1) {
-      const sum: Three = [0, 0, 0];
-      for (const other of round.get(triangles[t + corner]!)!) {
-        const its = own.subarray(other, other + 3);
-        const cos = mine[0]! * its[0]! + mine[1]! * its[1]! + mine[2]! * its[2]!;
-        if (other !== t && cos < CREASE * size * Math.hypot(...its)) continue;
-        for (let axis = 0; axis < 3; axis += 1) sum[axis]! += its[axis]!;
+    const least = CREASE * sizes[t / 3]!;
+    for (let corner = t; corner < t + 3; corner += 1) {
+      let [x, y, z] = [0, 0, 0];
+      for (const other of round.get(triangles[corner]!)!) {
+        const cos = own[t]! * own[other]! + own[t + 1]! * own[other + 1]! + own[t + 2]! * own[other + 2]!;
+        if (other !== t && cos < least * sizes[other / 3]!) continue;
+        x += own[other]!;
+        y += own[other + 1]!;
+        z += own[other + 2]!;
       }
-      const length = Math.hypot(...sum) || 1;
-      out.set(
-        sum.map((part) => part / length),
-        3 * (t + corner),
-      );
+      const length = spanOf(x, y, z) || 1;
+      out[3 * corner] = x / length;
+      out[3 * corner + 1] = y / length;
+      out[3 * corner + 2] = z / length;
     }
   }
   return out;
 }
+
+const spanOf = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z);
 
 type Three = [number, number, number];
 

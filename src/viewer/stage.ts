@@ -58,6 +58,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
   const floor = floorGrid(whole);
   const scene = new Scene();
   scene.add(floor, ...stageLamps());
+  const old: (() => void)[] = [];
   const show = ({ pieces }: PreviewData): void => {
     const before = new Map(shown);
     shown.clear();
@@ -69,7 +70,7 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
     });
     for (const { group, dispose } of before.values()) {
       scene.remove(group);
-      dispose();
+      old.push(dispose);
     }
     const all = [...shown.values()];
     scene.add(...all.map(({ group }) => group));
@@ -85,6 +86,10 @@ export function openStage(canvas: HTMLCanvasElement, data: PreviewData): Stage {
   let grounded = true;
   const { controls, draw, drawNow, afterDraw } = drawingLoop(canvas, scene, camera, ball, () => {
     floor.visible = grounded && camera.position.z > whole.min.z;
+  });
+  // the graphics programs of pieces that left are those of the new ones: freed sooner, they would be made anew
+  afterDraw(() => {
+    for (const dispose of old.splice(0)) dispose();
   });
   const eye = eyeOf(canvas, camera, controls, draw);
   const section = sectionThrough(shown);

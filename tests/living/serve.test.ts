@@ -47,7 +47,7 @@ async function desk(designs: readonly LivingDesign[] = [FRAME]) {
     answers,
     show: (given: LivingState['given'], others: Partial<LivingState> = {}) => {
       number += 1;
-      say({ kind: 'show', number, state: { ...START, ...others, given }, flat: false });
+      say({ kind: 'show', number, state: { ...START, ...others, given }, flat: false, dragged: true });
       return number;
     },
     /** The answer of a kind to a question, or the one that ends it. */
