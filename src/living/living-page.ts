@@ -34,6 +34,8 @@ function start(): void {
   let working: LivingState | undefined;
   let cured = 0;
   let { form } = living;
+  /** Whether that is the form of what was asked last. */
+  let formed = false;
   let shown = living.start.design;
 
   const designOf = ({ design }: LivingState) => living.designs.find(({ name }) => name === design);
@@ -52,13 +54,14 @@ function start(): void {
     editor.show(toldOf(story.now()));
     // a slider that is let go where it was dragged to says nothing new
     if (working && sameState(story.now(), working)) {
-      if (!document.documentElement.hasAttribute('data-ghost')) tellSizes();
+      if (formed) tellSizes();
       return;
     }
     verdict.wait();
     for (const id of ['link-label', 'link-refusal', 'cure']) onPage(id).hidden = true;
     if (!engine) return;
     working = story.now();
+    formed = false;
     asked = engine.show(working, dragged);
   };
   const given = (option: string, text: string | undefined): LivingState => {
@@ -155,6 +158,7 @@ function start(): void {
       case 'form':
         refuse(undefined);
         form = answer.form;
+        formed = true;
         tellSizes();
         break;
       case 'refused':
