@@ -4,8 +4,9 @@
 // that load files of their own stay outside.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { posix, resolve } from 'node:path';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, posix, resolve } from 'node:path';
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
@@ -55,9 +56,13 @@ writeFileSync(
   at(`${name}.js`),
   `import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { Script } from 'node:vm';
-const [filename, code] = ['program.js', 'code'].map((end) => fileURLToPath(new URL('./${name}.' + end, import.meta.url)));
+// a run that writes all files uses twice as much of the script as any other: it has a translation of its own
+const whole = process.argv[2] === 'make' && !process.argv.some((word) => word.startsWith('--only'));
+const ends = ['program.js', whole ? 'make.code' : 'code'];
+const [filename, code] = ends.map((end) => fileURLToPath(new URL('./${name}.' + end, import.meta.url)));
 // the engine sets a translation aside that was made by another version of it
 const script = new Script(readFileSync(filename, 'latin1'), {
   filename,
@@ -83,22 +88,24 @@ ${names.includes('default') ? 'export default of.default;\n' : ''}`,
   );
 }
 
-// what a run has used is translated when it ends: kept for the next ones, whatever the run finds
-const keep = `import { writeFileSync } from 'node:fs';
+// what a run has used is translated when it ends: kept for the next ones of its kind, whatever the run finds
+const out = mkdtempSync(join(tmpdir(), 'tenonwright-pack-'));
+for (const [end, words] of [
+  ['code', ['check']],
+  ['make.code', ['make', '--out', out]],
+]) {
+  const keep = `import { writeFileSync } from 'node:fs';
 import { translation } from '${pathToFileURL(resolve(at(`${name}.js`))).href}';
-process.on('exit', () => writeFileSync('${at(`${name}.code`)}', translation()));`;
-spawnSync(
-  process.execPath,
-  [
-    '--import',
-    `data:text/javascript,${encodeURIComponent(keep)}`,
-    'dist/src/cli/bin.js',
-    'check',
-    'stool',
-    '--quiet',
-  ],
-  { stdio: 'ignore' },
-);
+process.on('exit', () => writeFileSync('${at(`${name}.${end}`)}', translation()));`;
+  const imported = `data:text/javascript,${encodeURIComponent(keep)}`;
+  const [command, ...options] = words;
+  spawnSync(
+    process.execPath,
+    ['--import', imported, 'dist/src/cli/bin.js', command, 'stool', '--quiet', ...options],
+    { stdio: 'ignore' },
+  );
+}
+rmSync(out, { recursive: true });
 
 // a run has read all of its script when it starts: those of earlier builds are of no more use
 for (const file of readdirSync(PACKED)) if (!file.startsWith(`${name}.`)) rmSync(at(file));
