@@ -20,7 +20,9 @@ export const segmentBounds = (piece: Segment): Bounds => boundsOf(extremes(piece
 /** The box around points. */
 export function boundsOf(points: readonly Vec2[]): Bounds {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
+  for (const point of points) {
+    const x = point[0];
+    const y = point[1];
     minX = Math.min(minX, x);
     minY = Math.min(minY, y);
     maxX = Math.max(maxX, x);

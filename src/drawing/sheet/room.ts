@@ -16,10 +16,12 @@ export interface Room {
   crossed(box: Box): number;
 }
 
+type Line = readonly [from: Vec2, to: Vec2];
+
 export function emptyRoom(): Room {
   const boxes: Box[] = [];
   // lines by the cells they come through
-  const cells = new Map<number, (readonly [Vec2, Vec2])[]>();
+  const cells = new Map<number, Line[]>();
   const grown = (box: Box, by: number): Box => ({
     minX: box.minX - by,
     minY: box.minY - by,
@@ -32,7 +34,7 @@ export function emptyRoom(): Room {
     },
     avoid: (points) => {
       points.slice(1).forEach((to, i) => {
-        const line = [points[i]!, to] as const;
+        const line: Line = [points[i]!, to];
         for (const key of cellsOf(boxRound(line), line)) {
           const cell = cells.get(key);
           if (cell) cell.push(line);
@@ -40,12 +42,16 @@ export function emptyRoom(): Room {
         }
       });
     },
-    free: (box) => boxes.every((other) => !boxesOverlap(grown(box, AIR), other)),
+    free: (box) => {
+      const around = grown(box, AIR);
+      return boxes.every((other) => !boxesOverlap(around, other));
+    },
     crossed: (box) => {
       const around = grown(box, AIR);
-      const near = new Set(cellsOf(around).flatMap((key) => cells.get(key) ?? []));
+      const near = new Set<Line>();
+      for (const key of cellsOf(around)) for (const line of cells.get(key) ?? []) near.add(line);
       let count = 0;
-      for (const [from, to] of near) if (runsThrough(from, to, around)) count += 1;
+      for (const line of near) if (runsThrough(line[0], line[1], around)) count += 1;
       return count;
     },
   };
@@ -55,11 +61,14 @@ export function emptyRoom(): Room {
 const CELL = 8;
 
 /** Keys of the cells a box covers; with a line, only of those it comes through. */
-function cellsOf(box: Box, line?: readonly [Vec2, Vec2]): number[] {
+function cellsOf(box: Box, line?: Line): number[] {
   const keys: number[] = [];
   const last = (value: number) => Math.floor(value / CELL);
-  for (let column = last(box.minX); column <= last(box.maxX); column += 1) {
-    for (let row = last(box.minY); row <= last(box.maxY); row += 1) {
+  const right = last(box.maxX);
+  const low = last(box.minY);
+  const high = last(box.maxY);
+  for (let column = last(box.minX); column <= right; column += 1) {
+    for (let row = low; row <= high; row += 1) {
       const cell = {
         minX: column * CELL,
         minY: row * CELL,
@@ -72,7 +81,7 @@ function cellsOf(box: Box, line?: readonly [Vec2, Vec2]): number[] {
   return keys;
 }
 
-const boxRound = ([[ax, ay], [bx, by]]: readonly [Vec2, Vec2]): Box => ({
+const boxRound = ([[ax, ay], [bx, by]]: Line): Box => ({
   minX: Math.min(ax, bx),
   minY: Math.min(ay, by),
   maxX: Math.max(ax, bx),
@@ -81,16 +90,23 @@ const boxRound = ([[ax, ay], [bx, by]]: readonly [Vec2, Vec2]): Box => ({
 
 /** Whether a straight line comes into a box. */
 function runsThrough(from: Vec2, to: Vec2, box: Box): boolean {
-  let [lo, hi] = [0, 1];
-  for (const [a, d, min, max] of [
-    [from[0], to[0] - from[0], box.minX, box.maxX],
-    [from[1], to[1] - from[1], box.minY, box.maxY],
-  ] as const) {
-    if (d === 0) {
-      if (a < min || a > max) return false;
-      continue;
-    }
-    const [p, q] = [(min - a) / d, (max - a) / d];
+  const x = from[0];
+  const y = from[1];
+  const dx = to[0] - x;
+  const dy = to[1] - y;
+  if (dx === 0 && (x < box.minX || x > box.maxX)) return false;
+  if (dy === 0 && (y < box.minY || y > box.maxY)) return false;
+  let lo = 0;
+  let hi = 1;
+  if (dx !== 0) {
+    const p = (box.minX - x) / dx;
+    const q = (box.maxX - x) / dx;
+    lo = Math.max(lo, Math.min(p, q));
+    hi = Math.min(hi, Math.max(p, q));
+  }
+  if (dy !== 0) {
+    const p = (box.minY - y) / dy;
+    const q = (box.maxY - y) / dy;
     lo = Math.max(lo, Math.min(p, q));
     hi = Math.min(hi, Math.max(p, q));
   }

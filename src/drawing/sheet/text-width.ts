@@ -32,10 +32,13 @@ const ABOVE = 1.1;
  * @param height of a capital, mm
  */
 export function textWidth(text: string, height: number, bold = false): number {
-  const thousandths = [...text].reduce((sum, letter) => {
-    const code = letter.codePointAt(0)! - 32;
-    return sum + (ADVANCES[code] ?? OTHERS[letter] ?? WIDEST);
-  }, 0);
+  let thousandths = 0;
+  for (let i = 0; i < text.length; i += 1) {
+    const code = text.charCodeAt(i);
+    // a letter told in two halves counts once
+    if (code >= 0xdc00 && code < 0xe000) continue;
+    thousandths += ADVANCES[code - 32] ?? OTHERS[text.charAt(i)] ?? WIDEST;
+  }
   return ((thousandths / 1000) * height * (bold ? BOLD : 1)) / CAPITAL;
 }
 
@@ -59,11 +62,17 @@ export function textBox({
   const width = textWidth(text, height, bold);
   const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
   const [c, s] = [Math.cos((rotationDeg * Math.PI) / 180), Math.sin((rotationDeg * Math.PI) / 180)];
-  const corners = [start, start + width].flatMap((x) =>
-    [-BELOW * height, ABOVE * height].map((y): Vec2 => [at[0] + x * c - y * s, at[1] + x * s + y * c]),
-  );
-  const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+  const [end, low, high] = [start + width, -BELOW * height, ABOVE * height];
+  const x = (along: number, up: number) => at[0] + along * c - up * s;
+  const y = (along: number, up: number) => at[1] + along * s + up * c;
+  const [x1, x2, x3, x4] = [x(start, low), x(start, high), x(end, low), x(end, high)];
+  const [y1, y2, y3, y4] = [y(start, low), y(start, high), y(end, low), y(end, high)];
+  return {
+    minX: Math.min(x1, x2, x3, x4),
+    minY: Math.min(y1, y2, y3, y4),
+    maxX: Math.max(x1, x2, x3, x4),
+    maxY: Math.max(y1, y2, y3, y4),
+  };
 }
 
 /** Whether two boxes share more than their border. */

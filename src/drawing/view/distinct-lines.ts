@@ -72,9 +72,7 @@ function beyond(piece: Piece, others: readonly Piece[]): Piece[] {
   const along: Vec2 = [(piece.to[0] - piece.from[0]) / run, (piece.to[1] - piece.from[1]) / run];
   const covered: [number, number][] = [];
   for (const other of others) {
-    const start = inLine(piece.from, along, other.from);
-    const end = inLine(piece.from, along, other.to);
-    const range = onLine(start, end, run);
+    const range = onLine(piece.from, along, run, other);
     if (range) covered.push(range);
   }
   covered.sort((a, b) => a[0] - b[0]);
@@ -97,18 +95,28 @@ function beyond(piece: Piece, others: readonly Piece[]): Piece[] {
   return left;
 }
 
-/** A point as distance along a line and beside it. */
-function inLine(origin: Vec2, along: Vec2, p: Vec2): Vec2 {
-  const [x, y] = [p[0] - origin[0], p[1] - origin[1]];
-  return [x * along[0] + y * along[1], y * along[0] - x * along[1]];
-}
-
-/** Where another piece runs on the line of this one: both ends of the shared range within the tolerance. */
-function onLine(a: Vec2, b: Vec2, run: number): [number, number] | undefined {
-  const [p, q] = a[0] <= b[0] ? [a, b] : [b, a];
-  const [start, end] = [Math.max(0, p[0]), Math.min(run, q[0])];
+/**
+ * Where another piece runs on the line of this one: both ends of the shared range within the tolerance.
+ *
+ * Asked of every pair that is near, so nothing is made on the way.
+ */
+function onLine(origin: Vec2, along: Vec2, run: number, { from, to }: Piece): [number, number] | undefined {
+  const ux = along[0];
+  const uy = along[1];
+  const ax = from[0] - origin[0];
+  const ay = from[1] - origin[1];
+  const bx = to[0] - origin[0];
+  const by = to[1] - origin[1];
+  // how far each end lies along the line, and beside it
+  const a = ax * ux + ay * uy;
+  const b = bx * ux + by * uy;
+  const start = Math.max(0, Math.min(a, b));
+  const end = Math.min(run, Math.max(a, b));
   if (end - start < SAME_LINE / 100) return undefined;
-  const slope = (q[1] - p[1]) / (q[0] - p[0]);
-  const beside = (s: number) => Math.abs(p[1] + slope * (s - p[0]));
-  return beside(start) < SAME_LINE && beside(end) < SAME_LINE ? [start, end] : undefined;
+  const besideA = ay * ux - ax * uy;
+  const besideB = by * ux - bx * uy;
+  const [p, beside, q, other] = a <= b ? [a, besideA, b, besideB] : [b, besideB, a, besideA];
+  const slope = (other - beside) / (q - p);
+  const off = (s: number) => Math.abs(beside + slope * (s - p));
+  return off(start) < SAME_LINE && off(end) < SAME_LINE ? [start, end] : undefined;
 }

@@ -103,20 +103,26 @@ function inside(stroke: readonly Vec2[], loops: Region): readonly (readonly Vec2
   const found: Vec2[][] = [];
   stroke.slice(1).forEach((q, i) => {
     const p = stroke[i]!;
-    const [dx, dy] = [q[0] - p[0], q[1] - p[1]];
+    const dx = q[0] - p[0];
+    const dy = q[1] - p[1];
     const cuts = [0, 1];
     let odd = false;
     for (const loop of loops) {
-      loop.forEach((a, j) => {
-        const b = loop[(j + 1) % loop.length]!;
-        const [sa, sb] = [dx * (a[1] - p[1]) - dy * (a[0] - p[0]), dx * (b[1] - p[1]) - dy * (b[0] - p[0])];
-        if (sa > 0 === sb > 0) return;
-        const share = sa / (sa - sb);
-        const [x, y] = [a[0] + (b[0] - a[0]) * share - p[0], a[1] + (b[1] - a[1]) * share - p[1]];
-        const t = (x * dx + y * dy) / (dx * dx + dy * dy);
-        if (t < 0) odd = !odd;
-        else if (t < 1) cuts.push(t);
-      });
+      let a = loop.at(-1)!;
+      let sa = dx * (a[1] - p[1]) - dy * (a[0] - p[0]);
+      for (const b of loop) {
+        const sb = dx * (b[1] - p[1]) - dy * (b[0] - p[0]);
+        if (sa > 0 !== sb > 0) {
+          const share = sa / (sa - sb);
+          const x = a[0] + (b[0] - a[0]) * share - p[0];
+          const y = a[1] + (b[1] - a[1]) * share - p[1];
+          const t = (x * dx + y * dy) / (dx * dx + dy * dy);
+          if (t < 0) odd = !odd;
+          else if (t < 1) cuts.push(t);
+        }
+        a = b;
+        sa = sb;
+      }
     }
     cuts.sort((a, b) => a - b);
     for (let n = 0; n + 1 < cuts.length; n += 1) {

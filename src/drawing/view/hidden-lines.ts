@@ -36,23 +36,18 @@ export function hiddenLines(
     const front = frontFaces(part, view);
     const at = corners[p]!;
     for (let e = 0; e < sharp.length; e += 1) {
-      const [one, other] = [front[edges[4 * e + 2]!]!, front[edges[4 * e + 3]!]!];
+      const one = front[edges[4 * e + 2]!]!;
+      const other = front[edges[4 * e + 3]!]!;
       if (sharp[e] === 0 && one === other) continue;
       // the solid itself hides an edge between two faces turned away
       if (!hidden && one === 0 && other === 0) continue;
-      const [a, b] = [3 * edges[4 * e]!, 3 * edges[4 * e + 1]!];
-      divide(
-        part.id,
-        at.subarray(a, a + 3),
-        at.subarray(b, b + 3),
-        occluders,
-        found.visible,
-        hidden ? found.hidden : undefined,
-      );
+      const ends = [3 * edges[4 * e]!, 3 * edges[4 * e + 1]!] as const;
+      divide(part.id, at, ends, occluders, found.visible, hidden ? found.hidden : undefined);
     }
   });
   for (const wire of wires) {
-    divide(wire.id, pointIn(view, wire.from), pointIn(view, wire.to), occluders, found.wires, undefined);
+    const at = [...pointIn(view, wire.from), ...pointIn(view, wire.to)];
+    divide(wire.id, at, [0, 3], occluders, found.wires, undefined);
   }
   return found;
 }
@@ -67,26 +62,28 @@ function frontFaces({ solid }: SeenPart, view: Frame): Uint8Array {
   return front;
 }
 
-type Point = ArrayLike<number>;
-
+/** @param at corners, three numbers each, in which `from` and `to` begin */
 function divide(
   part: string,
-  a: Point,
-  b: Point,
+  at: ArrayLike<number>,
+  [from, to]: readonly [from: number, to: number],
   occluders: Occluders,
   seen: Piece[],
   unseen: Piece[] | undefined,
 ): void {
-  const [ax, ay] = [a[0]!, a[1]!];
-  const [dx, dy] = [b[0]! - ax, b[1]! - ay];
+  const ax = at[from]!;
+  const ay = at[from + 1]!;
+  const az = at[from + 2]!;
+  const dx = at[to]! - ax;
+  const dy = at[to + 1]! - ay;
   const run = spanOf(dx, dy);
   if (run < SAME_LINE / 10) return;
   const spans: number[] = [];
-  occluders.hide(ax, ay, a[2]!, dx, dy, b[2]! - a[2]!, spans);
+  occluders.hide(ax, ay, az, dx, dy, at[to + 2]! - az, spans);
   const least = SAME_LINE / 10 / run;
-  const put = (to: Piece[] | undefined, start: number, end: number) => {
-    if (to === undefined || end - start < least) return;
-    to.push({ part, from: [ax + dx * start, ay + dy * start], to: [ax + dx * end, ay + dy * end] });
+  const put = (pieces: Piece[] | undefined, start: number, end: number) => {
+    if (pieces === undefined || end - start < least) return;
+    pieces.push({ part, from: [ax + dx * start, ay + dy * start], to: [ax + dx * end, ay + dy * end] });
   };
   let done = 0;
   for (const [start, end] of united(spans)) {

@@ -42,16 +42,20 @@ export function occludersOf(
       const n = [solid.normals[3 * t]!, solid.normals[3 * t + 1]!, solid.normals[3 * t + 2]!] as const;
       const nz = dot(n, view.z);
       if (nz <= EDGE_ON) continue;
-      const [i, j, k] = [
-        3 * solid.triangles[3 * t]!,
-        3 * solid.triangles[3 * t + 1]!,
-        3 * solid.triangles[3 * t + 2]!,
-      ];
-      const sides = sidesOf(at, i, j, k);
-      if (!sides) continue;
-      const [nx, ny] = [dot(n, view.x), dot(n, view.y)];
-      const offset = solid.offsets[t]! + nx * origin[0] + ny * origin[1] + nz * origin[2];
-      store.push(nx, ny, nz, offset, ...sides, Math.max(at[i + 2]!, at[j + 2]!, at[k + 2]!));
+      const i = 3 * solid.triangles[3 * t]!;
+      const j = 3 * solid.triangles[3 * t + 1]!;
+      const k = 3 * solid.triangles[3 * t + 2]!;
+      const area =
+        (at[j]! - at[i]!) * (at[k + 1]! - at[i + 1]!) - (at[j + 1]! - at[i + 1]!) * (at[k]! - at[i]!);
+      // seen as a line
+      if (area < 1e-9) continue;
+      const nx = dot(n, view.x);
+      const ny = dot(n, view.y);
+      store.push(nx, ny, nz, solid.offsets[t]! + nx * origin[0] + ny * origin[1] + nz * origin[2]);
+      pushSide(store, at, i, j);
+      pushSide(store, at, j, k);
+      pushSide(store, at, k, i);
+      store.push(Math.max(at[i + 2]!, at[j + 2]!, at[k + 2]!));
       boxes.push(
         Math.min(at[i]!, at[j]!, at[k]!),
         Math.min(at[i + 1]!, at[j + 1]!, at[k + 1]!),
@@ -63,21 +67,12 @@ export function occludersOf(
   return inGrid(new Float64Array(store), new Float64Array(boxes));
 }
 
-/** Three lines with the inside on their left, as unit normals and offsets; undefined for a triangle seen as a line. */
-function sidesOf(at: Float64Array, i: number, j: number, k: number): number[] | undefined {
-  const area = (at[j]! - at[i]!) * (at[k + 1]! - at[i + 1]!) - (at[j + 1]! - at[i + 1]!) * (at[k]! - at[i]!);
-  if (area < 1e-9) return undefined;
-  const sides: number[] = [];
-  for (const [from, to] of [
-    [i, j],
-    [j, k],
-    [k, i],
-  ] as const) {
-    const [dx, dy] = [at[to]! - at[from]!, at[to + 1]! - at[from + 1]!];
-    const size = spanOf(dx, dy);
-    sides.push(-dy / size, dx / size, (dy * at[from]! - dx * at[from + 1]!) / size);
-  }
-  return sides;
+/** A line with the inside on its left, as unit normal and offset. */
+function pushSide(store: number[], at: Float64Array, from: number, to: number): void {
+  const dx = at[to]! - at[from]!;
+  const dy = at[to + 1]! - at[from + 1]!;
+  const size = spanOf(dx, dy);
+  store.push(-dy / size, dx / size, (dy * at[from]! - dx * at[from + 1]!) / size);
 }
 
 function inGrid(store: Float64Array, boxes: Float64Array): Occluders {
@@ -99,8 +94,15 @@ function inGrid(store: Float64Array, boxes: Float64Array): Occluders {
   /** Calls `use` with each cell a triangle comes into; a cell wholly outside one of its sides is passed over. */
   const eachCell = (t: number, use: (at: number) => void) => {
     const s = STRIDE * t + SIDES;
-    const [fromRow, toRow] = [row(boxes[4 * t + 1]!), row(boxes[4 * t + 3]!)];
-    const [from, to] = [column(boxes[4 * t]!), column(boxes[4 * t + 2]!)];
+    const fromRow = row(boxes[4 * t + 1]!);
+    const toRow = row(boxes[4 * t + 3]!);
+    const from = column(boxes[4 * t]!);
+    const to = column(boxes[4 * t + 2]!);
+    // most are small: in one cell they are in no other
+    if (fromRow === toRow && from === to) {
+      use(fromRow * columns + from);
+      return;
+    }
     for (let r = fromRow; r <= toRow; r += 1) {
       const y = minY + (r + 0.5) * cell;
       for (let c = from; c <= to; c += 1) {

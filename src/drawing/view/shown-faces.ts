@@ -45,19 +45,21 @@ export function shownFaces(
     return [tip[0] - origin[0], tip[1] - origin[1], tip[2] - origin[2]];
   };
   // triangles of one flat face share its plane to the last digit
-  const byPlane = new Map<string, number>();
+  const byOffset = new Map<number, number[]>();
   const owner = new Int32Array(solid.offsets.length).fill(-1);
-  const planes: { normal: Vec3; step: number }[] = [];
+  const planes: { normal: Vec3; step: number; first: number }[] = [];
   for (let t = 0; t < owner.length; t += 1) {
+    const there = byOffset.get(solid.offsets[t]!) ?? [];
+    const known = there.find((plane) => alike(solid.normals, planes[plane]!.first, t));
+    if (known !== undefined) {
+      owner[t] = known;
+      continue;
+    }
     const normal = turned(t);
     if (normal[2] <= TURNED) continue;
-    const key = `${solid.normals[3 * t]} ${solid.normals[3 * t + 1]} ${solid.normals[3 * t + 2]} ${solid.offsets[t]}`;
-    const known = byPlane.get(key) ?? planes.length;
-    if (known === planes.length) {
-      byPlane.set(key, known);
-      planes.push({ normal, step: stepOf(normal) });
-    }
-    owner[t] = known;
+    owner[t] = planes.length;
+    byOffset.set(solid.offsets[t]!, [...there, planes.length]);
+    planes.push({ normal, step: stepOf(normal), first: t });
   }
   const joined = planes.map((_, i) => i);
   const root = (i: number): number => {
@@ -87,6 +89,12 @@ export function shownFaces(
     return shown.loops.length === 0 ? [] : [shown];
   });
 }
+
+/** Whether two triangles have the same normal. */
+const alike = (normals: Float64Array, t: number, s: number): boolean =>
+  normals[3 * t] === normals[3 * s] &&
+  normals[3 * t + 1] === normals[3 * s + 1] &&
+  normals[3 * t + 2] === normals[3 * s + 2];
 
 function faceOf(
   part: SeenPart,

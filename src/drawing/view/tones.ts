@@ -1,4 +1,5 @@
 import { dot, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { onceForEach } from '../../once.js';
 import { convexHull, loopArea, type Region, subtractRegion } from '../../profile/index.js';
 import { BEHIND } from '../../tolerances.js';
 import { shaded, type Tone } from '../sheet/index.js';
@@ -32,10 +33,10 @@ export function tonesOf(scene: Scene): readonly Tone[] {
     return Math.max(...at) - Math.min(...at);
   }) as [number, number];
   const pitch = Math.max(width, height) / 55;
-  const hulls = new Map(faces.map((face) => [face, convexHull(face.loops.flat())] as const));
+  const hullOf = onceForEach((face: ShownFace) => convexHull(face.loops.flat()));
   return faces.flatMap((face): Tone[] => {
     const before = faces.flatMap((other) =>
-      other === face ? [] : inFront(other, face, () => parted(hulls.get(other)!, hulls.get(face)!)),
+      other === face ? [] : inFront(other, face, () => parted(hullOf(other), hullOf(face))),
     );
     const loops = before.length === 0 ? face.loops : subtractRegion(face.loops, before);
     if (loops.reduce((sum, loop) => sum + loopArea(loop), 0) < LEAST * width * height) return [];
@@ -53,9 +54,12 @@ const anySeen =
   ({ part, members }: ShownFace): boolean => {
     const { triangles } = part.solid;
     return members.some((t) => {
-      const [i, j, k] = [3 * triangles[3 * t]!, 3 * triangles[3 * t + 1]!, 3 * triangles[3 * t + 2]!];
-      return SPOTS.some(([a, b, c]) => {
-        const mix = (axis: number) => a * at[i + axis]! + b * at[j + axis]! + c * at[k + axis]!;
+      const i = 3 * triangles[3 * t]!;
+      const j = 3 * triangles[3 * t + 1]!;
+      const k = 3 * triangles[3 * t + 2]!;
+      return SPOTS.some((share) => {
+        const mix = (axis: number) =>
+          share[0] * at[i + axis]! + share[1] * at[j + axis]! + share[2] * at[k + axis]!;
         return !occluders.covers(mix(0), mix(1), mix(2) + BEHIND);
       });
     });
@@ -88,36 +92,43 @@ const hasBeside = (one: readonly Vec2[], other: readonly Vec2[]): boolean =>
     return other.every((r) => x * (r[1] - p[1]) - y * (r[0] - p[0]) <= least);
   });
 
+const NOTHING: Region = [];
+
 /**
  * Where a face stands before another: both are planes, so that is a half of the picture.
  *
  * @param apart whether a line parts them, asked when nothing quicker does
  */
 function inFront(front: ShownFace, face: ShownFace, apart: () => boolean): Region {
-  const [minX, maxX] = [Math.max(front.box.minX, face.box.minX), Math.min(front.box.maxX, face.box.maxX)];
-  const [minY, maxY] = [Math.max(front.box.minY, face.box.minY), Math.min(front.box.maxY, face.box.maxY)];
-  if (minX >= maxX || minY >= maxY) return [];
+  const minX = Math.max(front.box.minX, face.box.minX);
+  const maxX = Math.min(front.box.maxX, face.box.maxX);
+  if (minX >= maxX) return NOTHING;
+  const minY = Math.max(front.box.minY, face.box.minY);
+  const maxY = Math.min(front.box.maxY, face.box.maxY);
+  if (minY >= maxY) return NOTHING;
   const air = Math.max(front.bulge, face.bulge);
   const [a, b] = [front.depth, face.depth];
   const [dx, dy, d] = [a[0] - b[0], a[1] - b[1], a[2] - b[2] - air];
-  const over = ([x, y]: Vec2) => dx * x + dy * y + d;
+  const over = (p: Vec2) => dx * p[0] + dy * p[1] + d;
   const corners = [over([minX, minY]), over([maxX, minY]), over([maxX, maxY]), over([minX, maxY])];
-  if (Math.max(...corners) <= 0 || apart()) return [];
+  if (Math.max(...corners) <= 0 || apart()) return NOTHING;
   if (Math.min(...corners) > 0) return front.loops;
   return front.loops.map((loop) => halfOf(loop, over)).filter(coversMore);
 }
 
 /** What of a loop lies where a linear measure is above 0; pieces may hang together along the border. */
 function halfOf(loop: readonly Vec2[], over: (p: Vec2) => number): readonly Vec2[] {
-  return loop.flatMap((p, i) => {
+  const kept: Vec2[] = [];
+  loop.forEach((p, i) => {
     const q = loop[(i + 1) % loop.length]!;
-    const [a, b] = [over(p), over(q)];
-    const kept: Vec2[] = a > 0 ? [p] : [];
-    if (a > 0 === b > 0) return kept;
+    const a = over(p);
+    const b = over(q);
+    if (a > 0) kept.push(p);
+    if (a > 0 === b > 0) return;
     const t = a / (a - b);
     kept.push([p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t]);
-    return kept;
   });
+  return kept;
 }
 
 /** A tone set down elsewhere, larger or smaller. */

@@ -83,7 +83,8 @@ function clearance(p: Vec2, edges: readonly (readonly [Vec2, Vec2])[], least: nu
 }
 
 function distance([x, y]: Vec2, a: Vec2, b: Vec2): number {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
   const t = Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / (dx * dx + dy * dy || 1)));
   return spanOf(x - a[0] - dx * t, y - a[1] - dy * t);
 }
