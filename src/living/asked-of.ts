@@ -1,7 +1,15 @@
 import type { LivingDesign, LivingState } from '../files/index.js';
 import { type Model, optionName, plainYaml, readParameters } from '../model/index.js';
 import { pieceFrom } from '../notation/index.js';
-import { builtInShop, readShop, shopUnits, withJig } from '../shop/index.js';
+import {
+  builtInShop,
+  readShop,
+  type ShopField,
+  shopExample,
+  shopForm,
+  shopUnits,
+  withJig,
+} from '../shop/index.js';
 import type { Question, Values } from '../verdict/index.js';
 
 /** What can be made: models in code by their names, and the designs of the page. */
@@ -30,7 +38,7 @@ export async function askedOf(state: LivingState, stock: Stock): Promise<AskedOf
   readParameters(model, given, units);
   const jigModel = stock.models.get('jig');
   if (!jigModel) throw new Error('the page was packed without the jig');
-  const raw = state.shop && (await plainYaml(state.shop.text, state.shop.name, 'tell the shop anew'));
+  const raw = state.shop && (await saidOf(state.shop));
   const shop = state.shop ? readShop(raw, state.shop.name, units) : builtInShop(units);
   const { jig, given: all } = withJig(shop, shopUnits(raw, units), jigModel, { model, given });
   return {
@@ -39,6 +47,14 @@ export async function askedOf(state: LivingState, stock: Stock): Promise<AskedOf
     given: Object.keys(model.parameters.shape).filter((name) => given[optionName(name)] !== undefined),
   };
 }
+
+/** The shop of a state as a form: what it says, right or wrong. */
+export async function shopFormOf({ shop, units }: LivingState): Promise<readonly ShopField[]> {
+  return shopForm(await saidOf(shop ?? { name: 'shop.yaml', text: shopExample(units) }), units);
+}
+
+const saidOf = ({ text, name }: NonNullable<LivingState['shop']>): Promise<unknown> =>
+  plainYaml(text, name, 'tell the shop anew');
 
 let last: { readonly told: string; readonly model: Model } | undefined;
 

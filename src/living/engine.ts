@@ -8,6 +8,8 @@ export interface Engine {
   readonly show: (state: LivingState, dragged: boolean) => number;
   readonly save: (state: LivingState, wanted: Wanted, force: boolean) => number;
   readonly cure: (state: LivingState) => number;
+  /** Asks for the state's shop as a form. */
+  readonly shop: (state: LivingState) => number;
 }
 
 export interface Listener {
@@ -92,8 +94,9 @@ export function startEngine(
     show: (state, dragged) => ask((n) => ({ kind: 'show', number: n, state, flat, dragged })),
     save: (state, wanted, force) => ask((n) => ({ kind: 'save', number: n, state, wanted, force })),
     cure: (state) => ask((n) => ({ kind: 'cure', number: n, state })),
+    shop: (state) => ask((n) => ({ kind: 'shop', number: n, state })),
   };
 }
 
 /** The last answer to each kind of question. */
-const LAST: ReadonlySet<Answer['kind']> = new Set(['settled', 'refused', 'fault', 'saved', 'cured']);
+const LAST: ReadonlySet<Answer['kind']> = new Set(['settled', 'refused', 'fault', 'saved', 'cured', 'shop']);

@@ -7,7 +7,7 @@ import { linkOf, stateOfLink } from './link.js';
 import type { Answer, Asked } from './messages.js';
 import { pieceEditor } from './piece-editor.js';
 import { wireSaving } from './saving.js';
-import { wireShop } from './shop-told.js';
+import { type ShopTold, wireShop } from './shop-told.js';
 import { showPicture } from './show-picture.js';
 import { sizeControls } from './size-controls.js';
 import { sizesYaml, yamlName } from './sizes-yaml.js';
@@ -52,6 +52,7 @@ function start(): void {
     onPage<HTMLSelectElement>('units').value = story.now().units;
     onPage<HTMLSelectElement>('piece').value = story.now().design;
     editor.show(toldOf(story.now()));
+    shop.show(story.now());
     // a slider that is let go where it was dragged to says nothing new
     if (working && sameState(story.now(), working)) {
       if (formed) tellSizes();
@@ -129,6 +130,7 @@ function start(): void {
     onPage('refusal').textContent = text ?? '';
     sizes.refuse(text);
     editor.refuse(text);
+    shop.refuse(text);
     if (refused) verdict.refuse();
     saving.allow(!refused);
   };
@@ -143,6 +145,7 @@ function start(): void {
   };
   const hear = (answer: Answer): void => {
     if (saving.hear(answer)) return;
+    if (answer.kind === 'shop') shop.hear(answer.fields, answer.units);
     if (answer.kind === 'cured' && answer.number === cured) {
       tell(answer);
       onPage('cure').hidden = true;
@@ -249,7 +252,7 @@ function start(): void {
       // the shop is the person's own where the link carries none, and a text is of one piece
       const { told: _, ...now } = story.now();
       story.step({ ...now, ...linked });
-      if (linked.shop) shop.show(linked.shop.text);
+      if (linked.shop) shop.open();
       return '';
     } catch (error) {
       if (!(error instanceof TenonwrightError)) throw error;
@@ -266,12 +269,15 @@ function start(): void {
     if (amiss === '') show();
     tellAmiss(amiss);
   });
-  const shop = wireShop(living.shopText, (told) => {
-    const { shop: _, ...now } = story.now();
-    const own = told ?? living.start.shop;
-    story.step(own ? { ...now, shop: own } : now);
-    if (engine) show();
-  });
+  const shop: ShopTold = wireShop(
+    (told) => {
+      const { shop: _, ...now } = story.now();
+      const own = told ?? living.start.shop;
+      story.step(own ? { ...now, shop: own } : now);
+      if (engine) show();
+    },
+    (state) => void engine?.shop(state),
+  );
   const amiss = follow();
   for (const id of ['standing', 'living-controls']) onPage(id).hidden = false;
   engine = startEngine(

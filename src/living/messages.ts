@@ -1,4 +1,6 @@
 import type { LivingData, LivingDesign, LivingState, OutputFile, SizeRow } from '../files/index.js';
+import type { Units } from '../length/index.js';
+import type { ShopField } from '../shop/index.js';
 import type { PreviewData } from '../viewer/index.js';
 
 /** What the worker is given once, before anything is asked of it. */
@@ -38,7 +40,7 @@ export type Asked =
       /** What wood is cut from too, although a check failed. */
       readonly force: boolean;
     }
-  | { readonly kind: 'cure'; readonly number: number; readonly state: LivingState };
+  | { readonly kind: 'cure' | 'shop'; readonly number: number; readonly state: LivingState };
 
 /** Values at which the data of a design alone find an error, and the first one they find. */
 export interface RedSpan {
@@ -71,6 +73,8 @@ export type Answer = { readonly number: number } & (
       readonly heldBack: readonly string[];
     }
   | { readonly kind: 'cured'; readonly data: PreviewData; readonly panel: string }
+  /** The shop as a form. */
+  | { readonly kind: 'shop'; readonly fields: readonly ShopField[]; readonly units: Units }
   /** A fault of the program. */
   | { readonly kind: 'fault'; readonly text: string }
 );

@@ -1,7 +1,7 @@
 import { TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
 import type { Model } from '../model/index.js';
-import { type AskedOf, askedOf } from './asked-of.js';
+import { type AskedOf, askedOf, shopFormOf } from './asked-of.js';
 import type { Answer, Asked, Outfit } from './messages.js';
 import { type Desk, showState } from './show-state.js';
 import { cureState, saveState } from './whole-work.js';
@@ -56,7 +56,8 @@ async function answer(
   try {
     if (asked.kind === 'show') await showState(asked, desk);
     else if (asked.kind === 'save') await saveState(asked, desk);
-    else await cureState(asked, desk);
+    else if (asked.kind === 'cure') await cureState(asked, desk);
+    else desk.tell({ kind: 'shop', fields: await shopFormOf(state), units: state.units });
   } catch (error) {
     if (error instanceof TenonwrightError)
       desk.tell({ kind: 'refused', text: error.explain(speaker(state.units)) });

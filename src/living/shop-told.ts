@@ -1,43 +1,93 @@
 import type { LivingState } from '../files/index.js';
+import type { Units } from '../length/index.js';
+import type { ShopField } from '../shop/index.js';
 import { onPage } from '../viewer/index.js';
 import { handOver } from './elements.js';
+import { type ShopPlace, shopPlace } from './shop-fields.js';
+import { shopYaml } from './shop-words.js';
 
 /** Where a browser keeps the shop, when the person wishes it. */
 const KEPT = 'tenonwright shop';
 
+/** The person's shop as a form. */
+export interface ShopTold {
+  /** Shows the shop of a state; a form of another is asked for. */
+  readonly show: (state: LivingState) => void;
+  readonly hear: (fields: readonly ShopField[], units: Units) => void;
+  /** Tells at its place what is wrong with it. */
+  readonly refuse: (text: string | undefined) => void;
+  readonly open: () => void;
+}
+
 /**
- * The person's shop, told as a shop file.
- *
- * @param usual the shop the page was made with, as a file
  * @param use works in a shop from now on; undefined: in that of the page
+ * @param ask for the form of a state's shop
  */
 export function wireShop(
-  usual: string,
   use: (shop: LivingState['shop']) => void,
-): { readonly show: (text: string) => void } {
-  const [text, keep] = [onPage<HTMLTextAreaElement>('shop-text'), onPage<HTMLInputElement>('keep-shop')];
+  ask: (state: LivingState) => void,
+): ShopTold {
+  const [told, form, keep] = [
+    onPage<HTMLDetailsElement>('shop-told'),
+    onPage('shop-form'),
+    onPage<HTMLInputElement>('keep-shop'),
+  ];
   const kept = keeping((store) => store.getItem(KEPT)) ?? undefined;
-  text.value = kept ?? usual;
   keep.checked = kept !== undefined;
-  const remember = (): void => {
-    keeping((store) => (keep.checked ? store.setItem(KEPT, text.value) : store.removeItem(KEPT)));
+  let places: readonly ShopPlace[] = [];
+  let refused: string | undefined;
+  let now: LivingState | undefined;
+  /** What the form was made of. */
+  let shown = '';
+  const keyOf = ({ shop, units }: LivingState): string => JSON.stringify([shop?.text, units]);
+  const written = () => ({ name: 'shop.yaml', text: shopYaml(places.map(({ words }) => words())) });
+  const remember = (text: string | undefined): void => {
+    keeping((store) =>
+      keep.checked && text !== undefined ? store.setItem(KEPT, text) : store.removeItem(KEPT),
+    );
   };
-  const asFile = () => ({ name: 'shop.yaml', text: text.value });
-  keep.addEventListener('change', remember);
-  onPage('use-shop').addEventListener('click', () => {
-    remember();
-    use(asFile());
-  });
+  const catchUp = (): void => {
+    if (!told.open || !now || keyOf(now) === shown) return;
+    shown = keyOf(now);
+    ask(now);
+  };
+  const refuse = (text: string | undefined): void => {
+    refused = text;
+    const lines = (text ?? '').split('\n').flatMap((line) => /^[^:]+: (.*)$/.exec(line)?.[1] ?? []);
+    const told = (path: string): string =>
+      lines
+        .filter((line) => line.startsWith(path) && /^(\[\d+\])?[ :]/.test(line.slice(path.length)))
+        .join('\n');
+    for (const place of places) place.refuse(place.words().name, told);
+  };
+  told.addEventListener('toggle', catchUp);
+  form.addEventListener('submit', (event) => event.preventDefault());
+  keep.addEventListener('change', () => remember(places.length > 0 ? written().text : now?.shop?.text));
   onPage('usual-shop').addEventListener('click', () => {
-    text.value = usual;
+    remember(undefined);
     use(undefined);
   });
-  onPage('save-shop').addEventListener('click', () => handOver('shop.yaml', text.value, 'text/yaml'));
-  if (kept !== undefined) use(asFile());
+  onPage('save-shop').addEventListener('click', () => handOver('shop.yaml', written().text, 'text/yaml'));
+  if (kept !== undefined) use({ name: 'shop.yaml', text: kept });
   return {
-    show: (told) => {
-      text.value = told;
-      onPage<HTMLDetailsElement>('shop-told').open = true;
+    show: (state) => {
+      now = state;
+      catchUp();
+    },
+    hear: (fields, units) => {
+      const changed = (): void => {
+        const shop = written();
+        remember(shop.text);
+        if (now) shown = keyOf({ ...now, shop });
+        use(shop);
+      };
+      places = fields.map((field) => shopPlace(field, units, changed));
+      form.replaceChildren(...places.map(({ root }) => root));
+      refuse(refused);
+    },
+    refuse,
+    open: () => {
+      told.open = true;
     },
   };
 }

@@ -4,6 +4,7 @@ import { printValue } from '../model/index.js';
 import { make } from './elements.js';
 import type { RedSpan } from './messages.js';
 import { provedOf } from './proved.js';
+import { withUnit } from './with-unit.js';
 
 /** The sizes of a design as controls. */
 export interface SizeControls {
@@ -107,7 +108,7 @@ function controlOf(row: SizeRow, units: Units, design: LivingDesign | undefined,
   slider?.addEventListener('change', () => given.give(option, snapped()));
   field.addEventListener('change', () => {
     const text = field.value.trim();
-    given.give(option, text === '' ? undefined : withUnit(text, now, units));
+    given.give(option, text === '' ? undefined : withUnit(text, now.kind, units));
   });
   free.addEventListener('click', () => given.give(option, undefined));
 
@@ -210,10 +211,3 @@ const mark = (
   one.style.width = `${Math.max(0.8, share(to) - share(from)).toFixed(2)}%`;
   return one;
 };
-
-/** A bare figure gets the unit it was meant in, so that it stays what it is when the units change. */
-function withUnit(text: string, { kind }: SizeRow, units: Units): string {
-  if (!/^[+-]?[\d\s./½¼¾⅛⅜⅝⅞-]+$/.test(text)) return text;
-  if (kind === 'length') return `${text} ${units}`;
-  return kind === 'mass' ? `${text} ${units === 'mm' ? 'kg' : 'lb'}` : text;
-}

@@ -47,7 +47,7 @@ export async function saveState(
 }
 
 /** Looks for the one size that ends each error or worry; it takes some seconds. */
-export async function cureState({ state }: Asked & { kind: 'cure' }, desk: Desk): Promise<void> {
+export async function cureState({ state }: Pick<Asked, 'state'>, desk: Desk): Promise<void> {
   const made = await startDesign(requestOf(await desk.read(state), desk), desk.outfit.kernel);
   try {
     await made.findCures();

@@ -46,16 +46,50 @@ testWith(
     await judged(page, 'Seed tray with a glued-up bottom');
     expect(await page.isVisible('#write')).toBe(true);
     await page.click('#shop-told > summary');
-    const text = await page.inputValue('#shop-text');
-    // the saw's own line is spoilt: the file, the name and what is allowed are told
-    await page.fill('#shop-text', text.replace(/^saw-kerf: .*$/m, 'saw-kerf: 40 mm'));
-    await page.click('#use-shop');
-    await page.waitForFunction(() =>
-      /shop\.yaml: saw-kerf is 40 mm; it must be/.test(document.getElementById('refusal')!.textContent!),
+    const kerf = '[data-shop=saw-kerf] input';
+    expect(await page.inputValue(kerf)).toBe('3 mm');
+    await page.fill(kerf, '40');
+    await page.press(kerf, 'Tab');
+    // the words of the command line, at the field; a bare figure got its unit
+    await page.waitForFunction(
+      () =>
+        document.querySelector('[data-shop=saw-kerf] .why')!.textContent ===
+        'saw-kerf is 40 mm; it must be 0.5 mm to 10 mm: give less',
+    );
+    expect(await page.inputValue(kerf)).toBe('40 mm');
+    expect(await page.getAttribute(kerf, 'aria-invalid')).toBe('true');
+    // rows are added and left out, and the focus goes where the work goes on
+    const lumber = page.locator('details.rows', { has: page.locator('summary', { hasText: 'lumber' }) });
+    await lumber.locator('summary').press('Enter');
+    const rows = await lumber.locator('fieldset').count();
+    await lumber.locator('.add-row').press('Enter');
+    await page.keyboard.type('wide');
+    await page.keyboard.press('Tab');
+    await page.waitForFunction(
+      (row) => document.activeElement?.ariaLabel === `lumber ${row}, width`,
+      rows + 1,
+    );
+    await lumber.locator('[aria-invalid]').first().waitFor();
+    expect(await lumber.locator('.why:not([hidden])').allTextContents()).toContainEqual(
+      expect.stringMatching(/^lumber\[2\]\.thickness cannot be read: 'wide' is not a length/),
     );
     expect(await axeViolations(page), 'a shop that is refused').toEqual([]);
+    await lumber.locator('.leave-row').last().press('Enter');
+    expect(await lumber.locator('fieldset').count()).toBe(rows);
+    expect(await page.evaluate(() => document.activeElement?.className)).toBe('add-row');
     const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save-shop')]);
     expect(readFileSync(await download.path(), 'utf8')).toMatch(/^saw-kerf: 40 mm$/m);
+    // in other units the form is told anew, and the person's words stay
+    await page.selectOption('#units', 'in');
+    await page.waitForFunction(() =>
+      /0\.5 mm|1\/64 in|in to/.test(document.querySelector('[data-shop=saw-kerf] .soft')!.textContent!),
+    );
+    expect(await page.inputValue(kerf)).toBe('40 mm');
+    await page.selectOption('#units', 'mm');
+    await page.fill(kerf, '3.2');
+    await page.press(kerf, 'Tab');
+    await judged(page, 'Seed tray with a glued-up bottom');
+    expect(await page.isVisible('[data-shop=saw-kerf] .why')).toBe(false);
     await page.click('#usual-shop');
     await judged(page, 'Seed tray with a glued-up bottom');
     // kept in the browser only when it is wished

@@ -272,7 +272,6 @@ testWith(CHROMIUM, 'every button of the page is one that these tests press', asy
       'save-yaml',
       'text-back',
       'undo',
-      'use-shop',
       'usual-shop',
     ].toSorted(),
   );

@@ -24,9 +24,9 @@ export const LIVING_CONTROLS = `<p id="standing" data-level="waiting" hidden><st
 <label class="tick"><input id="link-shop" type="checkbox">my shop in the link too; a text written here is always in it</label>
 <label id="link-label" hidden>link<input id="link" type="text" readonly></label>
 <details id="shop-told" class="paper"><summary>Your shop</summary>
-<p class="soft">What is at hand: router, cutters, boards, clamps, glue. It is written like the shop file of the command line, every line with what it means; a # before a line leaves it out. It goes into a link only where you say so.</p>
-<textarea id="shop-text" aria-label="What is at hand in the shop" spellcheck="false" wrap="off" rows="14"></textarea>
-<div class="bar"><button type="button" id="use-shop">Work in this shop</button><button type="button" id="usual-shop">The shop of this page</button><button type="button" id="save-shop">Save as shop.yaml</button></div>
+<p class="soft">What is at hand: router, cutters, boards, clamps, glue. What you leave out makes the figures that need it not verified, never passed. It goes into a link only where you say so.</p>
+<form id="shop-form" autocomplete="off"></form>
+<div class="bar"><button type="button" id="usual-shop">The shop of this page</button><button type="button" id="save-shop">Save as shop.yaml</button></div>
 <label class="tick"><input id="keep-shop" type="checkbox">keep it in this browser for the next time</label>
 </details>
 </div>`;

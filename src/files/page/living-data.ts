@@ -16,8 +16,6 @@ export interface LivingData {
   readonly form: readonly SizeRow[];
   /** How files are written: as those the page came with. */
   readonly written: Pick<DesignRequest, 'format' | 'curves' | 'projection' | 'drawingUnits' | 'printScale'>;
-  /** A shop file with everything that can be said in it: the shop the page was made with. */
-  readonly shopText: string;
 }
 
 export interface LivingDesign {

@@ -60,7 +60,6 @@ export function livingPage(
       ...(printScale && { printScale }),
     },
     form: sizeForm(model, start.given, start.units, toolsOf(shop)),
-    shopText: shopExample(start.units, shop),
   };
   const { data, papers } = toldOnPage(made);
   return previewPage(data, viewer, stillOf(made), papers, {

@@ -21,7 +21,9 @@ export const LIVING_STYLE = `
 .editor pre { text-align: right; color: var(--soft); overflow: hidden; user-select: none; } .editor pre b { color: var(--paper); background: var(--error); }
 .editor textarea { width: 100%; resize: vertical; background: var(--paper); color: var(--ink); }
 #single-files button { font-size: .82rem; padding: .1rem .4rem; margin: .1rem 0; }
-#shop-text { width: 100%; resize: vertical; font: 12px/1.4 "DejaVu Sans Mono", ui-monospace, monospace; color: var(--ink); background: var(--paper); border: 1px solid var(--line); }
+#shop-form fieldset, #shop-form .rows { border: 1px solid var(--line); border-radius: 3px; margin: .6rem 0; padding: .4rem .6rem; min-width: 0; } #shop-form legend { font-weight: 600; font-size: .9rem; } #shop-form .soft { font-size: .8rem; margin: .1rem 0 0; } #shop-form .told { white-space: pre-line; }
+#shop-form .row { display: grid; grid-template-columns: repeat(auto-fill, minmax(7.5rem, 1fr)); gap: 0 .6rem; align-items: start; } #shop-form .row .size { margin: .25rem 0; } #shop-form button { justify-self: start; align-self: end; font-size: .82rem; padding: .2rem .5rem; margin: .3rem 0; border: 1px solid var(--line); border-radius: 3px; }
+#shop-form textarea { width: 100%; font: 12px/1.4 "DejaVu Sans Mono", ui-monospace, monospace; color: var(--ink); background: var(--paper); border: 1px solid var(--line); } #shop-form [aria-invalid=true] { border: 2px solid var(--error); }
 @media (pointer: coarse) { .size input[type=text] { min-height: 44px; } #piece, .size select { min-height: 44px; } }
 @media print { #living-controls, #standing:not([hidden]) { display: none; } }
 `;

@@ -18,6 +18,7 @@ export type {
   Verdict,
 } from './shop.js';
 export { shopExample } from './shop-example.js';
+export { type ShopField, shopForm } from './shop-form.js';
 export { toolsOf } from './tools-of.js';
 export { baseOf, guidedEdge, plateOf, standingBase, stopDistance, type Travelling } from './travelling.js';
 export { withJig } from './with-jig.js';

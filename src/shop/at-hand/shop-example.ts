@@ -65,7 +65,7 @@ function fieldLines(
     ];
   }
   const meta = parameterMeta(name, field);
-  const note = comment(`${help} ${range(meta, units)}`, indent);
+  const note = comment(`${help} ${allowedText(meta, units)}`, indent);
   return [
     ...note,
     value === undefined ? `${indent}# ${optionName(name)}:` : `${key} ${written(meta, value, units)}`,
@@ -85,7 +85,7 @@ function rowLines(
     ([name, field]) => [name, parameterMeta(name, field as z.ZodType)] as const,
   );
   const about = fields.flatMap(([name, meta]) =>
-    comment(`  ${optionName(name)}: ${meta.help} ${range(meta, units)}`, indent),
+    comment(`  ${optionName(name)}: ${meta.help} ${allowedText(meta, units)}`, indent),
   );
   const lines = rows.map((row) => {
     const said = row as Readonly<Record<string, unknown>>;
@@ -101,7 +101,7 @@ const hidden = (lines: readonly string[]): readonly string[] =>
   lines.map((line) => (line.trimStart().startsWith('#') ? line : `# ${line}`));
 
 /** What may be given, and what leaving it out means. */
-function range(meta: ParameterMeta, units: Units): string {
+export function allowedText(meta: ParameterMeta, units: Units): string {
   const between =
     meta.choices !== undefined
       ? meta.choices.join(', ')
