@@ -1,5 +1,6 @@
 import { sha256 } from '@noble/hashes/sha2';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
+import type { Design } from '../assembly/index.js';
 import { TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
 import { labelOf, parameterMeta, printValue } from '../model/index.js';
@@ -88,7 +89,16 @@ export function isUsed(
   );
 }
 
-/** Names everything a verdict depends on beside the moved dimensions: a hash, hexadecimal. */
+/**
+ * Figures of one design differ in their last digits from engine to engine, and it is the same design: told to 1 µm. What people
+ * choose, tenths of mm and 64ths of an inch, stays clear of where one micrometre ends and the next begins.
+ */
+const settledText = (design: Design): string =>
+  JSON.stringify(design, (_, value: unknown) =>
+    typeof value === 'number' ? Math.round(1000 * value + 0.19) : value,
+  );
+
+/** Names everything a verdict depends on beside the moved dimensions: a hash, hexadecimal, the same on every engine. */
 export const aboutOf = (
   { model, shop: { name: _, ...shop }, jig, units, bush }: Question,
   chosen: Values,
@@ -102,9 +112,9 @@ export const aboutOf = (
           model.name,
           model.told,
           chosen,
-          model.build(chosen, toolsOf({ ...shop, name: '' })),
+          settledText(model.build(chosen, toolsOf({ ...shop, name: '' }))),
           shop,
-          jig,
+          settledText(jig),
           units,
           bush,
         ]),
