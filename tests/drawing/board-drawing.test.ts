@@ -6,7 +6,6 @@ import {
   type Box,
   boardFigure,
   boxesOverlap,
-  type Dimension,
   type DrawingOptions,
   jointFigure,
   jointKinds,
@@ -18,7 +17,7 @@ import {
 import { add, directionIn, dot, pointIn, scale } from '../../src/frame/index.js';
 import { type BoardSolid, startKernel } from '../../src/solid/index.js';
 import { DRAWN, OPTIONS, solidsFor } from './drawn-designs.js';
-import { contradictions, dimensionsOf, figuresOf, readFigures } from './printed-figures.js';
+import { contradictions, dimensionsOf, readFigures } from './printed-figures.js';
 
 const kernel = await startKernel();
 afterAll(() => kernel.dispose());
@@ -105,43 +104,67 @@ test.each(CASES)(
   },
 );
 
-/** Chains of one row: dimensions that follow each other on the paper. */
-function chains(entities: readonly SheetEntity[]): readonly (readonly Dimension[])[] {
-  const rows: Dimension[][] = [];
-  for (const dimension of dimensionsOf(entities).filter(({ what }) => what.includes(' to '))) {
-    const [first] = dimension.parts;
-    if (first?.kind !== 'line') throw new Error('a chain begins with its line');
-    const last = rows.at(-1)?.at(-1)?.parts[0];
-    const follows =
-      last?.kind === 'line' && Math.hypot(last.to[0] - first.from[0], last.to[1] - first.from[1]) < 1e-6;
-    if (follows) rows.at(-1)!.push(dimension);
-    else rows.push([dimension]);
-  }
-  return rows;
+/** Sizes a drawing tells twice: a place told again from the same reference, or a part between two places that are told. */
+function toldTwice(entities: readonly SheetEntity[]): readonly string[] {
+  const told = dimensionsOf(entities).filter(({ unit }) => unit === 'mm');
+  const places = told.flatMap(({ what, value }, by) => {
+    const [, names, reference] = /^(.*) from (the reference \w+)$/.exec(what) ?? [];
+    return names === undefined ? [] : names.split(', ').map((name) => ({ name, reference, value, by }));
+  });
+  const same = (a: number, b: number) => Math.abs(a - b) < 0.06;
+  const again = places.filter(({ name, reference, value, by }, i) =>
+    places
+      .slice(0, i)
+      // two ends, or two edges, each tell the height of what enters them
+      .some(
+        (one) =>
+          one.by !== by &&
+          one.reference === reference &&
+          same(one.value, value) &&
+          (reference !== 'the reference face' || one.name === name),
+      ),
+  );
+  // a part closes a chain where both its ends are told from one reference, or lie on it
+  const parts = told.filter(({ what, value }) => {
+    const [, from, to] = /^(.*) to (.*)$/.exec(what) ?? [];
+    return from !== undefined && to !== undefined && value > 0;
+  });
+  return [
+    ...again.map(({ name, reference }) => `${name} from ${reference}`),
+    ...parts.map(({ what }) => what),
+  ];
 }
 
 test.each(CASES)(
-  'the chains of the %s in %s, %s, close: printed parts add up to the printed whole',
+  'no size of a board of the %s in %s, %s, is dimensioned twice, and length and width always once',
   (...[, , , drawn, options]) => {
-    let closed = 0;
-    for (const draft of drawings(drawn, options).filter(({ kind }) => kind === 'board')) {
-      const rows = chains(draft.entities);
-      for (const row of rows.filter((one) => one.length > 1)) {
-        const whole = rows.find((one) => {
-          const size = row.reduce((sum, { value }) => sum + value, 0);
-          return one.length === 1 && Math.abs(one[0]!.value - size) < 1e-6;
-        });
-        expect(whole).toBeDefined();
-        const printed = row.map((one) => figuresOf(one, options.units));
-        figuresOf(whole![0]!, options.units).forEach(({ value }, i) => {
-          expect(printed.reduce((sum, figures) => sum + figures[i]!.value, 0)).toBeCloseTo(value, 9);
-        });
-        closed += 1;
+    for (const solid of solidsFor(kernel, drawn).boards.values()) {
+      const entities = entitiesOf(solid, options);
+      expect(toldTwice(entities), solid.id).toEqual([]);
+      const { length, width, thickness } = solid.board.blank;
+      for (const [size, side] of [
+        [length, 'end'],
+        [width, 'edge'],
+        [thickness, 'face'],
+      ] as const) {
+        const whole = dimensionsOf(entities).filter(
+          ({ what, value }) =>
+            what.includes(`opposite ${side}`) &&
+            what.endsWith(`from the reference ${side}`) &&
+            Math.abs(value - size) < 0.06,
+        );
+        expect(whole, `${solid.id}: ${side}`).toHaveLength(1);
       }
     }
-    expect(closed).toBeGreaterThan(0);
   },
 );
+
+test('a size told a second time is found: the same place again, or the part between two places', () => {
+  const entities = entitiesOf(solidsFor(kernel, DRAWN[0]!).boards.get('left-side')!);
+  const one = dimensionsOf(entities).find(({ what }) => what.includes('M1 end'))!;
+  expect(toldTwice([...entities, one])).toHaveLength(one.what.split(', ').length);
+  expect(toldTwice([...entities, { ...one, what: 'M1 end to M2 end' }])).toEqual(['M1 end to M2 end']);
+});
 
 test.each(DRAWN.filter(({ called }) => called !== 'jig').map((drawn) => [drawn.called, drawn] as const))(
   'both boards of every joint of the %s have its tenons set out from their reference edge and end',
@@ -189,20 +212,23 @@ test('the ends of a mortise are marked half its length from its middle', () => {
   }
 });
 
-test('a chain on paper is as long as it says, times the scale', () => {
+test('the stop of a running figure stands as far from the reference as the figure says, times the scale', () => {
   for (const [, solid] of solidsFor(kernel, DRAWN[1]!).boards) {
     const { scale: of } = figureOf(solid, OPTIONS);
     const [one, by] = of.name.split(':').map(Number);
-    const rows = chains(entitiesOf(solid)).flat();
+    const rows = dimensionsOf(entitiesOf(solid)).filter(({ what }) =>
+      what.endsWith('from the reference end'),
+    );
     expect(rows.length).toBeGreaterThan(2);
-    for (const { value, parts } of rows) {
-      const [line] = parts;
-      if (line?.kind !== 'line') throw new Error('a chain begins with its line');
-      expect(Math.hypot(line.to[0] - line.from[0], line.to[1] - line.from[1])).toBeCloseTo(
-        (value * one!) / by!,
-        6,
-      );
-    }
+    const stops = rows.map(({ value, parts }) => {
+      // the extension line
+      const line = parts.findLast((part) => part.kind === 'line' && part.from[0] === part.to[0]);
+      if (line?.kind !== 'line') throw new Error('a running figure has an extension line');
+      return { value, along: line.from[0] };
+    });
+    const [first] = stops;
+    for (const { value, along } of stops)
+      expect(along - first!.along).toBeCloseTo(((value - first!.value) * one!) / by!, 6);
   }
 });
 
@@ -247,7 +273,9 @@ test('long and short point of a raked side stand a bevel run apart: thickness ti
   const stop = (what: string) =>
     dimensions.find((one) => one.what === `${what} from the reference end`)!.value;
   const run = 28 * Math.tan(Math.PI / 18);
-  expect(stop('B2 on the opposite face') - stop('B2 on the reference face')).toBeCloseTo(run, 6);
+  // the long point at the top is the board's own end, told once
+  const end = dimensions.find(({ what }) => what.includes('opposite end from'))!.value;
+  expect(end - stop('B2 on the reference face')).toBeCloseTo(run, 6);
   // the foot's long point is the reference end itself
   expect(stop('B1 on the opposite face')).toBeCloseTo(run, 6);
   const angles = dimensions.filter(({ what }) => what.endsWith('off square')).map(({ value }) => value);

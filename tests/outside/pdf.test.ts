@@ -767,23 +767,26 @@ testWith(MUTOOL, 'the templates for a plotter hold each board whole at full size
   });
 });
 
-/** All pages but the layouts of wood and those of the template tiles, whose numbers and seams lie on the lines they belong to. */
+/** All pages but those of the template tiles, whose numbers and seams lie on the lines they belong to. */
 const bodyPages = ({ sets }: MadePlan, paper: Paper): readonly number[] =>
-  sets[paper].sheets.flatMap(({ id }, i) => (/^(about-template|template|wood)-/.test(id) ? [] : [i + 1]));
+  sets[paper].sheets.flatMap(({ id }, i) => (/^(about-template|template)-/.test(id) ? [] : [i + 1]));
 
-for (const design of [stool, jig, frame])
-  for (const paper of papers)
+for (const design of [stool, jig, frame, tall])
+  for (const units of ['mm', 'in'] as const)
     testWith(
       MUTOOL,
-      `on ${paper} no words of the plan of the ${design.called} meet words or lines`,
+      `in ${units} no words of the plan of the ${design.called} meet words or lines, on either paper`,
       async () => {
-        const made = await plan(design);
-        const pages = bodyPages(made, paper);
-        const marks = pageMarks(MUTOOL, made.file(nameOf(paper)), pages.join(','));
-        expect(marks).toHaveLength(pages.length);
-        marks.forEach((page, i) => {
-          expect(collisionsOn(page), made.sets[paper].sheets[pages[i]! - 1]!.id).toEqual([]);
-        });
+        const made = await plan(design, undefined, units);
+        for (const paper of papers) {
+          const pages = bodyPages(made, paper);
+          const marks = pageMarks(MUTOOL, made.file(nameOf(paper)), pages.join(','));
+          expect(marks).toHaveLength(pages.length);
+          const found = marks.flatMap((page, i) =>
+            collisionsOn(page).map((one) => ({ page: made.sets[paper].sheets[pages[i]! - 1]!.id, ...one })),
+          );
+          expect(found, paper).toEqual([]);
+        }
       },
     );
 

@@ -64,19 +64,22 @@ export async function madeAnew(of: Case, stem: string): Promise<MadePlan> {
   }
 }
 
-const start = ({ model, values }: Case, units: Units): Promise<Started> =>
-  startDesign({
+/** In inches a design has the sizes of who works in inches, round there. */
+function start({ model, values }: Case, plans: Units): Promise<Started> {
+  const units = plans === 'in' ? 'in' : 'mm';
+  return startDesign({
     model,
-    values: readParameters(model, values, 'mm'),
-    shop: builtInShop(units === 'in' ? 'in' : 'mm'),
-    jig: jig.build(readParameters(jig, {}, 'mm')),
-    units: units === 'in' ? 'in' : 'mm',
+    values: readParameters(model, values, units),
+    shop: builtInShop(units),
+    jig: jig.build(readParameters(jig, {}, units)),
+    units,
     format: 'binary',
     curves: 'arcs',
     force: true,
     version: '0.0.0',
     progress: () => {},
   });
+}
 
 async function planned(
   all: Started,

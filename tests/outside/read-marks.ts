@@ -1,5 +1,5 @@
 import { type Program, printed } from './programs.js';
-import { attribute, numbers, runsOf } from './read-pdf.js';
+import { attribute, numbers, plain, runsOf } from './read-pdf.js';
 
 type Point = readonly [x: number, y: number];
 
@@ -72,7 +72,7 @@ function written(body: string, place: (x: number, y: number) => Point): readonly
       const [right, up] = numbers(attribute(head!, 'trm'));
       const size = Math.hypot(right!, up!);
       const glyphs = [...letters!.matchAll(/<g ([^>]*)\/>/g)].map(([, one]) => one!);
-      const text = glyphs.map((one) => attribute(one, 'unicode')).join('');
+      const text = plain(glyphs.map((one) => attribute(one, 'unicode')).join(''));
       if (text.trim() === '') return [];
       const value = (glyph: string, name: string) => Number(attribute(glyph, name));
       const [first, last] = [glyphs[0]!, glyphs.at(-1)!];

@@ -106,7 +106,8 @@ export function wordsOf(program: Program, file: string): readonly (readonly Read
     );
 }
 
-const plain = (text: string): string =>
+/** Text as it stands in XML, read. */
+export const plain = (text: string): string =>
   text.replace(
     /&(amp|lt|gt|quot|#39);/g,
     (_, name: string) => ({ amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'" })[name]!,

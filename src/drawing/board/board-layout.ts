@@ -1,7 +1,8 @@
 import type { Board } from '../../board/index.js';
-import type { Vec2, Vec3 } from '../../frame/index.js';
+import { dot, type Vec2 } from '../../frame/index.js';
 import { bounds, boundsOf } from '../../profile/index.js';
-import { chainRow, type DimensionRow, rowBeside, runningRow, type Side } from '../dimension/index.js';
+import { SAME_STOP } from '../../tolerances.js';
+import { type DimensionRow, rowBeside, runningRow, type Side } from '../dimension/index.js';
 import {
   type Box,
   bestPlace,
@@ -33,12 +34,9 @@ export interface DrawnView {
 /** Between a view with its rows and the next view, mm. */
 const GAP = 7;
 
-/** How far labels may stand outside everything else, mm. */
+/** How far labels may stand outside everything else, and what room they are given round a small board, mm. */
 const LABEL_BORDER = 5;
-
-/** First line of a chain, and air to the row beyond it, mm out of the view's border. */
-const CHAIN_OUT = 5;
-const ROW_AIR = 2.5;
+const LABEL_ROOM = { width: 80, height: 46 };
 
 /**
  * The views of a board with all their dimensions, at a scale.
@@ -60,10 +58,13 @@ export function boardLayout(
     Math.max(0, ...rows.filter((row) => row.side === side).map((row) => row.depth));
   const entities: SheetEntity[] = rows.flatMap((row) => row.dimensions);
   const placed = [{ view: main.view, place: mainPlace }];
-  for (const { view } of drawn.slice(1)) {
-    const place = besides(board, view, mainPlace, mainBox, depth, units);
+  const sides = drawn.slice(1).map(({ view }) => view);
+  const thick = sides.find(({ role }) => role === 'end') ?? sides[0];
+  for (const view of sides) {
+    const rowsAt = (place: ViewPlace) => sideRows(board, view, place, view === thick, units);
+    const place = besides(board, view, mainPlace, mainBox, depth, rowsAt);
     placed.push({ view, place });
-    entities.push(...sideRows(board, view, place, units));
+    entities.push(...rowsAt(place));
   }
   for (const [i, { place }] of placed.entries()) entities.push(...viewLines(drawn[i]!.lines, place));
   if (!fillsBlank(board)) {
@@ -85,17 +86,18 @@ export function boardLayout(
   return {
     least,
     whole: () => {
-      const within = grown(least, LABEL_BORDER);
+      const within = labelRoom(least);
       const room = roomOf(entities);
       // labels take time to place
       return [
         ...entities,
+        // a view's name stands nearest to it
+        ...captions(board, placed, room, within),
         ...bevelAngles(board, placed, room, within),
         ...slantAngles(board, mainPlace, room, within),
         ...radiusDimensions(board, mainPlace, room, within, units),
         ...referenceLabels(board, mainPlace, room, within),
         ...featureLabels(board, placed, room, within),
-        ...captions(board, placed, room, within),
       ];
     },
   };
@@ -105,72 +107,62 @@ interface SidedRow extends DimensionRow {
   readonly side: Side;
 }
 
+/** Every place of the face from the reference end and the reference edge, the board's own size last: one way for each size. */
 function faceRows(board: Board, place: ViewPlace, box: Box, units: DrawingUnits): readonly SidedRow[] {
   const { length, width } = board.blank;
-  const stops = faceStops(board).map((stop) => ({ ...stop, point: onSheet(place, stop.point) }));
+  const whole: readonly BoardStop[] = [
+    { axis: 0, value: length, what: 'opposite end', point: [length, 0, 0] },
+    { axis: 1, value: width, what: 'opposite edge', point: [0, width, 0] },
+  ];
+  const stops = [...faceStops(board), ...whole].map((stop) => ({
+    ...stop,
+    point: onSheet(place, stop.point),
+  }));
   const origin = onSheet(place, [0, 0, 0]);
-  return ([0, 1] as const).flatMap((axis): SidedRow[] => {
+  return ([0, 1] as const).map((axis): SidedRow => {
     const along = stops.filter((stop) => stop.axis === axis);
-    const [near, far]: readonly [Side, Side] = axis === 0 ? ['below', 'above'] : ['left', 'right'];
+    const side = axis === 0 ? 'below' : 'left';
     const reference = axis === 0 ? 'the reference end' : 'the reference edge';
-    const running = runningRow(rowBeside(box, near), origin, along, reference, units);
-    const beside = rowBeside(box, far);
-    const size = axis === 0 ? length : width;
-    const border = (value: number, what: string): Stop => {
-      const p: Vec3 = axis === 0 ? [value, 0, 0] : [0, value, 0];
-      return { value, what, point: beside.at(beside.alongOf(onSheet(place, p)), 0) };
-    };
-    const whole = [
-      border(0, reference.slice(4)),
-      border(size, axis === 0 ? 'opposite end' : 'opposite edge'),
-    ];
-    const links = along.filter((stop) => stop.link);
-    const chain =
-      links.length === 0
-        ? { dimensions: [], depth: 0 }
-        : chainRow(beside, CHAIN_OUT, [...whole, ...links], units);
-    const overall = chainRow(beside, Math.max(CHAIN_OUT, chain.depth + ROW_AIR), whole, units);
-    return [
-      { ...running, side: near },
-      { ...chain, side: far },
-      { ...overall, side: far },
-    ];
+    return { ...runningRow(rowBeside(box, side), origin, along, reference, units), side };
   });
 }
 
-/** Rows of an edge or end view: thickness, heights over the reference face, long and short points of its bevels. */
+/**
+ * Rows of an edge or end view: heights over the reference face, long and short points of its bevels; what the main view tells
+ * is not told again, and the thickness is told by one of them.
+ */
 function sideRows(
   board: Board,
   view: BoardView,
   place: ViewPlace,
+  thick: boolean,
   units: DrawingUnits,
 ): readonly SheetEntity[] {
   const box = blankBox(board, place);
   const along = view.role === 'edge' ? 0 : 1;
   const [flat, upright]: readonly [Side, Side] = view.role === 'edge' ? ['below', 'left'] : ['left', 'below'];
-  const out: Side = view.role === 'edge' ? 'right' : 'above';
   const on = (stop: BoardStop): Stop => ({ ...stop, point: onSheet(place, stop.point) });
   const origin = onSheet(place, [0, 0, 0]);
-  const bevels = bevelStops(board).filter((stop) => stop.axis === along);
-  const reference = along === 0 ? 'the reference end' : 'the reference edge';
-  const entered = view.role === 'edge' ? 1 : 0;
-  const heights = heightStops(board).filter((stop) => Math.abs(stop.facing?.[entered] ?? 0) > FACING);
-  const beside = rowBeside(box, out);
-  const border = (value: number, what: string): Stop => ({
-    value,
-    what,
-    point: beside.at(beside.alongOf(onSheet(place, [0, 0, value])), 0),
-  });
-  const thickness = chainRow(
-    beside,
-    CHAIN_OUT,
-    [border(0, 'reference face'), border(board.blank.thickness, 'opposite face')],
-    units,
+  const { length, width, thickness } = board.blank;
+  const told = [
+    ...faceStops(board)
+      .filter(({ axis }) => axis === along)
+      .map(({ value }) => value),
+    along === 0 ? length : width,
+  ];
+  const bevels = bevelStops(board).filter(
+    ({ axis, value }) => axis === along && !told.some((one) => Math.abs(one - value) <= SAME_STOP),
   );
+  const reference = along === 0 ? 'the reference end' : 'the reference edge';
+  const heights = [
+    ...heightStops(board).filter((stop) => dot(stop.facing ?? [0, 0, 0], view.frame.z) > FACING),
+    ...(thick
+      ? [{ axis: 2, value: thickness, what: 'opposite face', point: [0, 0, thickness] } as const]
+      : []),
+  ];
   return [
     ...runningRow(rowBeside(box, flat), origin, bevels.map(on), reference, units).dimensions,
     ...runningRow(rowBeside(box, upright), origin, heights.map(on), 'the reference face', units).dimensions,
-    ...thickness.dimensions,
   ];
 }
 
@@ -181,14 +173,11 @@ function besides(
   main: ViewPlace,
   mainBox: Box,
   depth: (side: Side) => number,
-  units: DrawingUnits,
+  rowsAt: (place: ViewPlace) => readonly SheetEntity[],
 ): ViewPlace {
   const loose: ViewPlace = { frame: view.frame, at: main.at, factor: main.factor };
   // its rows tell how much room it needs; in line with the main view it lies already
-  const own = entitiesBox([
-    ...sideRows(board, view, loose, units),
-    path('visible', boxCorners(blankBox(board, loose))),
-  ]);
+  const own = entitiesBox([...rowsAt(loose), path('visible', boxCorners(blankBox(board, loose)))]);
   const out = depth(view.side!) + GAP;
   const [x, y] = main.at;
   switch (view.side!) {
@@ -212,7 +201,7 @@ function captions(
   return placed.flatMap(({ view, place }) => {
     const box = blankBox(board, place);
     const middle = (box.minX + box.maxX) / 2;
-    const places = [2, 5, 8, 12, 16, 20, 25, 30, 36].flatMap((out) =>
+    const places = [1.5, 3, 5, 8, 12].flatMap((out) =>
       [
         [middle, box.maxY + out] as const,
         [middle, box.minY - out - 2.5] as const,
@@ -243,12 +232,11 @@ const boxCorners = ({ minX, minY, maxX, maxY }: Box): readonly Vec2[] => [
   [maxX, maxY],
 ];
 
-const grown = ({ minX, minY, maxX, maxY }: Box, by: number): Box => ({
-  minX: minX - by,
-  minY: minY - by,
-  maxX: maxX + by,
-  maxY: maxY + by,
-});
+function labelRoom({ minX, minY, maxX, maxY }: Box): Box {
+  const across = Math.max(LABEL_BORDER, (LABEL_ROOM.width - (maxX - minX)) / 2);
+  const up = Math.max(LABEL_BORDER, (LABEL_ROOM.height - (maxY - minY)) / 2);
+  return { minX: minX - across, minY: minY - up, maxX: maxX + across, maxY: maxY + up };
+}
 
 /** Whether a board's outline is its whole blank. */
 function fillsBlank({ outline, blank }: Board): boolean {

@@ -11,8 +11,6 @@ export interface BoardStop {
   readonly what: string;
   /** Board frame. */
   readonly point: Vec3;
-  /** Whether it is a link of a chain: ends of mortises, holes, ends of slots. */
-  readonly link: boolean;
   /** Out of the wood of the face a feature enters. */
   readonly facing?: Vec3;
 }
@@ -44,13 +42,12 @@ function featureStops(board: Board, axes: readonly (0 | 1 | 2)[]): BoardStop[] {
         value: of.at.origin[axis],
         what: `${mark} centre`,
         point: of.at.origin,
-        link: kind === 'hole',
         facing: of.at.z,
       };
       if (Math.abs(half * of.at.x[axis]) < LEAST_RUN) return [centre];
       return [
         centre,
-        ...ends.map((point) => ({ ...centre, value: point[axis], what: `${mark} end`, point, link: true })),
+        ...ends.map((point) => ({ ...centre, value: point[axis], what: `${mark} end`, point })),
       ];
     });
   });
@@ -65,7 +62,7 @@ function grooveStops(mark: string, groove: Groove, axes: readonly (0 | 1 | 2)[])
     by.flatMap((way) => {
       const point = add(at.origin, way);
       if (Math.abs(way[axis]) < LEAST_RUN) return [];
-      return [{ axis, value: point[axis], what: `${mark} ${what}`, point, link: true, facing: at.z }];
+      return [{ axis, value: point[axis], what: `${mark} ${what}`, point, facing: at.z }];
     });
   return axes.flatMap((axis) => [...stops('wall', walls, axis), ...stops('end', ends, axis)]);
 }
@@ -80,7 +77,6 @@ function openingStops(board: Board): BoardStop[] {
       value,
       what: `${id} ${place}`,
       point: [...point, z],
-      link: false,
     });
     const round = isCircle(outline);
     const sides: readonly BoardStop[] = [
@@ -111,8 +107,8 @@ export function isCircle(outline: Profile): boolean {
 function cornerStops(board: Board): BoardStop[] {
   const z = board.blank.thickness;
   return corners(board.outline).flatMap(([x, y]): BoardStop[] => [
-    { axis: 0, value: x, what: 'corner', point: [x, y, z], link: false },
-    { axis: 1, value: y, what: 'corner', point: [x, y, z], link: false },
+    { axis: 0, value: x, what: 'corner', point: [x, y, z] },
+    { axis: 1, value: y, what: 'corner', point: [x, y, z] },
   ]);
 }
 
@@ -146,7 +142,7 @@ export function bevelStops(board: Board): readonly BoardStop[] {
       if (!piece) return [];
       const value = piece[0][axis]!;
       const side = z === 0 ? 'reference face' : 'opposite face';
-      return [{ axis, value, what: `${mark} on the ${side}`, point: [...piece[0], z], link: false }];
+      return [{ axis, value, what: `${mark} on the ${side}`, point: [...piece[0], z] }];
     });
   });
 }

@@ -11,7 +11,6 @@ import {
   SMALL,
   type Stroke,
   stroke,
-  textBox,
   textWidth,
 } from '../sheet/index.js';
 import { onSheet, type ViewPlace } from '../view/index.js';
@@ -22,9 +21,10 @@ export function referenceLabels(board: Board, place: ViewPlace, room: Room, with
   // turned over, the edge lies above
   const inward: Vec2 = [0, Math.sign(place.frame.y[1])];
   return [
+    // the grain asks for most room
+    ...grain(board, place, room),
     ...mark(edgeSpot(board, length * 0.3), inward, 'reference edge'),
     ...mark(endSpot(board, width * 0.8), [1, 0], 'reference end'),
-    ...grain(board, place, room),
   ];
 
   function mark(at: Vec3, into: Vec2, name: string): readonly Stroke[] {
@@ -63,21 +63,31 @@ function nearestOn({ outline }: Board, axis: 0 | 1, wanted: number): number {
   return best;
 }
 
-/** The word between two arrows along the grain, where few lines run. */
+/** The word between two arrows along the grain: on the board, or beside it, where the fewest lines run. */
 function grain(board: Board, place: ViewPlace, room: Room): readonly Stroke[] {
   const { length, width } = board.blank;
   const half = textWidth('grain', SMALL) / 2;
   const reach = half + 9;
-  const spots = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((u) =>
-    [0.5, 0.3, 0.7, 0.15, 0.85].map((v) => onSheet(place, [length * u, width * v, 0])),
-  );
+  const corners = [onSheet(place, [0, 0, 0]), onSheet(place, [length, width, 0])];
+  const middle = (corners[0]![0] + corners[1]![0]) / 2;
+  const right = Math.max(...corners.map(([x]) => x));
+  const [low, high] = [Math.min(...corners.map(([, y]) => y)), Math.max(...corners.map(([, y]) => y))];
+  const spots = [
+    ...[0.5, 0.35, 0.65, 0.2, 0.8].flatMap((u) =>
+      [0.5, 0.3, 0.7, 0.15, 0.85].map((v) => onSheet(place, [length * u, width * v, 0])),
+    ),
+    ...[4, 8].map((out): Vec2 => [right + out + reach, (low + high) / 2]),
+    ...[4, 7, 10, 14].flatMap((out): Vec2[] => [
+      [middle, high + out],
+      [middle, low - out],
+    ]),
+  ];
   const boxAt = ([x, y]: Vec2): Box => ({ minX: x - reach, maxX: x + reach, minY: y - 1.5, maxY: y + SMALL });
   const best = bestPlace(room, spots, boxAt);
   if (!best) return [];
   const [x, y] = best;
   room.claim(boxAt(best));
   const word = letters([x, y - SMALL / 2], 'grain', { anchor: 'middle' });
-  room.claim(textBox(word));
   return [
     word,
     ...[-1, 1].flatMap((sign): Stroke[] => {

@@ -35,6 +35,9 @@ export interface PicturedCut {
 
 /** Of the ring round a cut's number, of the air round things, of the space the saw line takes, mm. */
 export const RING = 2.15;
+
+/** Of the rings round numbers of two digits: they stand on the same middle. */
+const WIDE_RING = 2.4;
 const AIR = 0.7;
 const APART = 1.3;
 
@@ -117,7 +120,7 @@ export function cutPicture({ cut, cuts, grain, setting }: PicturedCut): CutPictu
 
 /** The number of a cut: in a heavy ring where it is made, in a thin one on what it takes up. */
 export const numberRing = (line: LineKind, [x, y]: Vec2, number: number): readonly Stroke[] => [
-  disc(line, [x, y], RING),
+  disc(line, [x, y], number < 10 ? RING : WIDE_RING),
   letters([x, y - BODY / 2], String(number), {
     ...SMALLEST,
     anchor: 'middle',

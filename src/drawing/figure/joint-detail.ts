@@ -98,9 +98,7 @@ function laidOut(
   const first = withDimensions(length, at, factor, options, 'section along the mortises', {
     [deepSide!]: deep(
       [-a.depth, `bottom of the mortise in ${a.face}`],
-      [-tenon.intoA, 'end of the tenon'],
       [0, 'seat'],
-      [tenon.intoB, 'other end of the tenon'],
       [b.depth, `bottom of the mortise in ${b.face}`],
     ),
     [otherSide!]: deep([-tenon.intoA, 'end of the tenon'], [tenon.intoB, 'other end of the tenon']),

@@ -4,7 +4,7 @@ import { LEADING } from './set-text.js';
 
 /** A drawing with words above it: a strong row, and others. */
 export function withCaption(figure: DrawnFigure, strong: string, rows: readonly string[]): DrawnFigure {
-  const width = Math.max(figure.width, 60);
+  const width = Math.max(figure.width, 74);
   const lines = rows.flatMap((row) => wrappedText(row, width));
   const height = figure.height + (lines.length + 1) * LEADING + 2;
   return {

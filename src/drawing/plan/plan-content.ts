@@ -16,7 +16,7 @@ import type { Draft, DrawingUnits } from '../sheet/index.js';
 import type { View } from '../view/index.js';
 import { cardBlocks } from './card-blocks.js';
 import {
-  aidFigures,
+  aidBlocks,
   assemblyBlocks,
   boardBlocks,
   jointBlocks,
@@ -82,7 +82,7 @@ export function planContent(parts: PlanParts): PlanContent {
     named('Boards', 'boards', 'at the bench', [
       heading('Boards', 1),
       ...boardBlocks(solids, options, papers),
-      ...(aids.length > 0 ? [heading('Pieces to hold the work', 1), ...aidFigures(aids, options)] : []),
+      ...aidBlocks(aids, options),
     ]),
     design.joints.length > 0 &&
       named('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),

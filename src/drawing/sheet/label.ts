@@ -11,6 +11,9 @@ const REACHES: readonly number[] = [0, 2, 4, 7, 10, 14, 19, 25, 32, 40];
 /** A label nearer than this needs no line to what it names, mm. */
 const NEAR = 3;
 
+/** Lines through a label's place that are no worse than words its leader would strike through. */
+const STRUCK = 8;
+
 /**
  * Words beside a point, where no other words stand and few lines run; with a leader when they are not right beside it.
  *
@@ -36,12 +39,20 @@ export function labelAt(
       return { reach, words: letters([x, y - SMALL / 2], text, { anchor: 'middle', ...bold }) };
     }),
   ).filter(({ words }) => options.within === undefined || boxInside(textBox(words), options.within));
-  const best = bestPlace(room, places, ({ words }) => textBox(words)) ?? places.at(-1);
+  const isLed = (reach: number) => options.leader === 'always' || reach > NEAR;
+  const best =
+    bestPlace(
+      room,
+      places,
+      ({ words }) => textBox(words),
+      ({ words, reach }) =>
+        isLed(reach) ? STRUCK * room.struck(point, nearestOn(textBox(words), point)) : 0,
+    ) ?? places.at(-1);
   if (!best) return [];
   const box = textBox(best.words);
   const words = clearOfLines(room, best.words);
   room.claim(box);
-  if (options.leader === 'from afar' && best.reach <= NEAR) return words;
+  if (!isLed(best.reach)) return words;
   const foot = nearestOn(box, point);
   room.avoid([point, foot]);
   // a head longer than its line would reach back into the words

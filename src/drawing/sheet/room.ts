@@ -14,6 +14,8 @@ export interface Room {
   free(box: Box): boolean;
   /** How many lines run through a box. */
   crossed(box: Box): number;
+  /** How many words a line would run through. */
+  struck(from: Vec2, to: Vec2): number;
 }
 
 type Line = readonly [from: Vec2, to: Vec2];
@@ -54,6 +56,7 @@ export function emptyRoom(): Room {
       for (const line of near) if (runsThrough(line[0], line[1], around)) count += 1;
       return count;
     },
+    struck: (from, to) => boxes.filter((box) => runsThrough(from, to, box)).length,
   };
 }
 
@@ -116,15 +119,21 @@ function runsThrough(from: Vec2, to: Vec2, box: Box): boolean {
 /**
  * The best of some places: free, and crossed by the fewest lines; of equals the first.
  *
+ * @param harm what else speaks against a place, in lines that cross it
  * @returns undefined when none is free
  */
-export function bestPlace<T>(room: Room, places: readonly T[], boxOf: (place: T) => Box): T | undefined {
+export function bestPlace<T>(
+  room: Room,
+  places: readonly T[],
+  boxOf: (place: T) => Box,
+  harm: (place: T) => number = () => 0,
+): T | undefined {
   let best: T | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const place of places) {
     const box = boxOf(place);
     if (!room.free(box)) continue;
-    const crossed = room.crossed(box);
+    const crossed = room.crossed(box) + harm(place);
     if (crossed < least) [best, least] = [place, crossed];
     if (least === 0) break;
   }
