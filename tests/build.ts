@@ -25,6 +25,7 @@ function build(): void {
     ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json', '--noCheck'],
     ['scripts/prune-dist.mjs'],
     ['scripts/build-viewer.mjs'],
+    ['scripts/build-living.mjs'],
     ['scripts/pack-program.mjs'],
   ];
   for (const step of steps) {
