@@ -95,9 +95,8 @@ test('a plan goes with the day: the piece, wood, tools, boards, joints, cards, t
   const titles = planSheets(content, 'A4').entries.map(({ title }) => title);
   expect(titles).toEqual([
     'Cover',
-    'The piece',
-    'Wood',
-    'Tools and print test',
+    'The piece and the tools',
+    'Wood and print test',
     'Boards',
     'Joints',
     'Set-up cards',

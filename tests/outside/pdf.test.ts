@@ -244,7 +244,9 @@ function distance([x, y]: Point, a: Point, b: Point): number {
 }
 
 const printTestPage = ({ sets }: MadePlan, paper: Paper): number =>
-  sets[paper].entries.find(({ title }) => title === 'Tools and print test')!.sheet + 1;
+  sets[paper].entries
+    .flatMap(({ parts = [] }) => parts)
+    .find(({ title }) => title === 'Print test')!.sheet + 1;
 
 testWith(MUTOOL, 'a print that is corrected is longer by what the printer takes away, each way', async () => {
   const made = await plan(stool, { short: 0.994, long: 1.002 });
@@ -528,7 +530,7 @@ testWith(
   async () => {
     for (const design of [stool, jig, frame]) {
       const made = await plan(design);
-      const section = made.sets.A4.entries.find(({ title }) => title === 'Wood')!.sheet + 1;
+      const section = made.sets.A4.entries.find(({ title }) => title === 'Wood and print test')!.sheet + 1;
       // raw order keeps the words of a cell together
       const text = printed(
         PDFTOTEXT,

@@ -7,7 +7,7 @@ import { type OnSheet, setUpShapes } from './set-up-shapes.js';
 import { RAIL, setUpSize } from './set-up-size.js';
 
 /** The largest set-up, mm on the sheet, and the largest figure with its dimensions beside it: an upright page's width. */
-const MOST: readonly [width: number, height: number] = [46, 26];
+const MOST: readonly [width: number, height: number] = [46, 22];
 const WIDEST = 54;
 
 /**

@@ -28,7 +28,7 @@ const [ROD, THICK] = [29, 5];
 const [BESIDE, UNDER] = [34, 8];
 
 /** The highest drawing, mm on the sheet, its figures and words left out. */
-const MOST = 32;
+const MOST = 29;
 
 /**
  * A set-up cut through across its mortise, you on the left, as depth is zeroed: work, wedges, rails or guide, plate, base, cutter, stop and

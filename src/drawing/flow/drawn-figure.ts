@@ -17,6 +17,8 @@ export interface DrawnFigure {
 /** Blocks that stand together on one page, and may be set smaller to do so. */
 export interface Whole {
   readonly kind: 'whole';
+  /** May stand before another that is free as well and does not fit the rest of a page. */
+  readonly free?: boolean;
   /** @returns the blocks no higher than a height, mm; undefined when they would have to be too small */
   readonly fit: (height: number) => readonly FlowBlock[] | undefined;
 }

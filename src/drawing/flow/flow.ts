@@ -43,44 +43,67 @@ export const together = (blocks: readonly FlowBlock[], width: number): Whole => 
   fit: (height) => (heightOf(blocks, width) <= height ? blocks : undefined),
 });
 
-function setBlocks(on: Filling, blocks: readonly FlowBlock[], headings: Flowed['headings'][number][]): void {
-  blocks.forEach((block, i) => {
-    switch (block.kind) {
-      case 'new page':
-        if (on.share > HALF) on.turn();
-        return;
-      case 'heading':
-        setHeading(on, block.text, block.level, figureAfter(blocks, i) ?? tableAfter(blocks[i + 1], on.room));
-        headings.push({ text: block.text, level: block.level, page: on.pages.length - 1 });
-        return;
-      case 'paragraph': {
-        // a line that only leads to a figure goes with it
-        const next = blocks[i + 1];
-        if (next?.kind === 'drawn' && !on.holds(LEADING + BELOW + next.height)) on.turn();
-        setText(on, block.text);
-        return;
-      }
-      case 'cautions':
-        setItems(on, block.items, warning);
-        return;
-      case 'list':
-        setItems(on, block.items, bullet);
-        return;
-      case 'drawn':
-        on.take(block.height);
-        on.put(...told(block, [on.left + (on.room - block.width) / 2, on.y]));
-        on.y -= BELOW;
-        return;
-      case 'table':
-        setTable(on, [block.head, ...block.rows]);
-        return;
-      case 'whole':
-        setWhole(on, block, headings);
-        return;
-      default:
-        block satisfies never;
+function setBlocks(on: Filling, given: readonly FlowBlock[], headings: Flowed['headings'][number][]): void {
+  const blocks = [...given];
+  for (let i = 0; i < blocks.length; i += 1) {
+    blocks.splice(i, 0, ...blocks.splice(nextOf(on, blocks, i), 1));
+    setBlock(on, blocks, i, headings);
+  }
+}
+
+/** Of free blocks that follow each other the first that fits the rest of the page. */
+function nextOf(on: Filling, blocks: readonly FlowBlock[], from: number): number {
+  const isFree = (i: number) => {
+    const block = blocks[i];
+    return block?.kind === 'whole' && block.free === true ? block : undefined;
+  };
+  for (let i = from, block = isFree(i); block; i += 1, block = isFree(i))
+    if (block.fit(on.below - 1)) return i;
+  return from;
+}
+
+function setBlock(
+  on: Filling,
+  blocks: readonly FlowBlock[],
+  i: number,
+  headings: Flowed['headings'][number][],
+): void {
+  const block = blocks[i]!;
+  switch (block.kind) {
+    case 'new page':
+      if (on.share > HALF) on.turn();
+      return;
+    case 'heading':
+      setHeading(on, block.text, block.level, figureAfter(blocks, i) ?? tableAfter(blocks[i + 1], on.room));
+      headings.push({ text: block.text, level: block.level, page: on.pages.length - 1 });
+      return;
+    case 'paragraph': {
+      // a line that only leads to a figure goes with it
+      const next = blocks[i + 1];
+      if (next?.kind === 'drawn' && !on.holds(LEADING + BELOW + next.height)) on.turn();
+      setText(on, block.text);
+      return;
     }
-  });
+    case 'cautions':
+      setItems(on, block.items, warning);
+      return;
+    case 'list':
+      setItems(on, block.items, bullet);
+      return;
+    case 'drawn':
+      on.take(block.height);
+      on.put(...told(block, [on.left + (on.room - block.width) / 2, on.y]));
+      on.y -= BELOW;
+      return;
+    case 'table':
+      setTable(on, [block.head, ...block.rows]);
+      return;
+    case 'whole':
+      setWhole(on, block, headings);
+      return;
+    default:
+      block satisfies never;
+  }
 }
 
 function setWhole(on: Filling, { fit: sized }: Whole, headings: Flowed['headings'][number][]): void {

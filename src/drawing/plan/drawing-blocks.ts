@@ -34,7 +34,7 @@ import { blankWords, type DrawingUnits } from '../sheet/index.js';
 import { ROOM } from './plan-section.js';
 
 /** A drawing is not set more than this much smaller than a page of its own would show it. */
-const SMALLER = 0.75;
+const SMALLER = 0.6;
 
 /**
  * A heading, a drawing as large as the page lets it be, and what belongs to it.
@@ -47,10 +47,11 @@ function withDrawing(
   below: readonly FlowBlock[],
 ): Whole {
   const drawn = (height: number) => drawing({ width: ROOM.width, height });
-  const taken = heightOf([...headed('1:2.5'), ...below], ROOM.width) + 6;
+  const taken = heightOf([...headed('1:2.5'), ...below], ROOM.width) + 3;
   const alone = drawn(ROOM.height - taken) ?? drawn(ROOM.height);
   return {
     kind: 'whole',
+    free: true,
     fit: (height) => {
       const figure = drawn(height - taken) ?? (height >= ROOM.height - 2 ? alone : undefined);
       if (!figure || !alone || figure.scale.factor < SMALLER * alone.scale.factor) return undefined;
@@ -128,7 +129,7 @@ export function boardBlocks(
   return [...kinds.values()].map((alike): FlowBlock => {
     const { board } = alike[0]!;
     const own = cards.filter(({ cuts }) => cuts.some((cut) => alike.some(({ id }) => id === cut.board)));
-    const by = own.length === 0 ? '' : ` Mortises by ${own.map(({ id }) => id).join(', ')}.`;
+    const by = own.length === 0 ? '' : ` Cards ${own.map(({ id }) => id).join(', ')}.`;
     const sides = markedSides(
       design,
       alike.map(({ id }) => id),
@@ -137,7 +138,7 @@ export function boardBlocks(
       (scale) => [
         heading(alike.map(({ board: one }) => `${marks.get(one.id)} ${one.name}`).join(', ')),
         paragraph(
-          `${board.material}, ${blankWords(board.blank, options.units)}. Scale ${scale}; set out from the reference edge and end.${by}${sides === '' ? '' : ` In the piece: ${sides}.`}`,
+          `${board.material}, ${blankWords(board.blank, options.units)}. Scale ${scale}.${by}${sides === '' ? '' : ` R${sides.slice(1)}.`}`,
         ),
       ],
       boardFigure(alike[0]!, options),

@@ -23,7 +23,7 @@ import {
   pieceBlocks,
   shapedAids,
 } from './drawing-blocks.js';
-import { finishBlocks } from './finish-blocks.js';
+import { finishBlocks, sharpBlocks } from './finish-blocks.js';
 import { materialBlocks, sawBlocks } from './material-blocks.js';
 import { withFigures } from './plan-figures.js';
 import type { PlanParts } from './plan-parts.js';
@@ -52,7 +52,8 @@ export function planContent(parts: PlanParts): PlanContent {
   const { solids, papers, units, projection } = parts;
   const { design } = solids;
   const options = { units, projection };
-  const paper = { ...papers, design };
+  // every page tells its revision
+  const paper = { ...papers, design, revision: '' };
   const picture = isometricView(solids);
   const drawn = (blocks: readonly Block[]) => withFigures(blocks, parts, picture, ROOM.width);
   const templates = templatesOf({
@@ -70,17 +71,16 @@ export function planContent(parts: PlanParts): PlanContent {
     section(title, id, place, blocks, map);
   const picturing = setUpPictures(solids, papers);
   const sections: readonly (Section | false)[] = [
-    section('The piece', 'piece', 'first of all', [
+    section('The piece and the tools', 'piece', 'first of all', [
       ...pieceBlocks(solids, units, 'drawn apart'),
       ...assemblyBlocks(solids, options),
-    ]),
-    named('Wood', 'wood', 'at the timber yard, at the saw', drawn(materialBlocks(papers, units))),
-    section('Tools and print test', 'tools', 'before you begin', [
       ...drawn(toolBlocks(solids, papers, units)),
+    ]),
+    named('Wood and print test', 'wood', 'before you begin', [
+      ...drawn(materialBlocks(papers, units)),
       together([heading('Print test'), printTest(ROOM.width, parts.printScale)], ROOM.width),
     ]),
     named('Boards', 'boards', 'at the bench', [
-      heading('Boards', 1),
       ...boardBlocks(solids, options, papers),
       ...aidBlocks(aids, options),
     ]),
@@ -102,7 +102,7 @@ export function planContent(parts: PlanParts): PlanContent {
     named(design.joints.length > 0 ? 'Tenons, glue-up and finish' : 'Finish', 'glue-up', 'at the clamps', [
       ...(papers.tenons.length > 0 ? drawn(tenonBlocks(papers, units)) : []),
       ...(design.joints.length > 0 ? drawn(glueUpPaper(paper)) : []),
-      ...finishBlocks(solids),
+      ...drawn(finishBlocks()),
       ...drawn(bearingBlocks(papers, bearing)),
       ...resultBlocks(parts.findings, parts.checks),
     ] as readonly FlowBlock[]),
@@ -120,6 +120,7 @@ export function planContent(parts: PlanParts): PlanContent {
         ...(papers.strips.length > 0 ? drawn(stripBlocks(papers, units)) : []),
         ...drawn(setUp.behind),
         ...stickBlocks(papers.sticks),
+        ...drawn(sharpBlocks(solids)),
         heading('Checks on the solids'),
         paragraph(`${parts.checks.join(', ')}.`),
         ...drawn(bearing),

@@ -40,6 +40,7 @@ export function bearingBlocks(
 ): readonly Block[] {
   const rows = bars.flatMap((block) => (block.kind === 'bars' ? block.rows : []));
   const nearest = rows.toSorted((a, b) => b.share - a.share).slice(0, NEAREST);
+  if (nearest.length === 0) return [];
   return [
     heading('What it bears'),
     paragraph(

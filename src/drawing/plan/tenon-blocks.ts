@@ -39,7 +39,7 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
       ...alikeRows(
         tenons.map(({ mark, clearance, edges, grooves }) => [
           mark,
-          `air of ${clearanceWords(clearance, units)} over both cheeks; edges rounded to a radius of ${say(edges.find(({ style }) => style === 'round')?.size ?? 0)}; ${grooves.perCheek} groove${grooves.perCheek === 1 ? '' : 's'} on each cheek, ${trimmed(grooves.width, 1)} × ${trimmed(grooves.depth, 1)} mm`,
+          `air ${clearanceWords(clearance, units)} over both cheeks; edges rounded to radius ${say(edges.find(({ style }) => style === 'round')?.size ?? 0)}; ${grooves.perCheek} groove${grooves.perCheek === 1 ? '' : 's'} a cheek, ${trimmed(grooves.width, 1)} × ${trimmed(grooves.depth, 1)} mm`,
         ]),
       ).map(([of, text]) => `${of}: ${text}.`),
       ...alikeRows(tenons.map(({ mark, slot }) => [mark, slot.text])).map(([of, text]) => `${of}: ${text}.`),

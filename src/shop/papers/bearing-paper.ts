@@ -46,7 +46,7 @@ export function bearingPaper({ design, shop, strength, moving, revision }: Beari
   return [
     heading(`${design.title}: what it bears`, 1),
     paragraph(
-      `Revision ${revision}. Estimates from published averages of small clear pieces of wood and from statics. Nothing here was tried on the piece you build, and nothing here says that it is safe.`,
+      `${revision === '' ? '' : `Revision ${revision}. `}Estimates from published averages of small clear pieces of wood and from statics. Nothing here was tried on the piece you build, and nothing here says that it is safe.`,
     ),
     ...(strength ? loads(strength, say) : []),
     ...barsOf('How it stands', standing, say),

@@ -31,7 +31,10 @@ export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
   const head = [
     heading(`${design.title}: glue-up`, 1),
     paragraph(
-      `Revision ${revision}. Shop: ${shop.name}.${glued ? ' Put everything together dry, with every clamp, before you open the glue.' : ''}`,
+      [
+        ...(revision === '' ? [] : [`Revision ${revision}. Shop: ${shop.name}.`]),
+        ...(glued ? ['Put everything together dry, with every clamp, before you open the glue.'] : []),
+      ].join(' '),
     ),
   ];
   if (!glued) return [...head, paragraph('Nothing is glued.')];
@@ -40,13 +43,13 @@ export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
     ...seatings(paper),
     ...stages(paper),
     ...fixings(paper),
-    ...clampBlocks(paper),
-    ...diagonalBlocks(paper),
     ...glueBlocks(paper),
     cautions([
       'Wear gloves and let in fresh air, as the label on the glue says.',
       'Clamps can slip: stand aside when you tighten them.',
     ]),
+    ...clampBlocks(paper),
+    ...diagonalBlocks(paper),
   ];
 }
 
@@ -76,7 +79,7 @@ function stages({ design, glueUp, clamps, shop }: GlueUpPaper): readonly Block[]
     const open =
       stage.openMinutes === undefined
         ? 'the shop file gives no open time for the glue: not verified'
-        : `open time ${fixed(stage.openMinutes, 0)} min: ${stage.verdict}`;
+        : `open time ${fixed(stage.openMinutes, 0)} min${stage.verdict === 'passed' ? '' : `: ${stage.verdict}`}`;
     const rows = steps.map((step) => [
       step.id,
       namesOf(design, step.moving),

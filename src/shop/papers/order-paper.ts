@@ -33,7 +33,7 @@ export function orderPaper({ design, order, shop, revision }: OrderPaper): reado
   return [
     heading(`${design.title}: order of work`, 1),
     paragraph(
-      `Revision ${revision}. Shop: ${shop.name}. Keep to this order: no step cuts away a face that a later step is held by or measured from. Mark every board as soon as it is milled, like this: ${markWords(first ?? 'A')}.`,
+      `${revision === '' ? '' : `Revision ${revision}. Shop: ${shop.name}. `}Keep to this order: no step cuts away a face that a later step is held by or measured from. Mark every board as soon as it is milled, like this: ${markWords(first ?? 'A')}.`,
     ),
     ...notOrdered(design, order, marks),
     ...stepBlocks(order, design, marks, say),

@@ -22,7 +22,7 @@ import { grooveBlocks } from './groove-blocks.js';
 import { chains } from './setup-chains.js';
 import { commonTo, type Told, toldBy, without } from './setup-common.js';
 import { cutRow, measuring } from './setup-cuts.js';
-import { hasRails, howToSet, passRows } from './setup-settings.js';
+import { hasRails, heldWith, howToSet, passRows } from './setup-settings.js';
 
 /** What the paper of the set-ups is made from. */
 export interface SetupPaper {
@@ -33,6 +33,7 @@ export interface SetupPaper {
   readonly sticks: readonly StoryStick[];
   readonly aids: readonly Aid[];
   readonly shop: Shop;
+  /** '' where the page tells it. */
   readonly revision: string;
 }
 
@@ -51,7 +52,7 @@ export function setupParts(paper: SetupPaper): SetupParts {
   return {
     before: [
       heading(`${design.title}: set-up cards`, 1),
-      paragraph(`Revision ${revision}. Shop: ${shop.name}.`),
+      ...(revision === '' ? [] : [paragraph(`Revision ${revision}. Shop: ${shop.name}.`)]),
       ...cannotBeCut(paper.uncut),
       ...(cards.length > 0
         ? [...overview(paper), ...before(common, paper)]
@@ -78,7 +79,7 @@ const WHEN = {
   'outline cut': 'after the outline is cut',
 } as const;
 
-function overview({ cards, design, shop }: SetupPaper): readonly Block[] {
+function overview({ cards, design, shop, revision }: SetupPaper): readonly Block[] {
   const say = speaker(shop.units);
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
   return [
@@ -89,14 +90,17 @@ function overview({ cards, design, shop }: SetupPaper): readonly Block[] {
         WHEN[card.stage],
         card.way,
         say.length(card.cutter),
-        `${say.length(card.mortiseLength)} long, ${say.length(card.depth)} deep`,
+        `${say.length(card.mortiseLength)}, ${say.length(card.depth)} deep`,
         [...new Set(card.cuts.map(({ board }) => marks.get(board) ?? board))].join(', '),
         String(card.cuts.length),
       ]),
     ),
     paragraph(
       `Cut every mortise on a card before you change the set-up. Marks on the boards: ${[...marks]
-        .map(([id, mark]) => `${mark} ${id.replaceAll('-', ' ')}${inBrackets(markedSides(design, [id]))}`)
+        .map(
+          ([id, mark]) =>
+            `${mark} ${id.replaceAll('-', ' ')}${revision === '' ? '' : inBrackets(markedSides(design, [id]))}`,
+        )
         .join('; ')}.`,
     ),
   ];
@@ -108,7 +112,7 @@ const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => 
   heading('Before every set-up'),
   cautions(common.cautions),
   list([
-    'Hold the work in a vice or clamp it to the bench, the face that is cut up and level, the clamps clear of rails and router: the work stands still, and the router travels on it.',
+    'Hold the work in a vice or clamp it to the bench, the face that is cut up and level, the clamps clear of rails and router, as far off the bench as a card says for the rails to hang free: the work stands still, the router travels on it.',
     'Stand with the near rail towards you: left and right on the cards are yours.',
     ...howToSet(speaker(shop.units)),
     `Measure the depth of the first and the last mortise of a card: if they differ by more than ${shop.units === 'in' ? '0.012"' : '0.3 mm'}, the cutter is creeping (from memory: no source).`,
@@ -177,9 +181,10 @@ function cutTable(card: SetupCard, design: Design, marks: ReadonlyMap<string, st
   return {
     head: varied(names),
     rows: alikeRows(cells.map(varied)),
-    alikeForAll: names
-      .flatMap((name, c) => (said[c] && cells[0]![c] !== 'none' ? [`${name} ${cells[0]![c]!}`] : []))
-      .join('; '),
+    alikeForAll: [
+      ...names.flatMap((name, c) => (said[c] && cells[0]![c] !== 'none' ? [`${name} ${cells[0]![c]!}`] : [])),
+      ...heldWith(card).map((aid) => `${aid} beside it`),
+    ].join('; '),
   };
 }
 

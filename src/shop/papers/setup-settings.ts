@@ -16,8 +16,8 @@ export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
 
 /** A row of a card that explains itself the same way on every card: said once, before them. */
 export const howToSet = (say: Say): readonly string[] => [
-  'Rails: lay a rule from the flank of the cutter to the inner face of the rail, the router unplugged and the cutter turned by hand until an edge points at that rail; or set the rail against an offcut planed to the figure.',
-  'Stops: measured from the centre line of the mortise, both ways: half the mortise and half of what travels, less half the cutter. Between rails they are blocks clamped to the work or screwed to its supports, no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side. Beyond the wood a carrier holds them: a straight board clamped alongside, lower than the rails reach.',
+  'Rails: lay a rule from the flank of the cutter to the inner face of the rail, the router unplugged and the cutter turned by hand until an edge points at that rail; or set the rail against an offcut planed to it.',
+  'Stops: measured from the centre line of the mortise, both ways: half the mortise and half of what travels, less half the cutter. Between rails they are blocks clamped to the work or screwed to its supports, no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side. Beyond the wood a carrier holds them: a straight board clamped alongside, lower than the rails.',
   'Test cut: between two rails measure both walls; shift = half of what near wall − far wall differs from the card. A positive shift moves the slot towards the near face: set the near rail closer by it and the far rail farther; negative the other way. With one rail move the rail by the difference, towards the cutter when the wall is too thick.',
   `Depth: zero the cutter on the wood where the mortise will be, then set the depth block between the stop rod and the lowest step of the turret. "Step 2 + ${say.length(say.units === 'in' ? INCH / 8 : 3)}" is a spacer about as thick on that step: any scrap, for it only shares the depth out, and the last pass is on the lowest step without one.`,
   'Feed between two rails: the near rail towards you, from left to right; the work is trapped, and the way back may cut lightly too.',
@@ -59,33 +59,26 @@ export function settings(
       'stops',
       window
         ? undefined
-        : `${say.length(stopDistance)} from the centre line (${travelling.what} ${say.length(travelling.along)})${guideOffset === undefined ? '' : '; clamped to the guide board'}${card.stopsBeyond > 0 ? `; up to ${say.length(card.stopsBeyond)} beyond the wood, on a carrier` : ''}`,
+        : `${say.length(stopDistance)} each way (${travelling.what} ${say.length(travelling.along)})${guideOffset === undefined ? '' : '; clamped to the guide board'}${card.stopsBeyond > 0 ? `; up to ${say.length(card.stopsBeyond)} beyond the wood, on a carrier` : ''}`,
     ),
     ...row(
       'depth',
-      `${say.length(card.depth)} by ${card.depthBlock}, zeroed ${card.zeroPoint}${card.raised > 0 ? `; the work ${say.length(card.raised)} or more off the bench, for the rails to hang free` : ''}`,
+      `${say.length(card.depth)} by ${card.depthBlock}, zeroed ${card.zeroPoint}${card.raised > 0 ? `; ${say.length(card.raised)} or more off the bench` : ''}`,
     ),
     ...row('plunges', plungeWords(card, say)),
     ...row('feed', card.nearRail && card.farRail ? undefined : card.feed),
-    ...row(
-      'or by edge guide',
-      card.cuts.some(({ edgeGuide }) => edgeGuide)
-        ? `where a mortise names an edge for it: ${EDGE_GUIDE_FEED}`
-        : undefined,
-    ),
+    ...row('or by edge guide', card.cuts.some(({ edgeGuide }) => edgeGuide) ? EDGE_GUIDE_FEED : undefined),
     ...row(
       'test cut',
       `in its test blank${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${say.length(card.testCut.depth)} deep${wallWords(card, say)}${hasRails(card) ? '' : `; ${card.testCut.correction}`}`,
     ),
-    ...row('also needed', alsoNeeded(card)),
   ];
 }
 
 /** Pieces to hold the work that no other row names. */
-const alsoNeeded = ({ aids, depthBlock, nearRail, farRail, window }: SetupCard): string | undefined => {
+export const heldWith = ({ aids, depthBlock, nearRail, farRail, window }: SetupCard): readonly string[] => {
   const named = [depthBlock, nearRail?.wedge?.aid, farRail?.wedge?.aid, window?.aid, 'guide-board'];
-  const others = aids.filter((aid) => !named.includes(aid));
-  return others.length === 0 ? undefined : others.join(', ');
+  return aids.filter((aid) => !named.includes(aid));
 };
 
 /** A flat that comes to lie on another side brings the cutter nearer to the guide or a stop. */
@@ -119,7 +112,7 @@ function railWords(card: SetupCard, rail: RailSetting | undefined, say: Say): st
   const taped =
     wedge === undefined
       ? ''
-      : `; ${printAngle(wedge.angleDeg)} ${wedge.aid} taped to the work at the middle of the mortise, thick end ${thickEndWords(wedge.thickEnd)}, ${say.length(wedge.thicknessAtMouth)} thick at the mouth, which leaves ${wood} from flank to wood`;
+      : `; ${wedge.aid} (${printAngle(wedge.angleDeg)}) taped to the work at the middle of the mortise, thick end ${thickEndWords(wedge.thickEnd)}: ${say.length(wedge.thicknessAtMouth)} at the mouth, ${wood} to the flank`;
   const alone = card.nearRail && card.farRail ? '' : '; the other rail taken off the jig';
   return `${toRail} from the flank of the cutter${taped}${alone}`;
 }
@@ -145,7 +138,7 @@ function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCar
   const [first] = plunges;
   if (plunges.length === 1) return 'one for each pass, on the centre line';
   const between = plunges.length - 2;
-  return `cutter ${say.length(Math.abs(first!))} from the centre line both ways, ${between} times between, ${say.length(plungeSpacing)} apart; sweep ${say.length(mortiseLength - cutter)}`;
+  return `${say.length(Math.abs(first!))} from the centre line both ways, ${between} between, ${say.length(plungeSpacing)} apart; sweep ${say.length(mortiseLength - cutter)}`;
 }
 
 function wallWords({ testCut: { nearWall, farWall } }: SetupCard, say: Say): string {

@@ -6,7 +6,7 @@ import { add, directionOut, dot, scale, subtract, type Vec3 } from '../../frame/
 const LEVEL = 0.7;
 
 /**
- * Where the marked faces of a board look in the piece as it stands: `reference face the underside, edge the front, end the left`.
+ * Where the marked faces of a board look in the piece as it stands: `reference face: underside, edge: front, end: left`.
  * Of boards that share one drawing only what is true of all is told.
  *
  * @returns '' when nothing is
@@ -21,7 +21,7 @@ export function markedSides(design: Design, ids: readonly string[]): string {
   const told = (['face', 'edge', 'end'] as const).flatMap((mark) => {
     const sides = new Set(boards.map((placed) => sideOf(placed, `reference-${mark}`, middle)));
     const [side] = sides;
-    return sides.size === 1 && side !== undefined ? [`${mark} the ${side}`] : [];
+    return sides.size === 1 && side !== undefined ? [`${mark}: ${side}`] : [];
   });
   return told.length === 0 ? '' : `reference ${told.join(', ')}`;
 }
