@@ -244,9 +244,8 @@ function distance([x, y]: Point, a: Point, b: Point): number {
 }
 
 const printTestPage = ({ sets }: MadePlan, paper: Paper): number =>
-  sets[paper].entries
-    .flatMap(({ parts = [] }) => parts)
-    .find(({ title }) => title === 'Print test')!.sheet + 1;
+  sets[paper].entries.flatMap(({ parts = [] }) => parts).find(({ title }) => title === 'Print test')!.sheet +
+  1;
 
 testWith(MUTOOL, 'a print that is corrected is longer by what the printer takes away, each way', async () => {
   const made = await plan(stool, { short: 0.994, long: 1.002 });

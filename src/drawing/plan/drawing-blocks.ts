@@ -34,7 +34,7 @@ import { blankWords, type DrawingUnits } from '../sheet/index.js';
 import { ROOM } from './plan-section.js';
 
 /** A drawing is not set more than this much smaller than a page of its own would show it. */
-const SMALLER = 0.6;
+const SMALLER = 0.75;
 
 /**
  * A heading, a drawing as large as the page lets it be, and what belongs to it.
