@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import type { Units } from '../../length/index.js';
 import {
   type Dimension,
   type DrawingUnits,
@@ -7,6 +8,7 @@ import {
   letters,
   runningSteps,
   SMALL,
+  STEP,
   type Stop,
   type Stroke,
   spread,
@@ -27,16 +29,22 @@ const LED = 2.2;
  * wider than its part stands farther out, clear of its neighbours, with a line to it.
  *
  * @param out where the line lies, mm out of the view's border
+ * @param rounded each by itself: parts that are set one by one, and read as on their card
  */
 export function chainRow(
   place: RowPlace,
   out: number,
   stops: readonly Stop[],
   units: DrawingUnits,
+  rounded: 'as one chain' | 'each by itself' = 'as one chain',
 ): DimensionRow {
   const ordered = inOrder(stops, place.outOf);
   const values = ordered.map((stop) => stop.value);
-  const steps = { mm: runningSteps(values, 'mm').parts, in: runningSteps(values, 'in').parts };
+  const partsIn = (system: Units) =>
+    rounded === 'as one chain'
+      ? runningSteps(values, system).parts
+      : values.slice(1).map((value, i) => Math.round((value - values[i]!) / STEP[system]));
+  const steps = { mm: partsIn('mm'), in: partsIn('in') };
   const labels = ordered.slice(1).map((to, i) => {
     const from = ordered[i]!;
     const [a, b] = [place.alongOf(from.point), place.alongOf(to.point)];

@@ -38,7 +38,11 @@ export function labelAt(
       const bold = options.bold === undefined ? {} : { bold: options.bold };
       return { reach, words: letters([x, y - SMALL / 2], text, { anchor: 'middle', ...bold }) };
     }),
-  ).filter(({ words }) => options.within === undefined || boxInside(textBox(words), options.within));
+  ).filter(({ words }) => {
+    const box = textBox(words);
+    // words aslant of the point may still lie over it
+    return !boxInside(boxOn(point), box) && (options.within === undefined || boxInside(box, options.within));
+  });
   const isLed = (reach: number) => options.leader === 'always' || reach > NEAR;
   const best =
     bestPlace(
@@ -59,6 +63,8 @@ export function labelAt(
   const size = Math.min(1.6, Math.hypot(point[0] - foot[0], point[1] - foot[1]));
   return [...words, stroke('dimension', foot, point), arrowHead(point, foot, size)];
 }
+
+const boxOn = ([x, y]: Vec2): Box => ({ minX: x, maxX: x, minY: y, maxY: y });
 
 /** Words, on a piece of blank paper where lines run through their place. */
 export function clearOfLines(room: Room, words: TextStroke): readonly Stroke[] {
