@@ -1,7 +1,7 @@
 import type { Board } from '../../board/index.js';
 import { add, dot, scale, type Vec2, type Vec3 } from '../../frame/index.js';
 import { type ArcSegment, segments } from '../../profile/index.js';
-import { STRAIGHT_DEG } from '../../tolerances.js';
+import { NOISE, STRAIGHT_DEG } from '../../tolerances.js';
 import {
   type Box,
   type Dimension,
@@ -204,10 +204,17 @@ export function bevelAngles(
     if (!shown) return [];
     const { deg: value, from } = bevelAngle(of);
     const slope = Math.hypot(of.normal[0], of.normal[1]);
-    const { thickness } = board.blank;
+    const { length, width, thickness } = board.blank;
     const onPlane = (z: number): Vec3 => {
       const rise = ((of.point[2] - z) * of.normal[2]) / slope ** 2;
       return [of.point[0] + of.normal[0] * rise, of.point[1] + of.normal[1] * rise, z];
+    };
+    // a flat bevel leaves the wood before it is half through
+    const middleOnBoard = (): Vec3 => {
+      const there = Array.from({ length: 21 }, (_, i) => onPlane((i * thickness) / 20)).filter(
+        ([x, y]) => x >= -NOISE && x <= length + NOISE && y >= -NOISE && y <= width + NOISE,
+      );
+      return there[Math.floor(there.length / 2)] ?? onPlane(thickness / 2);
     };
     const on = (p: Vec3) => onSheet(shown.place, p);
     const text = `${mark} ${Math.round(value * 100) / 100}°`;
@@ -215,7 +222,7 @@ export function bevelAngles(
     const parts =
       from === 'off square' && value > STRAIGHT_DEG
         ? angleOnArc(on([x, y, 0]), on([x, y, thickness]), on(onPlane(thickness)), text, room, within)
-        : labelAt(room, on(onPlane(thickness / 2)), text, 2, { leader: 'always', within });
+        : labelAt(room, on(middleOnBoard()), text, 2, { leader: 'always', within });
     return [{ kind: 'dimension', what: `${mark} ${from}`, value, unit: 'deg', parts }];
   });
 }
