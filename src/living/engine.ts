@@ -67,8 +67,8 @@ export function startEngine(
   /** The clock starts anew with every answer: what goes on is left alone. */
   function watch(): void {
     clearTimeout(timer);
-    const [first] = open.values();
-    if (!first) return;
+    if (open.size === 0) return;
+    const whole = [...open.values()].some(({ kind }) => kind !== 'show');
     timer = window.setTimeout(
       () => {
         worker.terminate();
@@ -77,7 +77,7 @@ export function startEngine(
         worker = begin();
         for (const asked of left) stopped(asked);
       },
-      first.kind === 'show' ? patience : WHOLE * patience,
+      whole ? WHOLE * patience : patience,
     );
   }
   const ask = (question: (number: number) => Asked): number => {

@@ -27,7 +27,9 @@ export function serve(models: readonly Model[], line: Line): void {
     for (let asked = waiting.shift(); asked; asked = waiting.shift()) {
       // a later state has taken the place of this one
       if (asked.kind === 'show' && waiting.some(({ kind }) => kind === 'show')) continue;
-      await answer(asked, outfit, models, line, waiting);
+      const whole = await answer(asked, outfit, models, line, waiting);
+      // what gave way to saving is still shown, and is told to its end afterwards
+      if (!whole && !waiting.some(({ kind }) => kind === 'show')) waiting.push(asked);
     }
     working = false;
   };
@@ -38,20 +40,25 @@ export function serve(models: readonly Model[], line: Line): void {
   };
 }
 
+/** @returns whether it was answered to the end */
 async function answer(
   asked: Asked,
   outfit: Outfit,
   models: readonly Model[],
   line: Line,
   waiting: readonly Asked[],
-): Promise<void> {
+): Promise<boolean> {
   const { number, state } = asked;
   const stock = { models: new Map(models.map((model) => [model.name, model])), designs: outfit.designs };
+  let whole = true;
   const desk: Desk = {
     outfit,
     read: (one): Promise<AskedOf> => askedOf(one, stock),
     tell: (words) => line.postMessage({ ...words, number }),
-    isStale: () => waiting.length > 0,
+    isStale: () => {
+      if (waiting.length > 0) whole = false;
+      return !whole;
+    },
   };
   try {
     if (asked.kind === 'show') await showState(asked, desk);
@@ -67,4 +74,5 @@ async function answer(
         text: error instanceof Error ? (error.stack ?? error.message) : String(error),
       });
   }
+  return whole;
 }

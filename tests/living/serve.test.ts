@@ -45,6 +45,11 @@ async function desk(designs: readonly LivingDesign[] = [FRAME]) {
   let number = 0;
   return {
     answers,
+    save: (given: LivingState['given']) => {
+      number += 1;
+      say({ kind: 'save', number, state: { ...START, given }, wanted: 'A4', force: false });
+      return number;
+    },
     show: (given: LivingState['given'], others: Partial<LivingState> = {}) => {
       number += 1;
       say({ kind: 'show', number, state: { ...START, ...others, given }, flat: false, dragged: true });
@@ -94,6 +99,17 @@ test('while questions come fast every picture may be shown, but only the last is
   expect(of(first)).not.toContain('verdict');
   expect(of(second)).toEqual([]);
   expect(of(last)).toContain('verdict');
+});
+
+test('a state that gave way to saving is told to its end afterwards', async () => {
+  const { show, save, answer, answers } = await desk();
+  const shown = show({ length: '700 mm' });
+  await answer(shown, 'picture');
+  const saved = save({ length: '700 mm' });
+  expect(await answer(saved, 'saved')).toMatchObject({ kind: 'saved', heldBack: [] });
+  expect(answers.some(({ kind }) => kind === 'verdict')).toBe(false);
+  expect(await answer(shown, 'settled')).toMatchObject({ kind: 'settled' });
+  expect(answers.find(({ kind }) => kind === 'verdict')).toMatchObject({ number: shown, errors: 0 });
 });
 
 test('where the data alone find an error the slider is red, and says which', async () => {
