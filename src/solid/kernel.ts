@@ -2,6 +2,7 @@ import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import { SolidError } from '../errors.js';
 import type { Frame } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
+import { leavingNoVectors, noteVectors } from './left-vectors.js';
 
 /** A closed solid in the kernel's memory; only this folder looks inside. */
 export type Body = Manifold;
@@ -31,6 +32,7 @@ async function load(wasmBinary: ArrayBuffer | undefined): Promise<ManifoldToplev
     wasmBinary ? { wasmBinary } : {},
   );
   wasm.setup();
+  noteVectors(wasm);
   return wasm;
 }
 
@@ -103,11 +105,12 @@ export function prism(
 }
 
 /** The kernel's own shorthand for this leaves the cross-section it makes in memory for ever. */
-function extruded({ wasm }: Kernel, loops: [number, number][][], height: number, endScale: number): Body {
-  const section = new wasm.CrossSection(loops, 'Positive');
-  try {
-    return section.extrude(height, 0, 0, [endScale, endScale]);
-  } finally {
-    section.delete();
-  }
-}
+const extruded = ({ wasm }: Kernel, loops: [number, number][][], height: number, endScale: number): Body =>
+  leavingNoVectors(() => {
+    const section = new wasm.CrossSection(loops, 'Positive');
+    try {
+      return section.extrude(height, 0, 0, [endScale, endScale]);
+    } finally {
+      section.delete();
+    }
+  });

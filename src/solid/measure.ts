@@ -10,6 +10,7 @@ import {
 } from '../frame/index.js';
 import type { Region } from '../profile/index.js';
 import { type Body, type Kernel, matrix } from './kernel.js';
+import { leavingNoVectors } from './left-vectors.js';
 import type { Mesh } from './mesh.js';
 import { triangleRuns } from './triangle-runs.js';
 
@@ -122,7 +123,7 @@ export function hit(body: Body, from: Vec3, to: Vec3): number | undefined {
 export function section(body: Body, frame: Frame): Region {
   const seen = body.transform(matrix(frameIn(frame, WORLD)));
   const cut = seen.slice(0);
-  const loops = cut.toPolygons().map((loop) => loop.map(([x, y]): Vec2 => [x, y]));
+  const loops = leavingNoVectors(() => cut.toPolygons()).map((loop) => loop.map(([x, y]): Vec2 => [x, y]));
   cut.delete();
   seen.delete();
   return loops;

@@ -4,10 +4,13 @@ import jigModel from '../../models/jig.js';
 import stool from '../../models/stool.js';
 import type { Design } from '../../src/assembly/index.js';
 import { benchInShop, benchOf, runChecks } from '../../src/checks/index.js';
+import { WORLD } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import { gate, meshOf, solidsOf, startKernel } from '../../src/solid/index.js';
+import { prism } from '../../src/solid/kernel.js';
+import { section } from '../../src/solid/measure.js';
 import { sample, withMortises } from '../checks/sample-design.js';
 
 interface Handle {
@@ -16,7 +19,7 @@ interface Handle {
 
 const freed = (body: object): boolean => (body as Handle).isDeleted();
 
-/** Every body and cross-section the kernel handed out. */
+/** Every body, cross-section and vector the kernel handed out. */
 const handedOut = new Set<Handle>();
 /** The last function that handed one out, for the message. */
 const by = new Map<Handle, string>();
@@ -27,7 +30,8 @@ beforeAll(async () => {
   const kinds = [Manifold, CrossSection];
   const note = (name: string, result: unknown): void => {
     for (const one of Array.isArray(result) ? result : [result]) {
-      if (kinds.some((kind) => one instanceof kind)) {
+      // vectors of the library's own have no types, but can be added to
+      if (kinds.some((kind) => one instanceof kind) || (one instanceof Object && 'push_back' in one)) {
         handedOut.add(one as Handle);
         by.set(one as Handle, name);
       }
@@ -57,7 +61,9 @@ beforeAll(async () => {
   };
   const cube = Manifold.cube([1, 1, 1]);
   const cut = cube.slice(0);
+  const { Vector2_vec2: Vectors } = kernel.wasm as unknown as { Vector2_vec2: { prototype: object } };
   for (const of of [cube, cut]) watch(Object.getPrototypeOf(of) as object);
+  watch(Vectors.prototype);
   for (const kind of kinds) watch(kind);
   watch(kernel.wasm);
   cube.delete();
@@ -76,6 +82,32 @@ test('the count sees what is left behind', async () => {
 });
 
 const broken = withMortises(sample(), 'shelf', (mortise) => ({ ...mortise, depth: mortise.depth + 40 }));
+
+test('an outline, a prism of it and a section leave no vector of points', async () => {
+  const kernel = await startKernel();
+  handedOut.clear();
+  // no other test's size: what is known is not made
+  const body = prism(
+    kernel,
+    [
+      [
+        [0, 0],
+        [40.7, 0],
+        [40.7, 30.3],
+        [0, 30.3],
+      ],
+    ],
+    0,
+    20.9,
+    undefined,
+  );
+  expect(section(body, { ...WORLD, origin: [0, 0, 10] })).toHaveLength(1);
+  body.delete();
+  const left = [...handedOut].filter((one) => !one.isDeleted() && 'push_back' in one);
+  expect(handedOut.size).toBeGreaterThan(5);
+  expect(left.map((one) => by.get(one))).toEqual([]);
+  kernel.dispose();
+});
 
 test.each<[what: string, design: Design]>([
   ['a stool', stool.build(readParameters(stool, {}, 'mm'))],
