@@ -1,3 +1,5 @@
+import { spanOf } from '../frame/index.js';
+
 /** Facets that meet at less than this belong to one curved surface: cos 20°. */
 const CREASE = Math.cos((20 * Math.PI) / 180);
 
@@ -43,8 +45,6 @@ export function smoothNormals(positions: Float32Array, triangles: ArrayLike<numb
   }
   return out;
 }
-
-const spanOf = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z);
 
 type Three = [number, number, number];
 

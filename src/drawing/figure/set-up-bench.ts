@@ -1,5 +1,5 @@
 import type { Vec2, Vec3 } from '../../frame/index.js';
-import { type Profile, regionOf } from '../../profile/index.js';
+import { type Profile, rectangle, regionOf } from '../../profile/index.js';
 import { type Body, featureEdges, type Kernel, prism } from '../../solid/index.js';
 import type { Colour } from '../sheet/index.js';
 import type { Look, SeenPart } from '../view/index.js';
@@ -38,7 +38,11 @@ export class SetUpBench {
 
   /** @param low, high opposite corners */
   readonly block = (low: Vec3, high: Vec3): Body =>
-    this.solid(corners([low[0], low[1]], [high[0], high[1]]), low[2], high[2]);
+    this.solid(
+      rectangle({ x: low[0], y: low[1], length: high[0] - low[0], width: high[1] - low[1] }),
+      low[2],
+      high[2],
+    );
 
   /** Less an opening right through it. */
   readonly opened = (body: Body, opening: Profile): Body => {
@@ -77,10 +81,3 @@ export const round = (diameter: number, [x, y]: Vec2 = [0, 0]): Profile =>
     const turn = (i * Math.PI) / 12;
     return { x: x + (diameter / 2) * Math.cos(turn), y: y + (diameter / 2) * Math.sin(turn), bulge: 0 };
   });
-
-const corners = ([x1, y1]: Vec2, [x2, y2]: Vec2): Profile =>
-  [[x1, y1] as const, [x2, y1] as const, [x2, y2] as const, [x1, y2] as const].map(([x, y]) => ({
-    x,
-    y,
-    bulge: 0,
-  }));

@@ -225,7 +225,8 @@ function refuse(reading: Reading, path: string, words: string): undefined {
 const camelCase = (name: string): string =>
   name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
-const isGroup = (raw: unknown): raw is Readonly<Record<string, unknown>> =>
+/** Whether a place of a file holds names with what is said of each. */
+export const isGroup = (raw: unknown): raw is Readonly<Record<string, unknown>> =>
   typeof raw === 'object' && raw !== null && !Array.isArray(raw);
 
 const below = (path: string, name: string): string =>

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { Units } from '../../length/index.js';
 import { optionName, type ParameterMeta, parameterMeta } from '../../model/index.js';
+import { isGroup } from './read-shop.js';
 import { allowedText } from './shop-example.js';
 import { shopFile } from './shop-file.js';
 
@@ -78,9 +79,6 @@ function fieldOf(name: string, field: z.ZodType, said: unknown, units: Units): S
     text: Array.isArray(said) ? said.map(worded).join(', ') : worded(said),
   };
 }
-
-const isGroup = (raw: unknown): raw is Readonly<Record<string, unknown>> =>
-  typeof raw === 'object' && raw !== null && !Array.isArray(raw);
 
 const worded = (said: unknown): string =>
   said === undefined || said === null ? '' : typeof said === 'object' ? JSON.stringify(said) : String(said);

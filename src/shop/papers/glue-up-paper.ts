@@ -28,14 +28,13 @@ export type GlueUpPaper = Pick<
 export function glueUpPaper(paper: GlueUpPaper): readonly Block[] {
   const { design, shop, revision } = paper;
   const glued = design.joints.length > 0;
+  const words = [
+    ...(revision === '' ? [] : [`Revision ${revision}. Shop: ${shop.name}.`]),
+    ...(glued ? ['Put everything together dry, with every clamp, before you open the glue.'] : []),
+  ];
   const head = [
     heading(`${design.title}: glue-up`, 1),
-    paragraph(
-      [
-        ...(revision === '' ? [] : [`Revision ${revision}. Shop: ${shop.name}.`]),
-        ...(glued ? ['Put everything together dry, with every clamp, before you open the glue.'] : []),
-      ].join(' '),
-    ),
+    ...(words.length === 0 ? [] : [paragraph(words.join(' '))]),
   ];
   if (!glued) return [...head, paragraph('Nothing is glued.')];
   return [
