@@ -2,7 +2,7 @@
 // at, so their corners follow from the card, and from where the picture is seen, by a few products.
 
 import { expect, test } from 'vitest';
-import { setUpPictures } from '../../src/drawing/figure/set-up-picture.js';
+import { setUpPicture } from '../../src/drawing/figure/set-up-picture.js';
 import type { SheetEntity } from '../../src/drawing/sheet/index.js';
 import type { SetupCard } from '../../src/shop/index.js';
 import { startKernel } from '../../src/solid/index.js';
@@ -41,7 +41,7 @@ function cutFaces({ nearRail, farRail, guideOffset }: SetupCard): ReadonlyMap<st
 }
 
 const drawnBy = (card: SetupCard, work: ReturnType<typeof carded>) =>
-  setUpPictures({ kernel, design: work.design }, work)(card, { width: 84, height: 56 })!.draw([0, 0]);
+  setUpPicture({ kernel, design: work.design }, work, card, { width: 84, height: 56 })!.draw([0, 0]);
 
 const tonesOf = (drawn: readonly SheetEntity[], part: string) =>
   drawn.flatMap((one) => (one.kind === 'tone' && one.part === part ? one.loops : []));
@@ -180,15 +180,15 @@ test('every part of a set-up is named in its picture, and each word leads to its
     }
 });
 
-test('cards that are set alike share one picture', () => {
+test('cards that are set alike are pictured alike, each by its name', () => {
   const [work] = stools;
-  const pictures = setUpPictures({ kernel, design: work.design }, work);
   const room = { width: 84, height: 56 };
+  const picture = (one: SetupCard) => setUpPicture({ kernel, design: work.design }, work, one, room)!;
   const [card] = work.cards;
   const tones = (one: SetupCard) =>
-    pictures(one, room)!
+    picture(one)
       .draw([0, 0])
       .filter(({ kind }) => kind === 'tone');
   expect(tones({ ...card!, id: 'S9' })).toEqual(tones(card!));
-  expect(pictures({ ...card!, id: 'S9' }, room)!.said).toContain('Card S9');
+  expect(picture({ ...card!, id: 'S9' }).said).toContain('Card S9');
 });

@@ -13,7 +13,7 @@ export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export { explodedView, isometricView, numberedFigure, pieceMap, seenParts } from './picture.js';
 export { rangeBars, rangeMap } from './range-figure.js';
 export { scaleBar } from './scale-bar.js';
-export { setUpPictures } from './set-up-picture.js';
+export { setUpPicture } from './set-up-picture.js';
 export { setUpSection } from './set-up-section.js';
 export { stickFigures } from './stick-figure.js';
 export { workFigure } from './work-figure.js';

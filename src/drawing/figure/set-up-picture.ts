@@ -3,16 +3,7 @@ import type { SetupCard, ShopPapers } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
 import type { DrawnFigure } from '../flow/index.js';
 import { letters, SMALL, spread, stroke, textWidth } from '../sheet/index.js';
-import {
-  lookingFrom,
-  sceneOf,
-  type View,
-  viewBox,
-  viewIn,
-  viewLines,
-  viewPoint,
-  visibleSpots,
-} from '../view/index.js';
+import { lookingFrom, sceneOf, viewBox, viewIn, viewLines, viewPoint, visibleSpots } from '../view/index.js';
 import { setUpParts } from './set-up-parts.js';
 
 /** From the end of the mortise, you on the left and above: the cut surfaces look at the viewer. */
@@ -20,59 +11,6 @@ const FROM = lookingFrom([1, -0.62, 0.5]);
 
 /** Between the picture and the words beside it, and from word to word, mm on the sheet. */
 const [GAP, APART] = [2, 3.3];
-
-/** A set-up as it is seen, and where each of its named parts is. */
-interface Seen {
-  readonly view: View;
-  readonly named: readonly { readonly words: string; readonly spot: Vec2 }[];
-}
-
-/**
- * Pictures of set-ups as depth is zeroed, cut away at the middle of the mortise and seen from there: work, rails or guide, wedge, plate,
- * router, depth block, stop, each with its name. Cards that are set alike share one picture.
- */
-export function setUpPictures(
-  solids: Pick<Solids, 'kernel' | 'design'>,
-  papers: Pick<ShopPapers, 'holdings' | 'aids'>,
-): (card: SetupCard, room: { readonly width: number; readonly height: number }) => DrawnFigure | undefined {
-  const known = new Map<string, Seen | undefined>();
-  return (card, room) => {
-    const key = setAlike(card);
-    if (!known.has(key)) known.set(key, seenSetUp(solids, papers, card));
-    const seen = known.get(key);
-    return seen && pictureOf(seen, card, room);
-  };
-}
-
-/** Equal for cards whose pictures would tell the same. */
-const setAlike = ({
-  nearRail,
-  farRail,
-  guideOffset,
-  window,
-  cutter,
-  depth,
-  stopDistance,
-  stage,
-}: SetupCard) =>
-  JSON.stringify([nearRail, farRail, guideOffset, window?.bush, cutter, depth, stopDistance, stage]);
-
-function seenSetUp(
-  solids: Pick<Solids, 'kernel' | 'design'>,
-  papers: Pick<ShopPapers, 'holdings' | 'aids'>,
-  card: SetupCard,
-): Seen | undefined {
-  const shown = setUpParts(solids, papers, card);
-  if (!shown) return undefined;
-  const scene = sceneOf(shown.parts, FROM);
-  const view = viewIn(scene, { hidden: false, toned: 'apart', wires: mortiseLines(card) });
-  const spots = visibleSpots(scene, view);
-  const named = [...shown.names].flatMap(([id, words]) => {
-    const spot = spots.get(id);
-    return spot ? [{ words, spot }] : [];
-  });
-  return { view, named };
-}
 
 /** A little before the surface they lie on, so that it does not hide them, mm. */
 const BEFORE = 0.2;
@@ -88,11 +26,28 @@ function mortiseLines({ cutter, depth }: SetupCard) {
   return corners.slice(1).map((to, i) => ({ id: 'mortise', from: corners[i]!, to }));
 }
 
-function pictureOf(
-  { view, named }: Seen,
+/**
+ * A set-up as depth is zeroed, cut away at the middle of the mortise and seen from there: work, rails or guide, wedge, plate, router, depth
+ * block, stop, each with its name.
+ *
+ * @param room mm on the sheet
+ * @returns undefined when none of the card's cuts is held
+ */
+export function setUpPicture(
+  solids: Pick<Solids, 'kernel' | 'design'>,
+  papers: Pick<ShopPapers, 'holdings' | 'aids'>,
   card: SetupCard,
   room: { readonly width: number; readonly height: number },
-): DrawnFigure {
+): DrawnFigure | undefined {
+  const shown = setUpParts(solids, papers, card);
+  if (!shown) return undefined;
+  const scene = sceneOf(shown.parts, FROM);
+  const view = viewIn(scene, { hidden: false, toned: 'apart', wires: mortiseLines(card) });
+  const spots = visibleSpots(scene, view);
+  const named = [...shown.names].flatMap(([id, words]) => {
+    const spot = spots.get(id);
+    return spot ? [{ words, spot }] : [];
+  });
   const box = viewBox(view);
   // as many words on the left as on the right
   const fromLeft = named.toSorted((a, b) => a.spot[0] - b.spot[0]);

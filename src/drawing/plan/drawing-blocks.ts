@@ -46,7 +46,12 @@ function withDrawing(
   drawing: Scalable,
   below: readonly FlowBlock[],
 ): Whole {
-  const drawn = (height: number) => drawing({ width: ROOM.width, height });
+  // asked for one height more than once, while a place is looked for
+  const known = new Map<number, ReturnType<Scalable>>();
+  const drawn = (height: number) => {
+    if (!known.has(height)) known.set(height, drawing({ width: ROOM.width, height }));
+    return known.get(height);
+  };
   const taken = heightOf([...headed('1:2.5'), ...below], ROOM.width) + 3;
   const alone = drawn(ROOM.height - taken) ?? drawn(ROOM.height);
   return {

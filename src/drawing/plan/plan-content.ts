@@ -9,7 +9,7 @@ import {
   setupParts,
 } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { isometricView, pieceMap, setUpPictures, stickFigures } from '../figure/index.js';
+import { isometricView, pieceMap, setUpPicture, stickFigures } from '../figure/index.js';
 import { type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
@@ -69,7 +69,6 @@ export function planContent(parts: PlanParts): PlanContent {
   // where boards are named by their marks, a map of them fills what is left of a page
   const named = (title: string, id: string, place: string, blocks: readonly FlowBlock[]) =>
     section(title, id, place, blocks, map);
-  const picturing = setUpPictures(solids, papers);
   const sections: readonly (Section | false)[] = [
     section('The piece and the tools', 'piece', 'first of all', [
       ...pieceBlocks(solids, units, 'drawn apart'),
@@ -93,7 +92,9 @@ export function planContent(parts: PlanParts): PlanContent {
           const blocks = drawn(told);
           const card = papers.cards[i];
           return together(
-            card ? cardBlocks(blocks, card, units, (room) => picturing(card, room)) : blocks,
+            card
+              ? cardBlocks(blocks, card, units, (room) => setUpPicture(solids, papers, card, room))
+              : blocks,
             ROOM.width,
           );
         }),
