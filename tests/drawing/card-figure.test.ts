@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { cardFigure } from '../../src/drawing/figure/card-figure.js';
-import { setUpSection } from '../../src/drawing/figure/set-up-section.js';
 import { boxesOverlap, strokesOf, textBox } from '../../src/drawing/index.js';
+import { cardFigure } from '../../src/drawing/set-up/card-figure.js';
+import { setUpSection } from '../../src/drawing/set-up/set-up-section.js';
 import { entitiesBox } from '../../src/drawing/sheet/entity-box.js';
 import { pageOf } from '../../src/drawing/sheet/page.js';
 import type { SetupCard } from '../../src/shop/index.js';

@@ -2,7 +2,7 @@
 // at, so their corners follow from the card, and from where the picture is seen, by a few products.
 
 import { expect, test } from 'vitest';
-import { setUpPicture } from '../../src/drawing/figure/set-up-picture.js';
+import { setUpPicture } from '../../src/drawing/set-up/set-up-picture.js';
 import type { SheetEntity } from '../../src/drawing/sheet/index.js';
 import type { SetupCard } from '../../src/shop/index.js';
 import { startKernel } from '../../src/solid/index.js';

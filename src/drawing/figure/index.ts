@@ -1,6 +1,5 @@
 export { assemblyFigure } from './assembly-drawing.js';
 export { barFigure } from './bar-figure.js';
-export { cardFigure } from './card-figure.js';
 export { clampFigure } from './clamp-figure.js';
 export { cutStrip, STRIP_KEY } from './cut-strip.js';
 export { feetFigure } from './feet-figure.js';
@@ -13,7 +12,5 @@ export { type ListedPart, partsList, partsTable } from './parts-list.js';
 export { explodedView, isometricView, numberedFigure, pieceMap, seenParts } from './picture.js';
 export { rangeBars, rangeMap } from './range-figure.js';
 export { scaleBar } from './scale-bar.js';
-export { setUpPicture } from './set-up-picture.js';
-export { setUpSection } from './set-up-section.js';
 export { stickFigures } from './stick-figure.js';
 export { workFigure } from './work-figure.js';

@@ -1,6 +1,6 @@
 import type { SetupCard } from '../../shop/index.js';
-import { setUpSection } from '../figure/index.js';
 import { besideText, type DrawnFigure, type FlowBlock, figureRows, heightOf } from '../flow/index.js';
+import { setUpSection } from '../set-up/index.js';
 import { type DrawingUnits, wrappedTable } from '../sheet/index.js';
 import { ROOM } from './plan-section.js';
 

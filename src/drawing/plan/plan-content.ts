@@ -9,20 +9,15 @@ import {
   setupParts,
 } from '../../shop/index.js';
 import { allSolids, type Solids } from '../../solid/index.js';
-import { isometricView, pieceMap, setUpPicture, stickFigures } from '../figure/index.js';
+import { isometricView, pieceMap, stickFigures } from '../figure/index.js';
 import { type FlowBlock, together } from '../flow/index.js';
 import { type TiledTemplate, templateHead } from '../printed-template/index.js';
+import { setUpPicture } from '../set-up/index.js';
 import type { Draft, DrawingUnits } from '../sheet/index.js';
 import type { View } from '../view/index.js';
+import { aidBlocks, shapedAids } from './aid-blocks.js';
 import { cardBlocks } from './card-blocks.js';
-import {
-  aidBlocks,
-  assemblyBlocks,
-  boardBlocks,
-  jointBlocks,
-  pieceBlocks,
-  shapedAids,
-} from './drawing-blocks.js';
+import { assemblyBlocks, boardBlocks, jointBlocks, pieceBlocks } from './drawing-blocks.js';
 import { finishBlocks, sharpBlocks } from './finish-blocks.js';
 import { materialBlocks, sawBlocks } from './material-blocks.js';
 import { withFigures } from './plan-figures.js';

@@ -1,7 +1,6 @@
 import type { Block, FigureKey } from '../../shop/index.js';
 import {
   barFigure,
-  cardFigure,
   clampFigure,
   feetFigure,
   glueFigure,
@@ -10,6 +9,7 @@ import {
   workFigure,
 } from '../figure/index.js';
 import { type DrawnFigure, type FlowBlock, figureRows } from '../flow/index.js';
+import { cardFigure } from '../set-up/index.js';
 import type { View } from '../view/index.js';
 import type { PlanParts } from './plan-parts.js';
 

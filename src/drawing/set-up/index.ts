@@ -1,0 +1,3 @@
+export { cardFigure } from './card-figure.js';
+export { setUpPicture } from './set-up-picture.js';
+export { setUpSection } from './set-up-section.js';
