@@ -12,7 +12,6 @@ import {
   requirePlanOptions,
   STEPS,
   type Summary,
-  sha256,
   summaryText,
   type WrittenFile,
   withMade,
@@ -20,6 +19,7 @@ import {
 import { toolsOf } from '../shop/index.js';
 import { cureOfRefusal } from '../verdict/index.js';
 import { requireOutFolder, writeFolder } from './output-folder.js';
+import { sha256 } from './owned-files.js';
 import { SUPPLIES } from './supplies.js';
 
 /** A design to be made and written. */

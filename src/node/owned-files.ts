@@ -5,7 +5,7 @@ import { OutputError } from '../errors.js';
 import { LIST, type OutputFile } from '../files/index.js';
 
 /** SHA-256 in hexadecimal, by the system's own code: whole folders are looked through with it. */
-const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+export const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 /** The list of a set of files, in their order: hash, two blanks, path. */
 export const listOf = (files: readonly OutputFile[]): Uint8Array =>

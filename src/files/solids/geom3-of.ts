@@ -2,33 +2,44 @@ import jscad from '@jscad/modeling';
 import { OutputError } from '../../errors.js';
 import type { Mesh } from '../../solid/index.js';
 
-const { geom3, poly3 } = jscad.geometries;
+export const { geom3 } = jscad.geometries;
+const { poly3 } = jscad.geometries;
 
 /**
- * The mesh as the modelling library's solid, one polygon a triangle: the form its serializers read.
+ * Refuses a mesh that no file can hold.
  *
- * @throws OutputError when the mesh has no triangles or a coordinate that is not a finite number
+ * @throws OutputError when it has no triangles or a coordinate that is not a finite number
  */
-export function geom3Of(name: string, mesh: Mesh): ReturnType<typeof geom3.create> {
-  const { positions, triangles } = mesh;
+export function requireMesh(name: string, { positions, triangles }: Mesh): void {
   if (triangles.length === 0 || triangles.length % 3 !== 0) {
     throw new OutputError(
       'mesh-empty',
       `the solid of ${name} has ${triangles.length / 3} triangles, at least 4 enclose a body: build the part again before writing it`,
     );
   }
-  const corner = (index: number): [number, number, number] => {
-    const at: [number, number, number] = [
-      positions[3 * index] ?? Number.NaN,
-      positions[3 * index + 1] ?? Number.NaN,
-      positions[3 * index + 2] ?? Number.NaN,
-    ];
-    if (at.every(Number.isFinite)) return at;
+  for (const index of triangles) {
+    const [x, y, z] = [positions[3 * index], positions[3 * index + 1], positions[3 * index + 2]];
+    if (Number.isFinite(x) && Number.isFinite(y) && Number.isFinite(z)) continue;
     throw new OutputError(
       'mesh-not-finite',
-      `the solid of ${name} has a corner at ${at.join(', ')}, every coordinate must be a finite number of mm: check the sizes of the part`,
+      `the solid of ${name} has a corner at ${x}, ${y}, ${z}, every coordinate must be a finite number of mm: check the sizes of the part`,
     );
-  };
+  }
+}
+
+/**
+ * The mesh as the modelling library's solid, one polygon a triangle: the form its serializers read.
+ *
+ * @throws OutputError as `requireMesh`
+ */
+export function geom3Of(name: string, mesh: Mesh): ReturnType<typeof geom3.create> {
+  requireMesh(name, mesh);
+  const { positions, triangles } = mesh;
+  const corner = (index: number): [number, number, number] => [
+    positions[3 * index]!,
+    positions[3 * index + 1]!,
+    positions[3 * index + 2]!,
+  ];
   const polygons = [];
   for (let i = 0; i < triangles.length; i += 3) {
     polygons.push(

@@ -2,7 +2,7 @@ import serializer from '@jscad/dxf-serializer';
 import { OutputError } from '../../errors.js';
 import type { Mesh } from '../../solid/index.js';
 import { pairsOf, rounded, textOf, withHeader, withLayers } from '../dxf/index.js';
-import { geom3Of } from './geom3-of.js';
+import { geom3, requireMesh } from './geom3-of.js';
 
 /** A solid and the layer its faces go on: letters, digits and hyphens. */
 export interface NamedMesh {
@@ -13,7 +13,8 @@ export interface NamedMesh {
 /**
  * Solids as one DXF file of 3DFACE triangles in mm (`$INSUNITS` 4), a layer for each piece.
  *
- * The serializer knows only layer 0; the layers are set in its text afterwards.
+ * What stands round the faces is the serializer's. The faces are our own: it knows only layer 0, and it snaps corners to a grid
+ * and joins what it takes for open there, where these are the kernel's own corners.
  *
  * @throws OutputError without pieces, or for a mesh that is empty or not finite
  */
@@ -25,56 +26,33 @@ export function meshDxf(pieces: readonly NamedMesh[]): Uint8Array {
     );
   }
   let count = 0;
-  const next = () => handle(count++);
-  const sheets = pieces.map(({ name, mesh }) => sheetOf(serialized(name, mesh)));
-  const faces = sheets.map((sheet, i) => onLayer(sheet.faces, pieces[i]!.name, next)).join('');
+  const faces = pieces.map((piece) => facesOf(piece, () => handle(count++))).join('');
   const layers = [...new Set(pieces.map((piece) => piece.name))].map((name) => ({ name, colour: 7 }));
-  const frame = withHeader(
-    withLayers(pairsOf(sheets[0]!.frame), layers, handle(count)),
-    '$INSUNITS',
-    '70',
-    '4',
-  );
+  const [empty = ''] = serializer.serialize({ geom3To: '3dface' }, geom3.create());
+  const frame = withHeader(withLayers(pairsOf(empty), layers, handle(count)), '$INSUNITS', '70', '4');
   return new TextEncoder().encode(textOf(frame).replace(SECTION, (start) => start + faces));
 }
 
-const serialized = (name: string, mesh: Mesh): string =>
-  serializer.serialize({ geom3To: '3dface' }, geom3Of(name, mesh))[0] ?? '';
-
 /** Where the faces stand in the serializer's text. */
 const SECTION = '  2\nENTITIES\n';
-const SECTION_END = '  0\nENDSEC\n';
 
-/** The serializer's text as its faces and what stands round them. */
-function sheetOf(text: string): { frame: string; faces: string } {
-  const start = text.indexOf(SECTION) + SECTION.length;
-  const end = text.indexOf(SECTION_END, start);
-  if (start < SECTION.length || end < 0) throw new RangeError('the DXF text has no section ENTITIES');
-  return { frame: text.slice(0, start) + text.slice(end), faces: text.slice(start, end) };
-}
-
-/** Faces on a layer, each with a handle of its own; the text is millions of letters long, so it is walked once. */
-function onLayer(faces: string, layer: string, next: () => string): string {
-  const shown = new Map<string, string>();
-  const lines = faces.split('\n');
-  for (let i = 0; i + 1 < lines.length; i += 2) {
-    const code = lines[i]!.trimStart();
-    lines[i] = code.padStart(3);
-    if (code === '5') lines[i + 1] = next();
-    else if (code === '8') lines[i + 1] = layer;
-    else if (COORDINATE.test(code)) {
-      // corners are shared: each number is rounded once
-      const value = lines[i + 1]!;
-      const known = shown.get(value) ?? String(rounded(Number(value), 6));
-      shown.set(value, known);
-      lines[i + 1] = known;
+/** A face for each triangle (DXF Reference, 3DFACE); its fourth corner is its third. */
+function facesOf({ name, mesh }: NamedMesh, next: () => string): string {
+  requireMesh(name, mesh);
+  const { positions, triangles } = mesh;
+  const corners = Array.from({ length: positions.length / 3 }, (_, i) =>
+    [0, 1, 2].map((axis) => rounded(positions[3 * i + axis]!, 6)),
+  );
+  let text = '';
+  for (let t = 0; t < triangles.length; t += 3) {
+    text += `  0\n3DFACE\n  5\n${next()}\n100\nAcDbEntity\n  8\n${name}\n 62\n256\n100\nAcDbFace\n 70\n0\n`;
+    for (let corner = 0; corner < 4; corner += 1) {
+      const [x, y, z] = corners[triangles[t + Math.min(corner, 2)]!]!;
+      text += ` 1${corner}\n${x}\n 2${corner}\n${y}\n 3${corner}\n${z}\n`;
     }
   }
-  return lines.join('\n');
+  return text;
 }
-
-/** x, y and z of a face's four corners. */
-const COORDINATE = /^[123][0-3]$/;
 
 /** Above every handle the serializer's tables use. */
 const FIRST_HANDLE = 0x10000;
