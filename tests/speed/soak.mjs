@@ -2,7 +2,7 @@
  * Random designs of every model, judged in full by two workers: none may end in a fault of the program, no body may be open, and
  * memory may not grow.
  *
- * npm run soak [designs] [seed]; prints the tally, and ends with 1 when something of that is not so.
+ * npm run soak [designs] [seed]; prints the tally (also when it is interrupted), and ends with 1 when something of that is not so.
  */
 import { readdirSync } from 'node:fs';
 import process from 'node:process';
@@ -22,6 +22,7 @@ async function conduct() {
   const each = Math.ceil(Number(designs) / WORKERS);
   const tallies = Array.from({ length: WORKERS }, () => ({}));
   const memory = [];
+  process.once('SIGINT', () => process.exit(conclude(tallies, memory)));
   await Promise.all(
     tallies.map(
       (_, i) =>
@@ -39,6 +40,11 @@ async function conduct() {
         }),
     ),
   );
+  process.exitCode = conclude(tallies, memory);
+}
+
+/** Prints what was seen so far; the exit status. */
+function conclude(tallies, memory) {
   const whole = {};
   for (const tally of tallies) {
     for (const [name, number] of Object.entries(tally)) whole[name] = (whole[name] ?? 0) + number;
@@ -49,8 +55,7 @@ async function conduct() {
   );
   console.log(JSON.stringify(whole, undefined, 2));
   console.log(`memory: ${first.toFixed(0)} MB after a tenth, ${last.toFixed(0)} MB at the end`);
-  const grown = last - first > GROWTH;
-  process.exitCode = (whole.faults ?? 0) + (whole['open bodies'] ?? 0) > 0 || grown ? 1 : 0;
+  return (whole.faults ?? 0) + (whole['open bodies'] ?? 0) > 0 || last - first > GROWTH ? 1 : 0;
 }
 
 async function work({ count, seed: from }) {
