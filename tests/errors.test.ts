@@ -16,8 +16,8 @@ const error = new JoinError(
 test('an error says its lengths in mm by itself and in the person’s units when asked', () => {
   expect(error.message).toBe('they are 0.05 mm apart, 57.5 mm up, at 7.5°');
   expect(error.explain(speaker('mm'))).toBe(error.message);
-  // 0.05 / 25.4 = 0.0020 in; 57.5 / 25.4 = 2.2638 in, nearest 2 17/64 = 57.547
-  expect(error.explain(speaker('in'))).toBe('they are 0.002" apart, 2-17/64" up, at 7.5°');
+  // 0.05 / 25.4 = 0.0020 in; 57.5 / 25.4 = 2.2638 in, nearest 2 1/4 = 57.150
+  expect(error.explain(speaker('in'))).toBe('they are 0.002" apart, 2-1/4" up, at 7.5°');
 });
 
 test('an error of plain words says them in any units', () => {

@@ -1,8 +1,8 @@
-import type { Units } from '../length/index.js';
+import type { Fraction, Units } from '../length/index.js';
 import { type Model, optionName, readParameters } from '../model/index.js';
 import type { Question, Values } from '../verdict/index.js';
 import type { Call } from './command.js';
-import { atHand } from './given-shop.js';
+import { atHand, requireInches } from './given-shop.js';
 import { givenValues } from './given-values.js';
 
 /** Options that say what a design is judged with. */
@@ -10,6 +10,8 @@ export interface AskedOptions {
   readonly from?: string | undefined;
   readonly shop?: string | undefined;
   readonly units: Units;
+  readonly fraction?: Fraction | undefined;
+  readonly drawingUnits?: Units | 'dual' | undefined;
   readonly bush?: number | undefined;
 }
 
@@ -27,13 +29,14 @@ export interface Asked {
  * @throws InputError for values that cannot be used
  */
 export async function askedQuestion(
-  { from, shop: shopFile, units, bush }: AskedOptions,
+  { from, shop: shopFile, units, fraction, drawingUnits, bush }: AskedOptions,
   { around, model, raw }: Pick<Call, 'around' | 'model' | 'raw'>,
 ): Promise<Asked> {
+  requireInches(fraction, units, drawingUnits);
   const given = await givenValues(from, raw, around.cwd);
   // what was mistyped is told before a shop file is read
   readParameters(model, given, units);
-  const { shop, jig, given: all } = await atHand(shopFile, units, around, { model, given });
+  const { shop, jig, given: all } = await atHand(shopFile, units, around, { model, given, fraction });
   return {
     question: { model, shop, jig, units, ...(bush !== undefined && { bush }) },
     values: readParameters(model, all, units, shop.measures),

@@ -1,10 +1,10 @@
 import * as z from 'zod';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
-import { bush, from, json, quiet, shop, units } from './shared-options.js';
+import { bush, fraction, from, json, quiet, shop, units } from './shared-options.js';
 import { showResult } from './show-result.js';
 
-const options = { from, shop, units, bush, json, quiet };
+const options = { from, shop, units, fraction, bush, json, quiet };
 
 /** `tenonwright check stool`: the findings, without writing anything. */
 export const check: Command<typeof options> = {

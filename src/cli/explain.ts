@@ -7,9 +7,9 @@ import { writePicture } from '../node/index.js';
 import type { BoardSaidBack, Piece, SaidBack } from '../notation/index.js';
 import { toolsOf } from '../shop/index.js';
 import { type Command, DONE } from './command.js';
-import { givenShop } from './given-shop.js';
+import { givenShop, requireInches } from './given-shop.js';
 import { givenValues } from './given-values.js';
-import { from, shop, units } from './shared-options.js';
+import { fraction, from, shop, units } from './shared-options.js';
 import { columnsOf } from './surroundings.js';
 import { table, wrap } from './table.js';
 
@@ -17,6 +17,7 @@ const options = {
   from,
   shop,
   units,
+  fraction,
   out: text({ default: 'out', help: 'folder in which the picture is written' }),
 };
 
@@ -26,19 +27,20 @@ export const explain: Command<typeof options> = {
   summary: "say back what a piece's file tells, in words and a picture",
   about: 'model and parameters',
   parameters: z.object(options),
-  async act({ from, shop, units, out }, { around, model, raw, subject }) {
+  async act({ from, shop, units, fraction, out }, { around, model, raw, subject }) {
     if (!isPiece(model))
       throw new InputError(
         'not-a-piece',
         `${subject} is told in code, and only a piece told in a file can be said back: name a file that ends in .yaml`,
       );
-    const { shop: atHand } = await givenShop(shop, units, around);
+    requireInches(fraction, units);
+    const { shop: atHand } = await givenShop(shop, units, around, fraction);
     const given = await givenValues(from, raw, around.cwd);
     const values = readParameters(model, given, units, atHand.measures);
     const tools = toolsOf(atHand);
-    const told = model.saidBack(values, tools, speaker(units));
+    const told = model.saidBack(values, tools, speaker(atHand.units));
     const width = columnsOf(around);
-    const picture = await writePicture(told.design, units, resolve(around.cwd, out));
+    const picture = await writePicture(told.design, atHand.units, resolve(around.cwd, out));
     around.out.write(
       [
         `${model.title}\n`,

@@ -1,6 +1,7 @@
 import { dirname, join } from 'node:path';
 import type { Design } from '../assembly/index.js';
-import type { Units } from '../length/index.js';
+import { InputError } from '../errors.js';
+import { type Fraction, type Units, withFraction } from '../length/index.js';
 import type { Model } from '../model/index.js';
 import { loadModel, OWN_MODELS, readYaml } from '../node/index.js';
 import { builtInShop, readShop, type Shop, shopUnits, withJig, withMadeJig } from '../shop/index.js';
@@ -16,6 +17,23 @@ export interface AtHand {
 
 const SHOP_REMEDY = 'tenonwright shop --example prints a file to start from';
 
+/**
+ * A finest fraction is of no use where nothing is told in inches.
+ *
+ * @throws InputError `fraction-without-inches`
+ */
+export function requireInches(
+  fraction: Fraction | undefined,
+  units: Units,
+  drawingUnits: Units | 'dual' = units,
+): void {
+  if (fraction !== undefined && units === 'mm' && drawingUnits === 'mm')
+    throw new InputError(
+      'fraction-without-inches',
+      `--fraction is ${fraction}, and nothing is told in inches: add --units in, or leave it out`,
+    );
+}
+
 /** The model the two-rail jig of a shop file is built with. */
 const JIG = 'jig';
 
@@ -29,10 +47,14 @@ export async function givenShop(
   path: string | undefined,
   units: Units,
   around: Surroundings,
+  fraction?: Fraction,
 ): Promise<{ readonly shop: Shop; readonly units: Units }> {
-  if (path === undefined) return { shop: builtInShop(units), units };
-  const raw = await readYaml(path, around.cwd, SHOP_REMEDY);
-  return { shop: readShop(raw, path, units), units: shopUnits(raw, units) };
+  const raw = path === undefined ? undefined : await readYaml(path, around.cwd, SHOP_REMEDY);
+  const shop = path === undefined ? builtInShop(units) : readShop(raw, path, units);
+  return {
+    shop: fraction ? { ...shop, fraction, units: withFraction(units, fraction) } : shop,
+    units: shopUnits(raw, units),
+  };
 }
 
 /**
@@ -46,10 +68,17 @@ export async function atHand(
   path: string | undefined,
   units: Units,
   around: Surroundings,
-  asked: { readonly model: Model; readonly given: Readonly<Record<string, unknown>> },
+  asked: {
+    readonly model: Model;
+    readonly given: Readonly<Record<string, unknown>>;
+    readonly fraction?: Fraction | undefined;
+  },
 ): Promise<AtHand> {
   // the jig is the program's own, whatever folder the models of a run are in
-  const [given, model] = await Promise.all([givenShop(path, units, around), loadModel(JIG, OWN_MODELS)]);
+  const [given, model] = await Promise.all([
+    givenShop(path, units, around, asked.fraction),
+    loadModel(JIG, OWN_MODELS),
+  ]);
   const shop = await withJigMade(given.shop, given.units, model, path, around);
   return { shop, ...withJig(shop, given.units, model, asked) };
 }

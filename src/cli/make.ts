@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { choice, flag, text } from '../model/index.js';
 import { type Command, DONE, FAILED_CHECKS } from './command.js';
 import { runPipeline } from './run-pipeline.js';
-import { from, json, quiet, shop, units, writing } from './shared-options.js';
+import { fraction, from, json, quiet, shop, units, writing } from './shared-options.js';
 import { showResult } from './show-result.js';
 
 const options = {
@@ -10,6 +10,7 @@ const options = {
   shop,
   out: text({ default: 'out', help: 'folder in which the design gets its own folder' }),
   units,
+  fraction,
   only: text({
     derived: 'all kinds',
     help: 'kinds of file to write, separated by commas: stl,dxf',

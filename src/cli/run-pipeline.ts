@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { InputError } from '../errors.js';
+import { withFraction } from '../length/index.js';
 import { checkDesign, makeDesign } from '../node/index.js';
 import type { Ranges } from '../range/index.js';
 import { type Asked, type AskedOptions, askedQuestion } from './asked-question.js';
@@ -48,7 +49,9 @@ export async function runPipeline(
       format: options.format ?? 'binary',
       curves: options.curves ?? 'arcs',
       ...(options.projection && { projection: options.projection }),
-      ...(options.drawingUnits && { drawingUnits: options.drawingUnits }),
+      ...(options.drawingUnits && {
+        drawingUnits: withFraction(options.drawingUnits, question.shop.fraction),
+      }),
       ...(options.appendix && { appendix: options.appendix }),
       ...(options.printScale !== undefined && { printScale: options.printScale }),
       force: options.force ?? false,

@@ -1,3 +1,4 @@
+import { FRACTIONS } from '../length/index.js';
 import { choice, flag, length, text } from '../model/index.js';
 
 /** Options that mean the same in every command that has them. */
@@ -5,6 +6,11 @@ import { choice, flag, length, text } from '../model/index.js';
 export const units = choice(['mm', 'in'], {
   default: 'mm',
   help: 'unit of bare numbers for lengths, and of printed lengths',
+});
+
+export const fraction = choice(FRACTIONS, {
+  derived: `what the shop file says, else ${FRACTIONS[0]}`,
+  help: 'finest fraction of an inch that lengths of wood are told in; what is set on the router is told in thousandths',
 });
 
 export const from = text({

@@ -4,12 +4,13 @@ import { flag } from '../model/index.js';
 import { shopExample } from '../shop/index.js';
 import { type Command, DONE } from './command.js';
 import { givenShop } from './given-shop.js';
-import { shop as shopOption, units } from './shared-options.js';
+import { fraction, shop as shopOption, units } from './shared-options.js';
 
 const options = {
   example: flag({ default: false, help: 'print a documented example of a shop file' }),
   shop: shopOption,
   units,
+  fraction,
 };
 
 /** `tenonwright shop --example`: a shop file to start from; with `--shop`, that file as it was understood. */
@@ -18,7 +19,7 @@ export const shopCommand: Command<typeof options> = {
   summary: 'print an example of a shop file, or check one',
   about: 'nothing',
   parameters: z.object(options),
-  async act({ example, shop, units }, { around }) {
+  async act({ example, shop, units, fraction }, { around }) {
     if (example === (shop !== undefined))
       throw new InputError(
         'shop-option',
@@ -26,7 +27,7 @@ export const shopCommand: Command<typeof options> = {
           ? 'shop takes --example or --shop, not both: leave one out'
           : 'shop needs --example for a file to start from, or --shop with the path of a file to check',
       );
-    const given = await givenShop(shop, units, around);
+    const given = await givenShop(shop, units, around, fraction);
     around.out.write(shopExample(units, given.shop));
     return DONE;
   },

@@ -1,12 +1,8 @@
-import { INCH, type Units } from './units.js';
-
-/** The finest figure a rule shows: tenths of a mm, 64ths of an inch; mm. */
-const RULE_STEP: Readonly<Record<Units, number>> = { mm: 0.1, in: INCH / 64 };
+import { type Rule, stepOf, stepsInMm } from './rule.js';
 
 /** Lengths that follow one another, rounded so that they still add up. */
 export interface Chain {
-  readonly units: Units;
-  /** Each part in whole steps of the rule: tenths of a mm, 64ths of an inch. */
+  /** Each part in whole steps of the rule: tenths of a mm, lines of an inch. */
   readonly steps: readonly number[];
   /** All parts together, in the same steps; their sum. */
   readonly totalSteps: number;
@@ -24,14 +20,14 @@ export interface Chain {
  * that lost most (largest remainder): no other choice of neighbouring steps has a smaller largest error.
  *
  * @param parts mm, finite, each 0 or more
- * @param units `mm` for tenths of a mm, `in` for 64ths of an inch
+ * @param rule what the parts are read off
  * @throws RangeError for a part that is negative or not finite: a fault of the program
  * @example closedChain([33.33, 33.33, 33.34], 'mm').parts // [33.3, 33.3, 33.4]
  */
-export function closedChain(parts: readonly number[], units: Units): Chain {
+export function closedChain(parts: readonly number[], rule: Rule): Chain {
   if (parts.some((part) => !(Number.isFinite(part) && part >= 0)))
     throw new RangeError(`a chain of ${parts.join(', ')} mm cannot be rounded`);
-  const step = RULE_STEP[units];
+  const step = stepOf(rule);
   const exact = parts.map((part) => part / step);
   const totalSteps = Math.round(exact.reduce((sum, part) => sum + part, 0));
   const steps = exact.map(Math.floor);
@@ -43,14 +39,10 @@ export function closedChain(parts: readonly number[], units: Units): Chain {
   // a sum of many parts may round one step below the sum of their whole steps
   for (const { at } of byRemainder.toReversed().slice(0, Math.max(-missing, 0))) steps[at]! -= 1;
   return {
-    units,
     steps,
     totalSteps,
-    parts: steps.map((count) => inMm(count, units)),
-    total: inMm(totalSteps, units),
-    error: Math.max(0, ...steps.map((count, at) => Math.abs(inMm(count, units) - parts[at]!))),
+    parts: steps.map((count) => stepsInMm(count, rule)),
+    total: stepsInMm(totalSteps, rule),
+    error: Math.max(0, ...steps.map((count, at) => Math.abs(stepsInMm(count, rule) - parts[at]!))),
   };
 }
-
-/** Whole steps as mm; tenths are divided rather than multiplied, so that 333 is 33.3. */
-const inMm = (steps: number, units: Units): number => (units === 'mm' ? steps / 10 : (steps * INCH) / 64);

@@ -4,6 +4,19 @@ export { parseMass, printMass } from './mass.js';
 export { parseAngle } from './parse-angle.js';
 export { type LengthOptions, parseLength, type Sign } from './parse-length.js';
 export { printAngle } from './print-angle.js';
-export { printFine, printLength } from './print-length.js';
+export { printFine, printFit, printLength, printTool } from './print-length.js';
+export {
+  type DrawingUnits,
+  FRACTIONS,
+  type Fraction,
+  forRouter,
+  type Rule,
+  rulesOf,
+  stepOf,
+  stepsInMm,
+  systemOf,
+  unitsOf,
+  withFraction,
+} from './rule.js';
 export { type Say, speaker } from './speaker.js';
 export { INCH, toMm, type Units } from './units.js';

@@ -1,24 +1,37 @@
 import { ON_LINE_INCH } from '../tolerances.js';
 import { fixed, trimmed } from './fixed.js';
+import { linesOf, type Rule } from './rule.js';
 import { INCH, type Units } from './units.js';
 
-/** The finest line of a rule marked in inches. */
-const LINES_PER_INCH = 64;
+/** Lines in an inch that a size is taken to be on however its rule is marked. */
+const FINEST = 64;
 
 /**
- * A length as it is read off a rule: mm to 0.1, or inches to the nearest 1/64. What a fit needs finer is said by {@link printFine}.
+ * A length as it is read off a rule: mm to 0.1, inches to the nearest 1/32 or the line its shop works to, or thousandths as a
+ * caliper shows. What a fit needs finer is said by {@link printFit}, what a person types by {@link printFine}.
  *
  * @param mm finite
  * @example printLength(57.5, { units: 'mm' }) // '57.5 mm'
- * @example printLength(57.66, { units: 'in' }) // '2-17/64"'
+ * @example printLength(57.66, { units: 'in' }) // '2-9/32"'
+ * @example printLength(57.66, { units: 'in/1000' }) // '2.270"'
  */
-export function printLength(mm: number, { units }: { readonly units: Units }): string {
+export function printLength(mm: number, { units }: { readonly units: Rule }): string {
   if (units === 'mm') return `${fixed(mm, 1)} mm`;
-  return fraction(nearestLine(mm));
+  if (units === 'in/1000') return `${fixed(mm / INCH, 3)}"`;
+  return fraction(nearestLine(mm, linesOf(units)), linesOf(units));
 }
 
 /**
- * A length as exactly as anyone would type it, for limits, defaults and fits finer than a rule:
+ * The air of a fit, and sizes that are held to it: mm to 0.01, inches in thousandths.
+ *
+ * @param mm finite
+ * @example printFit(0.1, { units: 'in' }) // '0.004"'
+ */
+export const printFit = (mm: number, { units }: { readonly units: Rule }): string =>
+  units === 'mm' ? `${trimmed(mm, 2)} mm` : printLength(mm, { units: 'in/1000' });
+
+/**
+ * A length as exactly as anyone would type it, for limits, defaults and what is finer than a rule:
  * mm to 0.001, or a fraction of an inch where it is one and else inches to 0.0001.
  *
  * @param mm finite
@@ -27,20 +40,37 @@ export function printLength(mm: number, { units }: { readonly units: Units }): s
  */
 export function printFine(mm: number, { units }: { readonly units: Units }): string {
   if (units === 'mm') return `${trimmed(mm, 3)} mm`;
-  const lines = nearestLine(mm);
-  const onLine = Math.abs(mm / INCH - lines / LINES_PER_INCH) < ON_LINE_INCH;
-  return onLine && (lines !== 0 || mm === 0) ? fraction(lines) : `${trimmed(mm / INCH, 4)}"`;
+  const lines = nearestLine(mm, FINEST);
+  return onLine(mm, lines) && (lines !== 0 || mm === 0)
+    ? fraction(lines, FINEST)
+    : `${trimmed(mm / INCH, 4)}"`;
 }
 
-const nearestLine = (mm: number): number =>
-  Math.sign(mm) * Math.round((Math.abs(mm) * LINES_PER_INCH) / INCH);
+/**
+ * The size of a cutter, a drill or what they cut, which is bought and not measured: mm to 0.1; inches as the fraction it is sold
+ * by, whatever the shop's rule, or in thousandths when it is none.
+ *
+ * @param mm finite
+ * @example printTool(9.128125, { units: 'in' }) // '23/64"'
+ * @example printTool(8, { units: 'in' }) // '0.315"'
+ */
+export function printTool(mm: number, { units }: { readonly units: Rule }): string {
+  if (units === 'mm') return printLength(mm, { units });
+  const lines = nearestLine(mm, FINEST);
+  return onLine(mm, lines) ? fraction(lines, FINEST) : printLength(mm, { units: 'in/1000' });
+}
 
-function fraction(lines: number): string {
+const onLine = (mm: number, lines: number): boolean => Math.abs(mm / INCH - lines / FINEST) < ON_LINE_INCH;
+
+const nearestLine = (mm: number, perInch: number): number =>
+  Math.sign(mm) * Math.round((Math.abs(mm) * perInch) / INCH);
+
+function fraction(lines: number, perInch: number): string {
   const minus = lines < 0 ? '-' : '';
   const size = Math.abs(lines);
-  const whole = Math.floor(size / LINES_PER_INCH);
-  let over = size % LINES_PER_INCH;
-  let under = LINES_PER_INCH;
+  const whole = Math.floor(size / perInch);
+  let over = size % perInch;
+  let under = perInch;
   if (over === 0) return `${minus}${fixed(whole, 0)}"`;
   while (over % 2 === 0) {
     over /= 2;

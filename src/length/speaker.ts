@@ -1,15 +1,24 @@
 import { type Texts, toldApart } from '../told-apart.js';
 import { fixed } from './fixed.js';
 import { printAngle } from './print-angle.js';
-import { printFine, printLength } from './print-length.js';
+import { printFine, printFit, printLength, printTool } from './print-length.js';
+import { forRouter, type Rule, unitsOf } from './rule.js';
 import { INCH, type Units } from './units.js';
 
 /** Says figures in the person's units; takes mm, mm², mm³ and degrees. */
 export interface Say {
   readonly units: Units;
-  /** As read off a rule: `57.5 mm`, `2-17/64"`. */
+  /** As fine as lengths of wood are said. */
+  readonly rule: Rule;
+  /** Wood, as read off a rule: `57.5 mm`, `2-1/4"`. */
   length(mm: number): string;
-  /** Finer than a rule, for fits and limits: `0.05 mm`, `0.002"`. */
+  /** What is set on router and jig, as a caliper or depth gauge shows it: `12.7 mm`, `0.500"`. */
+  setting(mm: number): string;
+  /** What a cutter or a drill is sold by, and what it cuts: `8.0 mm`, `5/16"`. */
+  tool(mm: number): string;
+  /** The air of a fit, and what is held to it: `0.1 mm`, `0.004"`. */
+  fit(mm: number): string;
+  /** Finer than a rule, for limits and what is typed: `0.05 mm`, `0.002"`. */
   fine(mm: number): string;
   /** Lengths of one sentence, a figure and its limit for one, said like {@link Say.length}, or finer where two would read alike. */
   lengths<T extends readonly number[]>(...mm: T): Texts<T>;
@@ -21,22 +30,29 @@ export interface Say {
 }
 
 /**
- * The voice of one run.
+ * The voice of one run: lengths of wood by its rule, settings of the router and fits in thousandths of an inch, whatever the rule.
  *
  * Areas from 100 mm² are said in cm², volumes from 1,000 mm³ in cm³; in inches a figure too small for three decimals stays metric.
  *
  * @example speaker('mm').volume(1_234_567) // '1234.6 cm³'
  */
-export const speaker = (units: Units): Say => ({
-  units,
-  length: (mm) => printLength(mm, { units }),
-  fine: (mm) => printFine(mm, { units }),
-  lengths: (...mm) => toldApart(mm, [(one) => printLength(one, { units }), ...FINER[units]]),
-  fines: (...mm) => toldApart(mm, [(one) => printFine(one, { units }), ...FINER[units]]),
-  angle: printAngle,
-  area: (mm2) => say(mm2, units, 2),
-  volume: (mm3) => say(mm3, units, 3),
-});
+export function speaker(rule: Rule): Say {
+  const units = unitsOf(rule);
+  return {
+    units,
+    rule,
+    length: (mm) => printLength(mm, { units: rule }),
+    setting: (mm) => printLength(mm, { units: forRouter(rule) }),
+    tool: (mm) => printTool(mm, { units: rule }),
+    fit: (mm) => printFit(mm, { units: rule }),
+    fine: (mm) => printFine(mm, { units }),
+    lengths: (...mm) => toldApart(mm, [(one) => printLength(one, { units: rule }), ...FINER[units]]),
+    fines: (...mm) => toldApart(mm, [(one) => printFine(one, { units }), ...FINER[units]]),
+    angle: printAngle,
+    area: (mm2) => say(mm2, units, 2),
+    volume: (mm3) => say(mm3, units, 3),
+  };
+}
 
 /** Finer and finer, for figures that read alike: mm from hundredths on, inches from thousandths. */
 const FINER: Readonly<Record<Units, readonly ((mm: number) => string)[]>> = {

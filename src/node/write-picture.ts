@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Design } from '../assembly/index.js';
 import { OutputError } from '../errors.js';
-import type { Units } from '../length/index.js';
+import type { Rule } from '../length/index.js';
 
 /**
  * Draws a design with its boards numbered, into a file beside the folders of made designs.
@@ -11,7 +11,7 @@ import type { Units } from '../length/index.js';
  * @returns path of the file
  * @throws OutputError when it cannot be written
  */
-export async function writePicture(design: Design, units: Units, out: string): Promise<string> {
+export async function writePicture(design: Design, units: Rule, out: string): Promise<string> {
   const { numberedPicture } = await import('../files/index.js');
   const svg = await numberedPicture(design, units);
   const path = join(out, `${design.name}.explained.svg`);

@@ -11,10 +11,10 @@ export interface ByData extends Verdict {
 }
 
 /** Builds a design and tells what its data alone say of it. */
-export function quickVerdictOf({ model, shop, units }: Question, values: Values): ByData {
+export function quickVerdictOf({ model, shop }: Question, values: Values): ByData {
   try {
     const design = model.build(values, toolsOf(shop));
-    return { ...quickVerdict(design, speaker(units)), refused: undefined };
+    return { ...quickVerdict(design, speaker(shop.units)), refused: undefined };
   } catch (error) {
     if (!(error instanceof TenonwrightError)) throw error;
     return { findings: [], open: [], refused: error };

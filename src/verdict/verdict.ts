@@ -73,13 +73,13 @@ export function latestVerdict(
 /** The work of a verdict, a step at a time: design, solids, measures, holding and glue-up, and each check. */
 function* verdictSteps(kernel: Kernel, question: Question, values: Values): Generator<undefined, Verdict> {
   try {
-    const { model, shop, jig, units, bush } = question;
+    const { model, shop, jig, bush } = question;
     const design = model.build(values, toolsOf(shop));
     yield;
     const solids = solidsOf(kernel, design);
     gate(solids);
     yield;
-    const measured = benchOf(solids, speaker(units), bush);
+    const measured = benchOf(solids, speaker(shop.units), bush);
     yield;
     const bench = benchInShop(measured, shop, jig);
     const found: Finding[] = [];

@@ -1,9 +1,11 @@
+import type { Rule } from '../length/index.js';
+
 /** What the preview page shows, as plain JSON. Lengths mm, assembly frame; Z up. */
 export interface PreviewData {
   readonly title: string;
   readonly revision: string;
-  /** What is measured is told in these. */
-  readonly units: 'mm' | 'in';
+  /** What lengths are told in, and how fine. */
+  readonly units: Rule;
   /** The whole: width, depth, height. */
   readonly box: PreviewBox;
   readonly pieces: readonly PreviewPiece[];

@@ -239,7 +239,9 @@ test('a figure that contradicts the model is caught, in any drawing and any unit
     expect(victims.length).toBeGreaterThan(10);
     for (const victim of victims) {
       const spoilt = entities.map((entity) =>
-        entity === victim ? { ...victim, value: victim.value + 0.8 } : entity,
+        entity === victim
+          ? { ...victim, value: victim.value + (options.units === 'mm' ? 0.8 : 1.7) }
+          : entity,
       );
       const found = contradictions(spoilt, options.units);
       expect(found.length).toBeGreaterThanOrEqual(1);

@@ -7,7 +7,7 @@ export interface PrintedFigure {
   readonly step: number;
 }
 
-/** Reads the figures of one dimension back: `2× R25`, `B1 10°`, `57.5 [2-17/64"]`. */
+/** Reads the figures of one dimension back: `2× R25`, `B1 10°`, `57.5 [2-1/4"]`. */
 export function figuresOf(dimension: Dimension, units: DrawingUnits): readonly PrintedFigure[] {
   const text = strokesOf([dimension])
     .flatMap((stroke) => (stroke.kind === 'text' ? [stroke.text] : []))
@@ -24,7 +24,7 @@ export function readFigures(text: string, units: DrawingUnits): readonly Printed
     const inch = /^(?:(\d+)(?:-|"$))?(?:(\d+)\/(\d+)")?$/.exec(word);
     if (word.endsWith('"') && inch) {
       const inches = Number(inch[1] ?? 0) + Number(inch[2] ?? 0) / Number(inch[3] ?? 1);
-      figures.push({ value: inches * 25.4, step: 25.4 / 64 });
+      figures.push({ value: inches * 25.4, step: 25.4 / 32 });
     } else if (/^\d+(\.\d)?$/.test(word)) figures.push({ value: Number(word), step: 0.1 });
     else throw new Error(`${word} in '${text}' is no figure`);
   }

@@ -1,27 +1,27 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { runningSteps, STEP } from '../../src/drawing/sheet/running-steps.js';
+import { runningSteps } from '../../src/drawing/sheet/running-steps.js';
 import { spread } from '../../src/drawing/sheet/spread.js';
+import { stepOf } from '../../src/length/index.js';
 
 const places = fc
   .array(fc.double({ min: 0, max: 900, noNaN: true }), { minLength: 1, maxLength: 20 })
   .map((all) => all.toSorted((a, b) => a - b));
 
-test.each(['mm', 'in'] as const)(
+test.each(['mm', 'in', 'in/16', 'in/64', 'in/1000'] as const)(
   'running figures are right to half a step, and parts are their differences: %s',
-  (units) => {
+  (rule) => {
+    const step = stepOf(rule);
     fc.assert(
       fc.property(places, (all) => {
         const stops = [0, ...all];
-        const { running, parts } = runningSteps(stops, units);
+        const { running, parts } = runningSteps(stops, rule);
         running.forEach((steps, i) => {
-          expect(Math.abs(steps * STEP[units] - stops[i]!)).toBeLessThanOrEqual(STEP[units] / 2 + 1e-9);
+          expect(Math.abs(steps * step - stops[i]!)).toBeLessThanOrEqual(step / 2 + 1e-9);
         });
         expect(parts.reduce((sum, part) => sum + part, 0)).toBe(running.at(-1));
         parts.forEach((part, i) => {
-          expect(Math.abs(part * STEP[units] - (stops[i + 1]! - stops[i]!))).toBeLessThanOrEqual(
-            STEP[units] + 1e-9,
-          );
+          expect(Math.abs(part * step - (stops[i + 1]! - stops[i]!))).toBeLessThanOrEqual(step + 1e-9);
         });
       }),
       { seed: 3, numRuns: 300 },

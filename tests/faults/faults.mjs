@@ -741,7 +741,7 @@ export const FAULTS = [
   ...faults(
     'src/length/print-length.ts',
     ['tests/length'],
-    [['inches: 32nds for 64ths', 'const LINES_PER_INCH = 64;', 'const LINES_PER_INCH = 32;']],
+    [['a caliper read to hundredths', 'fixed(mm / INCH, 3)', 'fixed(mm / INCH, 2)']],
   ),
   // pieces told in a file
   ...[

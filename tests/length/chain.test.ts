@@ -2,10 +2,17 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { closedChain } from '../../src/length/index.js';
 
-const STEP = { mm: 0.1, in: 25.4 / 64 } as const;
+const STEP: Readonly<Record<'mm' | 'in' | 'in/16' | 'in/64' | 'in/1000', number>> = {
+  mm: 0.1,
+  in: 25.4 / 32,
+  'in/16': 25.4 / 16,
+  'in/64': 25.4 / 64,
+  'in/1000': 0.0254,
+};
+const RULES = Object.keys(STEP) as (keyof typeof STEP)[];
 const chains = fc.array(fc.double({ min: 0, max: 3000, noNaN: true }), { minLength: 1, maxLength: 24 });
 
-test.each(['mm', 'in'] as const)('rounded parts add up to the rounded whole: %s', (units) => {
+test.each(RULES)('rounded parts add up to the rounded whole: %s', (units) => {
   fc.assert(
     fc.property(chains, (parts) => {
       const chain = closedChain(parts, units);
@@ -18,21 +25,18 @@ test.each(['mm', 'in'] as const)('rounded parts add up to the rounded whole: %s'
   );
 });
 
-test.each(['mm', 'in'] as const)(
-  'no part is moved by a whole step, and none goes below nothing: %s',
-  (units) => {
-    fc.assert(
-      fc.property(chains, (parts) => {
-        const chain = closedChain(parts, units);
-        const errors = parts.map((part, at) => Math.abs(chain.steps[at]! * STEP[units] - part));
-        expect(Math.max(...errors)).toBeLessThan(STEP[units] + 1e-9);
-        expect(chain.error).toBeCloseTo(Math.max(...errors), 9);
-        expect(Math.min(...chain.steps)).toBeGreaterThanOrEqual(0);
-      }),
-      { seed: 21, numRuns: 400 },
-    );
-  },
-);
+test.each(RULES)('no part is moved by a whole step, and none goes below nothing: %s', (units) => {
+  fc.assert(
+    fc.property(chains, (parts) => {
+      const chain = closedChain(parts, units);
+      const errors = parts.map((part, at) => Math.abs(chain.steps[at]! * STEP[units] - part));
+      expect(Math.max(...errors)).toBeLessThan(STEP[units] + 1e-9);
+      expect(chain.error).toBeCloseTo(Math.max(...errors), 9);
+      expect(Math.min(...chain.steps)).toBeGreaterThanOrEqual(0);
+    }),
+    { seed: 21, numRuns: 400 },
+  );
+});
 
 test('no other choice of whole steps that adds up has a smaller largest error', () => {
   fc.assert(

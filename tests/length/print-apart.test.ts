@@ -7,7 +7,7 @@ const inches = speaker('in');
 
 test('a figure and its limit 0.04 mm apart read apart, and so does what is lacking', () => {
   expect(mm.lengths(31.04, 31, 0.04)).toEqual(['31.04 mm', '31.00 mm', '0.04 mm']);
-  // 31.04 / 25.4 and 31 / 25.4 by a calculator; both are 1-7/32" to the nearest 64th
+  // 31.04 / 25.4 and 31 / 25.4 by a calculator; both are 1-7/32" to the nearest 32nd
   expect(inches.lengths(31.04, 31)).toEqual(['1.222"', '1.220"']);
   expect([inches.length(31.04), inches.length(31)]).toEqual(['1-7/32"', '1-7/32"']);
 });

@@ -179,12 +179,12 @@ test.each<[Raw, string, string]>([
   [
     { height: 230, stretcherHeight: 180, stretcherWidth: 70 },
     'put the top of the stretcher 250.0 mm above the floor; the underside of the tread is at 202.0 mm: lower the stretcher',
-    'put the top of the stretcher 9-27/32" above the floor; the underside of the tread is at 7-61/64"',
+    'put the top of the stretcher 9-27/32" above the floor; the underside of the tread is at 7-15/16"',
   ],
   [
     { footLength: 120, treadDepth: 240, archRadius: 25, setback: 10, taper: 3 },
     'leaves 2.0 mm between the feet; the arch needs 50.0 mm for its two corners: shorten the feet',
-    'leaves 5/64" between the feet; the arch needs 1-31/32"',
+    'leaves 3/32" between the feet; the arch needs 1-31/32"',
   ],
   [
     { archRadius: 60, archHeight: 45 },
@@ -199,7 +199,7 @@ test.each<[Raw, string, string]>([
   [
     { treads: 2, height: 420, lowerHeight: 380 },
     'lower-height 380 mm leaves 12.0 mm between the treads and 352.0 mm below the lower one; both must be at least 60 mm',
-    'leaves 15/32" between the treads and 13-55/64" below the lower one; both must be at least 2.3622"',
+    'leaves 15/32" between the treads and 13-27/32" below the lower one; both must be at least 2.3622"',
   ],
 ])('a stool of %o is refused in mm and in inches', (raw, mm, inches) => {
   const error = refused(raw);

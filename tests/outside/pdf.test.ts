@@ -462,11 +462,13 @@ interface SaidTwice {
   readonly said: string;
 }
 
-/** `116.5 mm = 4-19/32" (-0.18 mm)` and `28 [1-7/64"]` in a text. */
+/** `116.5 mm = 4-19/32"`, `28 [1-3/32"]` and `12.7 [0.500"]` in a text. */
 function pairs(text: string): readonly SaidTwice[] {
   const found = text
     .replace(TRIPLE, '')
-    .matchAll(/(-?\d+(?:\.\d+)?)(?: mm)?\s*(?:=\s*|\[)([\d/-]+)"(?:\s*\(([+-]\d+\.\d+)\s*mm\))?\]?/g);
+    .matchAll(
+      /(-?\d+(?:\.\d+)?)(?: mm)?\s*(?:=\s*|\[)([\d/-]+|\d+\.\d+)"(?:\s*\(([+-]\d+\.\d+)\s*mm\))?\]?/g,
+    );
   return [...found].map(([said, mm, inches, rest]) => ({
     said,
     mm: Number(mm),
@@ -474,7 +476,7 @@ function pairs(text: string): readonly SaidTwice[] {
   }));
 }
 
-/** `28 × 240 × 420 mm [1-7/64" × 9-29/64" × 16-17/32"]`. */
+/** `28 × 240 × 420 mm [1-3/32" × 9-7/16" × 16-17/32"]`. */
 const TRIPLE =
   /(\d+(?:\.\d)?) × (\d+(?:\.\d)?) × (\d+(?:\.\d)?)\s+mm\s+\[([\d/-]+)" × ([\d/-]+)" ×\s+([\d/-]+)"\]/g;
 
@@ -483,16 +485,17 @@ const triples = (text: string): readonly SaidTwice[] =>
     [0, 1, 2].map((i) => ({ said, mm: Number(six[i]), inches: inMm(six[i + 3]!) })),
   );
 
-/** `4-19/32` in mm. */
+/** `4-19/32` or `0.500` in mm. */
 function inMm(inches: string): number {
+  if (inches.includes('.')) return Number(inches) * 25.4;
   const found = /^(-?)(?:(\d+)-)?(\d+)(?:\/(\d+))?$/.exec(inches);
   if (!found) throw new Error(`'${inches}' is no length in inches`);
   const [, sign, whole, top, bottom] = found;
   return (sign === '-' ? -1 : 1) * (Number(whole ?? 0) + Number(top) / Number(bottom ?? 1)) * 25.4;
 }
 
-/** Half a 64th, and half of what a tenth of a millimetre is rounded by. */
-const INCH_STEP = 25.4 / 64 / 2 + 0.05;
+/** Half a 32nd, and half of what a tenth of a millimetre is rounded by. */
+const INCH_STEP = 25.4 / 32 / 2 + 0.05;
 
 testWith(PDFTOTEXT, 'wherever the plan says a length in mm and in inches, both say the same', async () => {
   const differ = (said: readonly SaidTwice[]) =>

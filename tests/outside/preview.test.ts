@@ -158,8 +158,8 @@ testWith(CHROMIUM, 'a section shows the tenons in the wood, and says where it is
   const { page } = await opened();
   expect((await picture(page)).count(likeTenon)).toBe(0);
   await page.selectOption('#axis', '1');
-  // half of 240 mm and the 10.4 mm a foot stands before the tread; 130.38 / 25.4 = 5.1331, and 5-9/64 is 5.1406
-  expect(await page.textContent('#cut-place')).toBe('130.4 mm = 5-9/64"');
+  // half of 240 mm and the 10.4 mm a foot stands before the tread; 130.38 / 25.4 = 5.1331, and 5-1/8 is 5.1250
+  expect(await page.textContent('#cut-place')).toBe('130.4 mm = 5-1/8"');
   expect((await picture(page)).count(likeTenon)).toBeGreaterThan(300);
   await page.selectOption('#axis', '');
   expect((await picture(page)).count(likeTenon)).toBe(0);

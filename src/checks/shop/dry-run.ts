@@ -88,7 +88,7 @@ function toolsKey({ say, solids }: Bench, held: Held): (holding: Holding, mortis
   const aids = new Map(held.aids.map(({ board }) => [board.id, JSON.stringify(board)] as const));
   const boards = new Map(solids.design.boards.map(({ board }) => [board.id, JSON.stringify(board)] as const));
   const { design: drawn, ...jig } = held.jig;
-  const tools = [say.units, numberOf(drawn), JSON.stringify(jig), numberOf(held.shop)].join(' ');
+  const tools = [say.rule, numberOf(drawn), JSON.stringify(jig), numberOf(held.shop)].join(' ');
   // wherever a holding names an aid, the aid itself
   const whole = (holding: Holding) =>
     JSON.stringify(holding, (_, value: unknown) => (typeof value === 'string' && aids.get(value)) || value);

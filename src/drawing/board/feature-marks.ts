@@ -6,11 +6,10 @@ import {
   type Box,
   type Dimension,
   type DrawingUnits,
-  dimensionRows,
   labelAt,
   type Room,
-  STEP,
   type Stroke,
+  sizeRows,
   stroke,
 } from '../sheet/index.js';
 import { bevelAngle } from '../template/index.js';
@@ -77,6 +76,9 @@ export function featureLabels(
   });
 }
 
+/** Radii that differ by less are told as one, mm. */
+const ALIKE = 0.1;
+
 /** Radii of the outline and its openings, one figure for all arcs of one radius, and diameters of round openings. */
 export function radiusDimensions(
   board: Board,
@@ -90,7 +92,7 @@ export function radiusDimensions(
     .filter((piece): piece is ArcSegment => piece.kind === 'arc');
   const groups = new Map<number, ArcSegment[]>();
   for (const arc of arcs) {
-    const steps = Math.round(arc.radius / STEP.mm);
+    const steps = Math.round(arc.radius / ALIKE);
     groups.set(steps, [...(groups.get(steps) ?? []), arc]);
   }
   const radii = [...groups.values()].map((alike) => {
@@ -107,9 +109,8 @@ export function radiusDimensions(
   return [...radii, ...rounds];
 
   function leader(value: number, what: string, prefix: string, at: Vec2): Dimension {
-    const steps = { mm: Math.round(value / STEP.mm), in: Math.round(value / STEP.in) };
     const point = onSheet(place, [...at, board.blank.thickness]);
-    const text = `${prefix}${dimensionRows(steps, units).join(' ')}`;
+    const text = `${prefix}${sizeRows(value, units).join(' ')}`;
     const parts = labelAt(room, point, text, 2.5, { leader: 'always', within });
     return { kind: 'dimension', what, value, unit: 'mm', parts };
   }

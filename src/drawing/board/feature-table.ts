@@ -1,6 +1,6 @@
 import type { Board, Groove } from '../../board/index.js';
 import { faceWords, longSides } from '../../shop/index.js';
-import { type DrawingUnits, dimensionRows, STEP } from '../sheet/index.js';
+import { type DrawingUnits, sizeRows, toolRows } from '../sheet/index.js';
 import { bevelAngle } from '../template/index.js';
 import { markedFeatures } from './board-features.js';
 import { bevelStops } from './board-stops.js';
@@ -17,8 +17,8 @@ const HEAD = ['', 'cut', 'size', 'depth', 'into', 'from end', 'from edge', 'from
  * @returns the head and one row for each feature; empty when nothing is cut
  */
 export function featureTable(board: Board, units: DrawingUnits): readonly (readonly string[])[] {
-  const say = (mm: number) =>
-    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
+  const say = (mm: number) => sizeRows(mm, units).join(' ');
+  const tool = (mm: number) => toolRows(mm, units).join(' ');
   const deep = (depth: number | 'through') => (depth === 'through' ? 'through' : say(depth));
   const rows = markedFeatures(board).map(({ mark, kind, of }): readonly string[] => {
     if (kind === 'bevel') {
@@ -45,7 +45,9 @@ export function featureTable(board: Board, units: DrawingUnits): readonly (reado
         : say(of.at.origin[axis]),
     ) as [string, string, string];
     const size =
-      'diameter' in of ? `Ø${say(of.diameter)}${widened(of, say)}` : `${say(of.width)} × ${say(of.length)}`;
+      'diameter' in of
+        ? `Ø${tool(of.diameter)}${widened(of, say, tool)}`
+        : `${tool(of.width)} × ${say(of.length)}`;
     const joins = 'joint' in of ? otherBoard(of.joint, board.id) : '';
     return [
       mark,
@@ -85,8 +87,11 @@ function widened(
     readonly countersink?: { readonly diameter: number; readonly angleDeg: number };
   },
   say: (mm: number) => string,
+  tool: (mm: number) => string,
 ): string {
-  const bore = of.counterbore ? `, bore Ø${say(of.counterbore.diameter)} × ${say(of.counterbore.depth)}` : '';
-  const sink = of.countersink ? `, sink Ø${say(of.countersink.diameter)} ${of.countersink.angleDeg}°` : '';
+  const bore = of.counterbore
+    ? `, bore Ø${tool(of.counterbore.diameter)} × ${say(of.counterbore.depth)}`
+    : '';
+  const sink = of.countersink ? `, sink Ø${tool(of.countersink.diameter)} ${of.countersink.angleDeg}°` : '';
   return `${bore}${sink}`;
 }

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import type { Units } from '../../length/index.js';
+import { type Rule, rulesOf, stepOf } from '../../length/index.js';
 import {
   type Dimension,
   type DrawingUnits,
@@ -8,12 +8,12 @@ import {
   letters,
   runningSteps,
   SMALL,
-  STEP,
   type Stop,
   type Stroke,
   spread,
   stroke,
   textWidth,
+  toolRows,
 } from '../sheet/index.js';
 import type { RowPlace } from './row-side.js';
 import { type DimensionRow, tick } from './running-row.js';
@@ -40,19 +40,24 @@ export function chainRow(
 ): DimensionRow {
   const ordered = inOrder(stops, place.outOf);
   const values = ordered.map((stop) => stop.value);
-  const partsIn = (system: Units) =>
+  const partsIn = (rule: Rule) =>
     rounded === 'as one chain'
-      ? runningSteps(values, system).parts
-      : values.slice(1).map((value, i) => Math.round((value - values[i]!) / STEP[system]));
-  const steps = { mm: partsIn('mm'), in: partsIn('in') };
+      ? runningSteps(values, rule).parts
+      : values.slice(1).map((value, i) => Math.round((value - values[i]!) / stepOf(rule)));
+  const steps = rulesOf(units).map(partsIn);
   const labels = ordered.slice(1).map((to, i) => {
     const from = ordered[i]!;
     const [a, b] = [place.alongOf(from.point), place.alongOf(to.point)];
-    const rows = dimensionRows({ mm: steps.mm[i]!, in: steps.in[i]! }, units);
+    const rows = to.cutter
+      ? toolRows(to.value - from.value, to.cutter)
+      : dimensionRows(
+          steps.map((parts) => parts[i]!),
+          units,
+        );
     const width = Math.max(...rows.map((row) => textWidth(row, SMALL))) + 1.2;
     return { from, to, a, b, rows, width, middle: (a + b) / 2, level: 0 };
   });
-  const high = units === 'dual' ? 2 * ROW : ROW;
+  const high = ROW * steps.length;
   const first = (row: number, count: number) =>
     place.side === 'above' || place.side === 'left' ? count - 1 - row : row;
   // what is wider than its part stands farther out, moved along until it clears its neighbours

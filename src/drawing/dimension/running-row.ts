@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import { rulesOf } from '../../length/index.js';
 import {
   type Dimension,
   type DrawingUnits,
@@ -56,14 +57,14 @@ export function runningRow(
     APART,
   );
   const values = ordered.map((stop) => stop.value);
-  const steps = {
-    mm: runningSteps([0, ...values], 'mm').running,
-    in: runningSteps([0, ...values], 'in').running,
-  };
+  const steps = rulesOf(units).map((rule) => runningSteps([0, ...values], rule).running);
   let widest = 0;
   const dimensions = onPaper.map((stop, i): Dimension => {
     const n = ordered.indexOf(stop) + 1;
-    const text = dimensionRows({ mm: steps.mm[n]!, in: steps.in[n]! }, units).join(' ');
+    const text = dimensionRows(
+      steps.map((one) => one[n]!),
+      units,
+    ).join(' ');
     widest = Math.max(widest, textWidth(text, SMALL));
     const along = place.alongOf(stop.point);
     const spot = spots[i]!;

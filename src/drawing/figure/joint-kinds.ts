@@ -1,9 +1,12 @@
 import type { Mortise } from '../../board/index.js';
 import { type Joint, shortBy, type Tenon } from '../../joinery/index.js';
-import { printFine, trimmed } from '../../length/index.js';
+import { printFit, rulesOf, trimmed } from '../../length/index.js';
 import type { Solids } from '../../solid/index.js';
 import type { DrawingOptions } from '../board/index.js';
-import { dimensionRows, STEP, sayIn } from '../sheet/index.js';
+import { sayIn, sizeRows, toolRows } from '../sheet/index.js';
+
+/** Sizes that differ by less are one when joints are told alike, mm. */
+const ALIKE = 0.1;
 
 /** Joints that are made alike, with every joint each stands for. */
 export interface JointKind {
@@ -24,7 +27,7 @@ export function jointKinds(solids: Solids): readonly JointKind[] {
       ];
     });
     const thick = [joint.a, joint.b].map((id) => solids.boards.get(id)!.board.blank.thickness);
-    const key = [...figures, ...thick].map((figure) => Math.round(figure / STEP.mm)).join('/');
+    const key = [...figures, ...thick].map((figure) => Math.round(figure / ALIKE)).join('/');
     kinds.set(key, [...(kinds.get(key) ?? []), joint]);
   }
   return [...kinds.values()].map((alike) => ({ joint: alike[0]!, alike }));
@@ -44,12 +47,12 @@ export function jointTable(
 ): readonly (readonly string[])[] {
   const tenon = joint.tenons[0]!;
   const [a, b] = mortisesOf(solids, joint, tenon);
-  const say = (mm: number) =>
-    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
-  const fine = (mm: number) => printFine(mm, { units: units === 'in' ? 'in' : 'mm' });
+  const say = (mm: number) => sizeRows(mm, units).join(' ');
+  const tool = (mm: number) => toolRows(mm, units).join(' ');
+  const told = (mm: number) => printFit(mm, { units: rulesOf(units)[0]! });
   const mortise = (board: string, one: Mortise) => [
     `mortise in ${board}`,
-    `${say(one.width)} × ${say(one.length)}, ${say(one.depth)} deep`,
+    `${tool(one.width)} × ${say(one.length)}, ${say(one.depth)} deep`,
   ];
   return [
     ['what', 'size'],
@@ -62,9 +65,9 @@ export function jointTable(
     ...mitreRows(joint, tenon, { units }),
     [
       'air',
-      `${fine(joint.fit.cheek)} a cheek, ${fine(joint.fit.edge)} over both edges, ${fine(joint.fit.end)} an end`,
+      `${told(joint.fit.cheek)} a cheek, ${told(joint.fit.edge)} over both edges, ${told(joint.fit.end)} an end`,
     ],
-    ['cutter', say(joint.cutter)],
+    ['cutter', tool(joint.cutter)],
     ['joints', alike.map((one) => one.id).join(', ')],
   ];
 }

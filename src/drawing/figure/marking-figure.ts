@@ -14,7 +14,6 @@ import {
   arrowHead,
   type Dimension,
   type DrawingUnits,
-  dimensionRows,
   disc,
   entitiesBox,
   labelAt,
@@ -24,8 +23,8 @@ import {
   type Room,
   roomOf,
   type SheetEntity,
-  STEP,
   type Stroke,
+  sizeRows,
   stroke,
 } from '../sheet/index.js';
 
@@ -188,8 +187,7 @@ const dimension = (what: string, value: number, parts: readonly Stroke[]): Dimen
   parts,
 });
 
-const said = (mm: number, units: DrawingUnits): string =>
-  dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' ');
+const said = (mm: number, units: DrawingUnits): string => sizeRows(mm, units).join(' ');
 
 /** The mortise about the origin, turned along a direction. */
 function mortise({ mortiseLength, cutter }: SetupCard, [c, s]: Vec2, factor: number): readonly Stroke[] {

@@ -1,7 +1,7 @@
 import { trimmed } from '../../length/index.js';
 import { boardMarks } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type DrawingUnits, dimensionRows, STEP } from '../sheet/index.js';
+import { type DrawingUnits, sizeRows } from '../sheet/index.js';
 
 /** An entry of the parts table. */
 export interface ListedPart {
@@ -17,12 +17,7 @@ export interface ListedPart {
 
 /** The parts of a design: boards, tenons, hardware; equal ones in one row. */
 export function partsList(solids: Solids, units: DrawingUnits): readonly ListedPart[] {
-  const say = (sizes: readonly number[]) =>
-    sizes
-      .map((mm) =>
-        dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units).join(' '),
-      )
-      .join(' × ');
+  const say = (sizes: readonly number[]) => sizes.map((mm) => sizeRows(mm, units).join(' ')).join(' × ');
   const marks = boardMarks(solids.design.boards.map(({ board }) => board.id));
   const boards = alike(
     [...solids.boards.values()].map(({ id, board }) => ({

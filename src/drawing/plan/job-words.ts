@@ -1,6 +1,6 @@
 import { fixed } from '../../length/index.js';
 import type { ShopPapers, WorkKind } from '../../shop/index.js';
-import { type DrawingUnits, sayIn } from '../sheet/index.js';
+import { type DrawingUnits, sayTool } from '../sheet/index.js';
 
 /** Minutes at the bench for each step of a kind, without the glue's own time. Rule of thumb: common practice, no source. */
 const MINUTES: Partial<Readonly<Record<WorkKind, number>>> = {
@@ -26,7 +26,6 @@ const OTHER_MINUTES = 10;
 
 /** For the cover: how hard it is, how long it takes, and what must be there, each as a name and its words. */
 export function jobWords(papers: ShopPapers, units: DrawingUnits): readonly (readonly [string, string])[] {
-  const say = sayIn(units);
   const { order, cards, bills, cutList, clamps, templates, glue } = papers;
   const angled = cutList.some(({ kind, ends }) => kind === 'board' && ends && ends.ends !== 'square');
   const turned = cards.some(({ cuts }) => cuts.some(({ marked }) => marked));
@@ -40,7 +39,7 @@ export function jobWords(papers: ShopPapers, units: DrawingUnits): readonly (rea
     0,
     ...clamps.clamps.map(({ stage }) => clamps.clamps.filter((one) => one.stage === stage).length),
   );
-  const cutters = [...new Set(cards.map(({ cutter }) => cutter))].map(say);
+  const cutters = [...new Set(cards.map(({ cutter }) => cutter))].map(sayTool(units));
   return [
     [
       'Skill',

@@ -1,4 +1,4 @@
-import { fixed, trimmed } from '../../length/index.js';
+import { fixed, systemOf, trimmed } from '../../length/index.js';
 import {
   type Block,
   type CutRow,
@@ -31,7 +31,7 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
   return [
     heading('Wood: what to cut and what to buy', 1),
     paragraph(
-      `Thickness × width × length along the grain${units === 'in' ? '' : ', mm'}. Saw to the rough size, mill to the finished; scrap: any sound board.`,
+      `Thickness × width × length along the grain${systemOf(units) === 'in' ? '' : ', mm'}. Saw to the rough size, mill to the finished; scrap: any sound board.`,
     ),
     table(
       ['mark', 'count', 'what', 'wood', 'finished', ...(rough ? ['rough'] : [])],

@@ -1,4 +1,5 @@
 import { type Board, templateOutline } from '../../board/index.js';
+import { rulesOf } from '../../length/index.js';
 import { printedTemplates } from '../../shop/index.js';
 import { type TiledTemplate, templateArtwork, tiledTemplate } from '../printed-template/index.js';
 import type { DrawingUnits } from '../sheet/index.js';
@@ -24,7 +25,7 @@ export function templatesOf({ boards, cutter, bush, units }: TemplatesRequest): 
       tiledTemplate(
         templateArtwork(serves[0]!, {
           ...follower,
-          units: units === 'in' ? 'in' : 'mm',
+          units: rulesOf(units)[0]!,
           drawn: units,
           serves: names(serves),
           turnedOver: names(turnedOver),

@@ -1,4 +1,4 @@
-import { speaker } from '../../length/index.js';
+import { rulesOf, speaker } from '../../length/index.js';
 import { type Ranges, rangePaper } from '../../range/index.js';
 import { rangeBars, rangeMap } from '../figure/index.js';
 import type { FlowBlock } from '../flow/index.js';
@@ -6,7 +6,7 @@ import type { DrawingUnits } from '../sheet/index.js';
 
 /** The paper of the ranges with its pictures in their places. */
 export function rangeBlocks(ranges: Ranges, units: DrawingUnits): readonly FlowBlock[] {
-  const say = speaker(units === 'in' ? 'in' : 'mm');
+  const say = speaker(rulesOf(units)[0]!);
   const { alone, map, together } = rangePaper(ranges, say);
   const [title, about, ...tables] = alone as readonly FlowBlock[];
   return [

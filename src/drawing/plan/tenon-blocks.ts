@@ -1,4 +1,4 @@
-import { fixed, INCH, trimmed } from '../../length/index.js';
+import { printFit, rulesOf, systemOf, trimmed } from '../../length/index.js';
 import {
   alikeRows,
   type Block,
@@ -11,12 +11,10 @@ import {
 import { blankWords, type DrawingUnits, sayIn } from '../sheet/index.js';
 
 /** A fit in inches needs thousandths: tenon and slot are the same fraction on a rule. */
-const decimalInches = (mm: number): string => `${fixed(mm / INCH, 3)} in`;
-
-const clearanceWords = (mm: number, units: DrawingUnits): string =>
-  units === 'in'
-    ? decimalInches(mm)
-    : `${trimmed(mm, 2)} mm${units === 'mm' ? '' : ` (${decimalInches(mm)})`}`;
+const fitWords = (mm: number, units: DrawingUnits): string => {
+  const [first, second] = rulesOf(units).map((rule) => printFit(mm, { units: rule }));
+  return second === undefined ? first! : `${first} [${second}]`;
+};
 
 /** Every kind of tenon, the strips they come from, and how a fit is tried. */
 export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly Block[] {
@@ -39,7 +37,7 @@ export function tenonBlocks(papers: ShopPapers, units: DrawingUnits): readonly B
       ...alikeRows(
         tenons.map(({ mark, clearance, edges, grooves }) => [
           mark,
-          `air ${clearanceWords(clearance, units)} over both cheeks; edges rounded to radius ${say(edges.find(({ style }) => style === 'round')?.size ?? 0)}; ${grooves.perCheek} groove${grooves.perCheek === 1 ? '' : 's'} a cheek, ${trimmed(grooves.width, 1)} × ${trimmed(grooves.depth, 1)} mm`,
+          `air ${fitWords(clearance, units)} over both cheeks; edges rounded to radius ${say(edges.find(({ style }) => style === 'round')?.size ?? 0)}; ${grooves.perCheek} groove${grooves.perCheek === 1 ? '' : 's'} a cheek, ${fitWords(grooves.width, units)} × ${fitWords(grooves.depth, units)}`,
         ]),
       ).map(([of, text]) => `${of}: ${text}.`),
       ...alikeRows(tenons.map(({ mark, slot }) => [mark, slot.text])).map(([of, text]) => `${of}: ${text}.`),
@@ -88,11 +86,9 @@ export function stripBlocks({ strips }: ShopPapers, units: DrawingUnits): readon
 /** In inches the thickness, which is a fit, is told once and in thousandths. */
 const sizeOf = (kind: TenonKind, units: DrawingUnits): string => {
   const say = sayIn(units);
-  if (units === 'in')
-    return `${decimalInches(kind.thickness)} × ${say(kind.width)} × ${say(kind.length)}; slot ${decimalInches(kind.slot.width)}`;
-  const slot =
-    units === 'mm'
-      ? ''
-      : `, ${decimalInches(kind.thickness)} thick in a slot of ${decimalInches(kind.slot.width)}`;
-  return `${blankWords(kind, units)}${slot}`;
+  const inch = rulesOf(units).find((rule) => rule !== 'mm');
+  if (inch === undefined) return blankWords(kind, units);
+  const [thick, slot] = [kind.thickness, kind.slot.width].map((mm) => printFit(mm, { units: inch }));
+  if (systemOf(units) === 'in') return `${thick} × ${say(kind.width)} × ${say(kind.length)}; slot ${slot}`;
+  return `${blankWords(kind, units)}, ${thick} thick in a slot of ${slot}`;
 };

@@ -1,11 +1,11 @@
 import { fixed, printAngle } from '../../length/index.js';
 import { type Block, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type DrawingUnits, sayIn } from '../sheet/index.js';
+import { type DrawingUnits, sayIn, sayTool } from '../sheet/index.js';
 
 /** Router, cutters, bits, clamps and the pieces to make first. */
 export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUnits): readonly Block[] {
-  const say = sayIn(units);
+  const [say, tool] = [sayIn(units), sayTool(units)];
   const { cards, shop, clamps, glue, templates, bush } = papers;
   const { design } = solids;
   const { base, plungeTravel } = shop.router;
@@ -13,7 +13,7 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
   const cutters = [...new Set(cards.map(({ cutter }) => cutter))].map((cutter) => {
     const own = cards.filter((card) => card.cutter === cutter);
     return [
-      `straight or up-cut cutter ${say(cutter)}`,
+      `straight or up-cut cutter ${tool(cutter)}`,
       `mortises of cards ${own.map(({ id }) => id).join(', ')}, to ${say(Math.max(...own.map(({ depth }) => depth)))} deep`,
     ];
   });
@@ -51,16 +51,16 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
           ? [['mortising jig with two rails', 'cards that name a rail']]
           : []),
         ...cutters,
-        ...bushes.map((bush) => [`guide bush ${say(bush)}`, 'windowed templates']),
+        ...bushes.map((bush) => [`guide bush ${tool(bush)}`, 'windowed templates']),
         ...(templates.length > 0
           ? [
               [
-                `cutter ${say(design.cutter)} ${bush === undefined ? 'with a bearing as wide' : `in a guide bush ${say(bush)}`}, cutting edges at least ${say(Math.max(...templates.map(({ cuts }) => cuts)))} long`,
+                `cutter ${tool(design.cutter)} ${bush === undefined ? 'with a bearing as wide' : `in a guide bush ${tool(bush)}`}, cutting edges at least ${say(Math.max(...templates.map(({ cuts }) => cuts)))} long`,
                 'outlines and openings along the templates',
               ],
             ]
           : []),
-        ...(bits.length > 0 ? [[`drill bits ${bits.map(say).join(', ')}`, 'holes, counterbores']] : []),
+        ...(bits.length > 0 ? [[`drill bits ${bits.map(tool).join(', ')}`, 'holes, counterbores']] : []),
         ...sinkRows,
         ['saw that tilts and mitres, planer or hand planes', 'milling, ends, bevels'],
         ['steel rule, square, marking knife, caliper', 'marks; slot and tenon thickness to 0.05 mm'],

@@ -1,8 +1,8 @@
-import type { Units } from '../../length/index.js';
+import { rulesOf } from '../../length/index.js';
 import { heading, list, paragraph, table } from '../../shop/index.js';
 import type { DrawnFigure, FlowBlock } from '../flow/index.js';
 import { type DrawingUnits, letters, moved, path, type SheetEntity } from '../sheet/index.js';
-import { size } from '../template/index.js';
+import { size, toolSize } from '../template/index.js';
 import { keyFigure } from './template-keys.js';
 import { SAW_OFF } from './template-marks.js';
 import type { TiledTemplate } from './tile-sheets.js';
@@ -18,7 +18,7 @@ export function templateHead(
 ): readonly FlowBlock[] {
   const { artwork, plan } = tiled;
   const { board, serves, turnedOver, keys, places, rows } = artwork;
-  const spoken: Units = units === 'in' ? 'in' : 'mm';
+  const spoken = rulesOf(units)[0]!;
   const count = plan.tiles.filter(({ number }) => number !== undefined).length;
   const pins = places.filter(({ kind }) => kind === 'pin');
   const screws = places.filter(({ kind }) => kind === 'screw');
@@ -44,8 +44,8 @@ export function templateHead(
     ),
     paragraph(
       artwork.standOff === 0
-        ? `The line to cut is the part's own outline: follow the template with a bearing as wide as the cutter (${size(cutter, spoken)}).`
-        : `The line to cut stands ${size(artwork.standOff, spoken)} inside the part: guide bush of ${size(bush ?? 0, spoken)} with the ${size(cutter, spoken)} cutter.`,
+        ? `The line to cut is the part's own outline: follow the template with a bearing as wide as the cutter (${toolSize(cutter, spoken)}).`
+        : `The line to cut stands ${toolSize(artwork.standOff, spoken)} inside the part: guide bush of ${toolSize(bush ?? 0, spoken)} with the ${toolSize(cutter, spoken)} cutter.`,
     ),
     heading('What the lines and marks mean'),
     list([
@@ -57,7 +57,7 @@ export function templateHead(
         : ['No routed edge runs across the grain, so there is no uphill cut.']),
       'End grain: saw it, or rout it before the long edges, with a block behind the corner where the cutter leaves.',
       pins.length > 0
-        ? `Pins: ${pins.length} dowel${pins.length === 1 ? '' : 's'} of ${size(pins[0]!.diameter, spoken)} through the template, ${pins.map(({ where }) => where).join(', ')}: push the board against them. No cutter of this template comes to them. Leave the template 20 mm larger than the part there.`
+        ? `Pins: ${pins.length} dowel${pins.length === 1 ? '' : 's'} of ${toolSize(pins[0]!.diameter, spoken)} through the template, ${pins.map(({ where }) => where).join(', ')}: push the board against them. No cutter of this template comes to them. Leave the template 20 mm larger than the part there.`
         : 'Pins: no side of this board is straight and clear of the cutter; line the template up with the marks.',
       screws.length > 0
         ? `Screws: ${screws.map(({ where }) => where).join('; ')}.`

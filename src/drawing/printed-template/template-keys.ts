@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import { type DrawingUnits, dimensionRows, STEP } from '../sheet/index.js';
+import { type DrawingUnits, sizeRows } from '../sheet/index.js';
 
 /** A dimension drawn along a whole side of a template, so that it runs over the joins of its sheets. */
 export interface KeyDimension {
@@ -13,4 +13,4 @@ export interface KeyDimension {
 
 /** A key dimension's figure, both ways where the drawing has both. */
 export const keyFigure = ({ value }: KeyDimension, units: DrawingUnits): string =>
-  dimensionRows({ mm: Math.round(value / STEP.mm), in: Math.round(value / STEP.in) }, units).join(' ');
+  sizeRows(value, units).join(' ');

@@ -1,16 +1,16 @@
+import { systemOf } from '../../length/index.js';
 import {
   type Box,
+  bareSize,
   fittedText,
   letters,
   type Paper,
   type PrintScale,
   path,
   printScaleWords,
-  printSteps,
   rule,
   type SheetSet,
   SMALL,
-  STEP,
   type Stroke,
   stroke,
   textWidth,
@@ -45,9 +45,8 @@ export function tileFooter(
   const page = of.before + tile.number!;
   const width = tile.frame.maxX - tile.frame.minX;
   const height = tile.frame.maxY - tile.frame.minY;
-  const units = set.units === 'in' ? 'in' : 'mm';
-  const sizes = [width, height].map((mm) => printSteps(Math.round(mm / STEP[units]), units)).join(' × ');
-  const frame = units === 'mm' ? `${sizes} mm` : sizes;
+  const sizes = [width, height].map((mm) => bareSize(mm, set.units)).join(' × ');
+  const frame = systemOf(set.units) === 'in' ? sizes : `${sizes} mm`;
   const mapWidth = 34;
   const room = maxX - minX - mapWidth - 2;
   const corrected = printScale ? `, corrected for ${printScaleWords(printScale)}` : '';

@@ -1,3 +1,4 @@
+import { forRouter } from '../../length/index.js';
 import type { SetupCard } from '../../shop/index.js';
 import { chainRow, type RowPlace, rowBeside } from '../dimension/index.js';
 import type { Dimension, DrawingUnits, Stop } from '../sheet/index.js';
@@ -18,7 +19,7 @@ export function setUpDimensions(
   const border = { minX, maxX, minY, maxY };
   const row = rowBeside(border, 'right');
   const fromCutter = (place: RowPlace, stops: readonly Stop[]) =>
-    chainRow(place, 6, stops, units, 'each by itself').dimensions;
+    chainRow(place, 6, stops, forRouter(units), 'each by itself').dimensions;
   const ends = [-1, 1].map((side) => {
     const value = (side * card.mortiseLength) / 2;
     return { value, what: 'end of the mortise', point: at(value, high) };

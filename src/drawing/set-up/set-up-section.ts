@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import { forRouter } from '../../length/index.js';
 import type { RailSetting, SetupCard } from '../../shop/index.js';
 import { chainRow, type RowPlace, rowBeside } from '../dimension/index.js';
 import type { DrawnFigure } from '../flow/index.js';
@@ -170,11 +171,12 @@ function section(card: SetupCard, factor: number, units: DrawingUnits): readonly
     minY: at(0, bottom)[1],
     maxY: at(0, topOf(card) + depth)[1],
   };
+  const set = forRouter(units);
   const [row, side] = [rowBeside(border, 'right'), rowBeside(border, 'left')];
   return [
     ...drawn,
-    ...pair(row, [rodFoot - depth, rodFoot], 'depth block', (v) => row.at(at(0, v)[1], 0), units),
-    ...pair(side, [-depth, 0], 'depth', (v) => side.at(at(0, v)[1], 0), units),
+    ...pair(row, [rodFoot - depth, rodFoot], 'depth block', (v) => row.at(at(0, v)[1], 0), set),
+    ...pair(side, [-depth, 0], 'depth', (v) => side.at(at(0, v)[1], 0), set),
     ...chainOf(card, border, at, units),
   ];
 }
@@ -194,8 +196,16 @@ function chainOf(
     [(sign * cutter) / 2, `${name} flank of the cutter`] as const,
   ];
   const stops = [...side(nearRail, -1, 'near'), ...side(farRail, 1, 'far')];
-  const placed = stops.map(([value, what]): Stop => ({ value, what, point: below.at(at(value, 0)[0], 0) }));
-  return chainRow(below, 4, placed, units).dimensions;
+  const placed = stops.map(
+    ([value, what]): Stop => ({
+      value,
+      what,
+      point: below.at(at(value, 0)[0], 0),
+      // between its flanks the cutter is what it was bought as
+      ...(value === cutter / 2 && { cutter: units }),
+    }),
+  );
+  return chainRow(below, 4, placed, forRouter(units)).dimensions;
 }
 
 const pair = (

@@ -1,17 +1,25 @@
-import type { Units } from '../../length/index.js';
+import { type DrawingUnits, printTool, rulesOf, stepOf } from '../../length/index.js';
 import { printSteps } from './running-steps.js';
 
-/** One system, or mm with inches in brackets. */
-export type DrawingUnits = Units | 'dual';
+export type { DrawingUnits } from '../../length/index.js';
 
-/** A length in steps of each system. */
-export interface Steps {
-  readonly mm: number;
-  readonly in: number;
-}
+/** A length in whole steps of each rule of these units, as rows of text: `['57.5']`, `['57.5', '[2-1/4"]']`. */
+export const dimensionRows = (steps: readonly number[], units: DrawingUnits): readonly string[] =>
+  rulesOf(units).map((rule, i) =>
+    i === 0 ? printSteps(steps[i]!, rule) : `[${printSteps(steps[i]!, rule)}]`,
+  );
 
-/** As rows of text, mm first: `['57.5']`, `['57.5', '[2-17/64"]']`. */
-export function dimensionRows(steps: Steps, units: DrawingUnits): readonly string[] {
-  if (units !== 'dual') return [printSteps(steps[units], units)];
-  return [printSteps(steps.mm, 'mm'), `[${printSteps(steps.in, 'in')}]`];
-}
+/** A length as rows of text, each to the nearest step of its rule. */
+export const sizeRows = (mm: number, units: DrawingUnits): readonly string[] =>
+  dimensionRows(
+    rulesOf(units).map((rule) => Math.round(mm / stepOf(rule))),
+    units,
+  );
+
+/** The size of a cutter or a drill, and of what it cuts, as rows of text. */
+export const toolRows = (mm: number, units: DrawingUnits): readonly string[] =>
+  rulesOf(units).map((rule, i) => {
+    if (rule === 'mm') return sizeRows(mm, rule)[0]!;
+    const inches = printTool(mm, { units: rule });
+    return i === 0 ? inches : `[${inches}]`;
+  });

@@ -1,7 +1,7 @@
 export { clipped, pieceInside } from './clip.js';
 export { type Colour, colourOf, hasGrain, shaded } from './colours.js';
 export { arrowHead, BODY, disc, letters, path, SMALL, stroke, tagged } from './draw.js';
-export { type DrawingUnits, dimensionRows } from './drawing-units.js';
+export { type DrawingUnits, dimensionRows, sizeRows, toolRows } from './drawing-units.js';
 export { entitiesBox } from './entity-box.js';
 export { hatchOf } from './hatch.js';
 export { clearOfLines, labelAt } from './label.js';
@@ -13,8 +13,8 @@ export type { Projection } from './projection-symbol.js';
 export { bestPlace, emptyRoom, type Room } from './room.js';
 export { roomOf } from './room-of.js';
 export { rule } from './rule.js';
-export { printSteps, runningSteps, STEP } from './running-steps.js';
-export { bareSize, blankWords, sayIn, sizeWords } from './say-size.js';
+export { printSteps, runningSteps } from './running-steps.js';
+export { bareSize, blankWords, sayIn, sayTool, sizeWords } from './say-size.js';
 export { SCALES, type Scale } from './scales.js';
 export {
   type ArcStroke,

@@ -1,7 +1,4 @@
-import { INCH, printLength, trimmed, type Units } from '../../length/index.js';
-
-/** The finest step a drawing is printed to: 0.1 mm, or 1/64 inch; mm. */
-export const STEP: Readonly<Record<Units, number>> = { mm: 0.1, in: INCH / 64 };
+import { printLength, type Rule, stepOf, stepsInMm, trimmed } from '../../length/index.js';
 
 /** Distances from one start in whole steps, and from each to the next. */
 export interface RunningSteps {
@@ -17,15 +14,15 @@ export interface RunningSteps {
  * @param stops mm, ascending; the first is the start
  * @example runningSteps([0, 33.34, 66.68, 100], 'mm').parts // [333, 334, 333], in tenths: 33.3 + 33.4 + 33.3 = 100
  */
-export function runningSteps(stops: readonly number[], units: Units): RunningSteps {
-  const running = stops.map((stop) => Math.round((stop - stops[0]!) / STEP[units]));
+export function runningSteps(stops: readonly number[], rule: Rule): RunningSteps {
+  const running = stops.map((stop) => Math.round((stop - stops[0]!) / stepOf(rule)));
   return { running, parts: running.slice(1).map((steps, i) => steps - running[i]!) };
 }
 
 /**
- * Whole steps as text: tenths of a millimetre without unit and without zeros at the end, or 64ths of an inch with the inch mark.
+ * Whole steps as text: tenths of a millimetre without unit and without zeros at the end, or inches with their mark.
  *
  * @example printSteps(575, 'mm') // '57.5'
  */
-export const printSteps = (steps: number, units: Units): string =>
-  units === 'mm' ? trimmed(steps / 10, 1) : printLength(steps * STEP.in, { units });
+export const printSteps = (steps: number, rule: Rule): string =>
+  rule === 'mm' ? trimmed(steps / 10, 1) : printLength(stepsInMm(steps, rule), { units: rule });

@@ -1,18 +1,14 @@
-import { printLength } from '../../length/index.js';
-import { type DrawingUnits, dimensionRows } from './drawing-units.js';
-import { STEP } from './running-steps.js';
+import { systemOf } from '../../length/index.js';
+import { type DrawingUnits, sizeRows, toolRows } from './drawing-units.js';
 
 /** A length as the drawings print it, with its unit when they print one system. */
-export const sizeWords = (mm: number, units: DrawingUnits): string =>
-  units === 'in'
-    ? printLength(mm, { units: 'in' })
-    : dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units)
-        .map((row, i) => (i === 0 ? `${row} mm` : row))
-        .join(' ');
+export const sizeWords = (mm: number, units: DrawingUnits): string => withUnit(sizeRows(mm, units), units);
+
+const withUnit = (rows: readonly string[], units: DrawingUnits): string =>
+  rows.map((row, i) => (i === 0 && systemOf(units) !== 'in' ? `${row} mm` : row)).join(' ');
 
 /** A length on a small picture whose unit stands elsewhere: mm where both systems are asked for. */
-export const bareSize = (mm: number, units: DrawingUnits): string =>
-  dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units)[0]!;
+export const bareSize = (mm: number, units: DrawingUnits): string => sizeRows(mm, units)[0]!;
 
 export type Say = (mm: number) => string;
 
@@ -22,18 +18,23 @@ export const sayIn =
   (mm) =>
     sizeWords(mm, units);
 
+/** How a cutter, a drill or a bush stands there. */
+export const sayTool =
+  (units: DrawingUnits): Say =>
+  (mm) =>
+    withUnit(toolRows(mm, units), units);
+
 interface Sizes {
   readonly thickness: number;
   readonly width: number;
   readonly length: number;
 }
 
-/** `28 × 240 × 420 mm [1-7/64" × 9-29/64" × 16-17/32"]` */
+/** `28 × 240 × 420 mm [1-1/8" × 9-7/16" × 16-17/32"]` */
 export const blankWords = ({ thickness, width, length }: Sizes, units: DrawingUnits): string => {
-  const rows = [thickness, width, length].map((mm) =>
-    dimensionRows({ mm: Math.round(mm / STEP.mm), in: Math.round(mm / STEP.in) }, units),
-  );
+  const rows = [thickness, width, length].map((mm) => sizeRows(mm, units));
   const joined = (i: number) => rows.map((row) => row[i]!.replace(/[[\]]/g, '')).join(' × ');
-  if (units === 'in') return joined(0);
-  return units === 'mm' ? `${joined(0)} mm` : `${joined(0)} mm [${joined(1)}]`;
+  const system = systemOf(units);
+  if (system === 'in') return joined(0);
+  return system === 'mm' ? `${joined(0)} mm` : `${joined(0)} mm [${joined(1)}]`;
 };

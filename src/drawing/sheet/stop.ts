@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import type { DrawingUnits } from '../../length/index.js';
 import { SAME_STOP } from '../../tolerances.js';
 
 /** A place a dimension leads to. */
@@ -9,6 +10,8 @@ export interface Stop {
   readonly what: string;
   /** On the sheet, where its extension line begins. */
   readonly point: Vec2;
+  /** The part of a chain that ends here is a cutter, told in these units. */
+  readonly cutter?: DrawingUnits;
 }
 
 /** Stops in order, those at one place made one that names them all; `near` decides whose point it keeps. */
@@ -22,7 +25,7 @@ export function inOrder(stops: readonly Stop[], near: (point: Vec2) => number): 
     }
     const what = last.what === stop.what ? last.what : `${last.what}, ${stop.what}`;
     kept[kept.length - 1] = {
-      value: last.value,
+      ...last,
       what,
       point: near(stop.point) > near(last.point) ? stop.point : last.point,
     };

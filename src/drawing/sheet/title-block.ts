@@ -1,3 +1,4 @@
+import { systemOf } from '../../length/index.js';
 import { letters, path, SMALL, stroke } from './draw.js';
 import type { DrawingUnits } from './drawing-units.js';
 import { BLOCK_HEIGHT, type Page } from './page.js';
@@ -31,7 +32,7 @@ export interface SheetSet {
   readonly total?: number;
 }
 
-const UNIT_WORDS: Readonly<Record<DrawingUnits, string>> = { mm: 'mm', in: 'inch', dual: 'mm [in]' };
+const UNIT_WORDS = { mm: 'mm', in: 'inch', dual: 'mm [in]' };
 
 /** Frames and numbers sheets: at the foot of each stand its title, the design, units, projection, revision and number. */
 export function finishSheets(drafts: readonly Draft[], set: SheetSet): readonly Sheet[] {
@@ -65,7 +66,7 @@ function foot({ page, title }: Draft, set: SheetSet, number: number, total: numb
   const cells: readonly (readonly [number, string])[] = [
     [0.36, title],
     [0.24, set.design],
-    [0.09, UNIT_WORDS[set.units]],
+    [0.09, UNIT_WORDS[systemOf(set.units)]],
     [0.2, known.join(' · ')],
     [0.11, `${number}/${total}`],
   ];

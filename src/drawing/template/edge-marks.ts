@@ -1,7 +1,7 @@
 import type { FaceId, Mortise, Slot } from '../../board/index.js';
 import { dot, type Frame, type Vec2 } from '../../frame/index.js';
-import { printLength, type Units } from '../../length/index.js';
-import { type Feature, faceName, size, spot } from './feature.js';
+import { printLength, type Rule } from '../../length/index.js';
+import { type Feature, faceName, size, spot, toolSize } from './feature.js';
 import { from, inPlane, LETTER, line, readingDeg, words } from './strokes.js';
 import type { Entity } from './template.js';
 
@@ -32,12 +32,12 @@ export function edgeMarks(mark: string, at: Frame, extent: number, depth: number
 }
 
 /** A mortise in an end, an edge or a bevel, shown where it meets the template's line. */
-export function mortiseInEdge(mark: string, mortise: Mortise, units: Units): Feature {
+export function mortiseInEdge(mark: string, mortise: Mortise, units: Rule): Feature {
   const { at, width, length, depth, face, joint } = mortise;
   return {
     entities: edgeMarks(mark, at, extentAlongEdge(mortise), depth),
     mark,
-    row: `mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into ${enters(face)}, its length ${lies(at)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face, joint ${joint}`,
+    row: `mortise ${toolSize(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into ${enters(face)}, its length ${lies(at)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face, joint ${joint}`,
   };
 }
 

@@ -1,5 +1,4 @@
-import type { Units } from '../../length/index.js';
-import { printFine, printLength } from '../../length/index.js';
+import { printFine, printLength, printTool, type Rule } from '../../length/index.js';
 import type { Entity } from './template.js';
 
 /** What a template shows of one mortise, hole, slot or bevel. */
@@ -10,11 +9,16 @@ export interface Feature {
   readonly row: string;
 }
 
-/** Sizes to work by, as they are typed: `8 mm`. */
-export const size = (mm: number, units: Units): string => printFine(mm, { units });
+/** Sizes to work by: mm as they are typed, `8 mm`; inches as on the drawings. */
+export const size = (mm: number, units: Rule): string =>
+  units === 'mm' ? printFine(mm, { units }) : printLength(mm, { units });
+
+/** Sizes of cutters, bushes and drills, and of what they cut. */
+export const toolSize = (mm: number, units: Rule): string =>
+  units === 'mm' ? printFine(mm, { units }) : printTool(mm, { units });
 
 /** A place on the board, as it is read off a rule: `60.0 mm from the reference end, 45.0 mm from the reference edge`. */
-export const spot = (x: number, y: number, units: Units): string =>
+export const spot = (x: number, y: number, units: Rule): string =>
   `${printLength(x, { units })} from the reference end, ${printLength(y, { units })} from the reference edge`;
 
 /** The mark beside a feature in a wide face: what enters the face that lies on the bench says so. */

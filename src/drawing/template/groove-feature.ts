@@ -1,9 +1,9 @@
 import { type Board, entersWideFace, fenceDistance, type Groove, grooveOutline } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
-import type { Units } from '../../length/index.js';
+import type { Rule } from '../../length/index.js';
 import { clockwise, transform2d } from '../../profile/index.js';
 import { edgeMarks, enters } from './edge-marks.js';
-import { type Feature, faceName, labelOf, size } from './feature.js';
+import { type Feature, faceName, labelOf, size, toolSize } from './feature.js';
 import { closed, dashingOf, from, inPlane, LETTER, words } from './strokes.js';
 
 /** A groove: its outline in a wide face, its ends where it enters an edge. It is cut along a fence, so it has no window. */
@@ -11,7 +11,7 @@ export function grooveFeature(
   mark: string,
   groove: Groove,
   board: Board,
-  { units }: { readonly units: Units },
+  { units }: { readonly units: Rule },
 ): Feature {
   const { at, width, length, depth, face } = groove;
   const off = fenceDistance(board, groove);
@@ -19,7 +19,7 @@ export function grooveFeature(
   const place = groove.rebate
     ? `along the ${faceName(groove.from)}`
     : `near wall ${size(off, units)} from the ${faceName(groove.from)}`;
-  const row = `${kind} ${size(width, units)} wide, ${size(depth, units)} deep, into ${enters(face)}, ${place}, ${runs(groove, units)}, cut along a fence`;
+  const row = `${kind} ${toolSize(width, units)} wide, ${size(depth, units)} deep, into ${enters(face)}, ${place}, ${runs(groove, units)}, cut along a fence`;
   if (!entersWideFace(face)) return { entities: edgeMarks(mark, at, length, depth), mark, row };
   const middle: Vec2 = [at.origin[0], at.origin[1]];
   return {
@@ -36,7 +36,7 @@ export function grooveFeature(
   };
 }
 
-const runs = ({ stopped, length }: Groove, units: Units): string =>
+const runs = ({ stopped, length }: Groove, units: Rule): string =>
   stopped.length === 0
     ? 'through'
     : `${size(length, units)} long, ${stopped.length === 2 ? 'stopped at both ends' : 'stopped at one end'}`;

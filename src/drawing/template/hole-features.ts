@@ -1,12 +1,12 @@
 import { entersWideFace, type Hole } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
-import { printLength, type Units } from '../../length/index.js';
+import { printLength, type Rule } from '../../length/index.js';
 import { edgeMarks, enters } from './edge-marks.js';
-import { type Feature, faceName, labelOf, size, spot } from './feature.js';
+import { type Feature, faceName, labelOf, size, spot, toolSize } from './feature.js';
 import { dashingOf, LETTER, line, OVERRUN, ring, words } from './strokes.js';
 
 /** A hole in a wide face: a circle for each diameter and a cross to set the bit on. */
-function drilledHole(mark: string, hole: Hole, units: Units): Feature {
+function drilledHole(mark: string, hole: Hole, units: Rule): Feature {
   const { at, diameter, depth, face, counterbore, countersink } = hole;
   const centre: Vec2 = [at.origin[0], at.origin[1]];
   const wider = [counterbore?.diameter, countersink?.diameter].filter((d) => d !== undefined);
@@ -21,31 +21,31 @@ function drilledHole(mark: string, hole: Hole, units: Units): Feature {
       words([centre[0] + reach * 0.75, centre[1] + LETTER / 2], labelOf(mark, face)),
     ],
     mark,
-    row: `hole ${size(diameter, units)}, ${into}, from the ${faceName(face)}${widened(hole, units)}, centre ${spot(...centre, units)}`,
+    row: `hole ${toolSize(diameter, units)}, ${into}, from the ${faceName(face)}${widened(hole, units)}, centre ${spot(...centre, units)}`,
   };
 }
 
 /** A hole in an end, an edge or a bevel, shown where it meets the template's line. */
-function holeInEdge(mark: string, hole: Hole, depthSeen: number, units: Units): Feature {
+function holeInEdge(mark: string, hole: Hole, depthSeen: number, units: Rule): Feature {
   const { at, diameter, depth, face } = hole;
   const deep = depth === 'through' ? depthSeen : depth;
   const into = depth === 'through' ? 'through' : `${size(depth, units)} deep`;
   return {
     entities: edgeMarks(mark, at, diameter, deep),
     mark,
-    row: `hole ${size(diameter, units)}, ${into}, into ${enters(face)}${widened(hole, units)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face`,
+    row: `hole ${toolSize(diameter, units)}, ${into}, into ${enters(face)}${widened(hole, units)}, centre ${spot(at.origin[0], at.origin[1], units)}, ${printLength(at.origin[2], { units })} above the reference face`,
   };
 }
 
 /** Holes entering a wide face are drilled through the template, the others are marked at its line. */
-export const holeFeature = (mark: string, hole: Hole, depthSeen: number, units: Units): Feature =>
+export const holeFeature = (mark: string, hole: Hole, depthSeen: number, units: Rule): Feature =>
   entersWideFace(hole.face) ? drilledHole(mark, hole, units) : holeInEdge(mark, hole, depthSeen, units);
 
-const widened = ({ counterbore, countersink }: Hole, units: Units): string =>
+const widened = ({ counterbore, countersink }: Hole, units: Rule): string =>
   [
     counterbore &&
-      `, counterbore ${size(counterbore.diameter, units)}, ${size(counterbore.depth, units)} deep`,
-    countersink && `, countersink ${size(countersink.diameter, units)}, ${countersink.angleDeg}°`,
+      `, counterbore ${toolSize(counterbore.diameter, units)}, ${size(counterbore.depth, units)} deep`,
+    countersink && `, countersink ${toolSize(countersink.diameter, units)}, ${countersink.angleDeg}°`,
   ]
     .filter((part) => part !== undefined)
     .join('');

@@ -1,7 +1,7 @@
 export { bevelAngle } from './bevel-angle.js';
 export { linesAt } from './bevel-lines.js';
 export { type Downhill, downhillOf } from './downhill.js';
-export { size } from './feature.js';
+export { size, toolSize } from './feature.js';
 export { lineInside } from './line-inside.js';
 export { scaledEntities } from './scaled-entities.js';
 export {

@@ -1,15 +1,15 @@
 import { type Follower, type Mortise, pocketCutter, type Slot, standOff } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
-import type { Units } from '../../length/index.js';
+import type { Rule } from '../../length/index.js';
 import { obround, type Profile } from '../../profile/index.js';
 import { edgeMarks, enters, extentAlongEdge, lies } from './edge-marks.js';
-import { type Feature, faceName, labelOf, size, spot } from './feature.js';
+import { type Feature, faceName, labelOf, size, spot, toolSize } from './feature.js';
 import { dashingOf, from, inPlane, LETTER, line, OVERRUN, words } from './strokes.js';
 import type { LineEntity } from './template.js';
 import { windowLines } from './template-line.js';
 
 /** A mortise in a wide face: the window, its centre line, both end marks. */
-export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower, units: Units): Feature {
+export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower, units: Rule): Feature {
   const { at, width, length, depth, face, joint } = mortise;
   const centre: Vec2 = [at.origin[0], at.origin[1]];
   const along = inPlane(at.x);
@@ -22,12 +22,12 @@ export function mortiseWindow(mark: string, mortise: Mortise, follower: Follower
       words(from(centre, along, length / 2 + off + OVERRUN + LETTER / 2, -LETTER / 2), labelOf(mark, face)),
     ],
     mark,
-    row: `mortise ${size(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into the ${faceName(face)}, centre ${spot(...centre, units)}${ownCutter(follower, width, units)}, joint ${joint}`,
+    row: `mortise ${toolSize(width, units)} x ${size(length, units)}, ${size(depth, units)} deep, into the ${faceName(face)}, centre ${spot(...centre, units)}${ownCutter(follower, width, units)}, joint ${joint}`,
   };
 }
 
 /** A slot in a wide face; one through the board is cut, one with an open end runs past it by its own width. */
-export function slotWindow(mark: string, slot: Slot, follower: Follower, units: Units): Feature {
+export function slotWindow(mark: string, slot: Slot, follower: Follower, units: Rule): Feature {
   const { at, width, depth, face, openAt } = slot;
   const along = inPlane(at.x);
   const run = openAt === undefined ? 0 : width;
@@ -43,25 +43,25 @@ export function slotWindow(mark: string, slot: Slot, follower: Follower, units: 
       words(from(middle, along, OVERRUN, LETTER / 2), through ? mark : labelOf(mark, face)),
     ],
     mark,
-    row: `slot ${size(width, units)} x ${size(slot.length, units)}, ${through ? 'through the board' : `${size(depth, units)} deep, into the ${faceName(face)}`}${openAt === undefined ? '' : ', one end open'}, middle ${spot(...middle, units)}${ownCutter(follower, width, units)}`,
+    row: `slot ${toolSize(width, units)} x ${size(slot.length, units)}, ${through ? 'through the board' : `${size(depth, units)} deep, into the ${faceName(face)}`}${openAt === undefined ? '' : ', one end open'}, middle ${spot(...middle, units)}${ownCutter(follower, width, units)}`,
   };
 }
 
 /** A slot in an end, an edge or a bevel, shown where it meets the template's line. */
-export function slotInEdge(mark: string, slot: Slot, depthSeen: number, units: Units): Feature {
+export function slotInEdge(mark: string, slot: Slot, depthSeen: number, units: Rule): Feature {
   const { at, width, depth, face } = slot;
   const into = depth === 'through' ? 'through' : `${size(depth, units)} deep`;
   return {
     entities: edgeMarks(mark, at, extentAlongEdge(slot), depth === 'through' ? depthSeen : depth),
     mark,
-    row: `slot ${size(width, units)} x ${size(slot.length, units)} ${into}, into ${enters(face)}, its length ${lies(at)}, middle ${spot(at.origin[0], at.origin[1], units)}`,
+    row: `slot ${toolSize(width, units)} x ${size(slot.length, units)} ${into}, into ${enters(face)}, its length ${lies(at)}, middle ${spot(at.origin[0], at.origin[1], units)}`,
   };
 }
 
 /** Said where the window is made for another cutter than the outline. */
-const ownCutter = (follower: Follower, width: number, units: Units): string => {
+const ownCutter = (follower: Follower, width: number, units: Rule): string => {
   const cutter = pocketCutter(follower, width);
-  return cutter === follower.cutter ? '' : `, window for a cutter of ${size(cutter, units)}`;
+  return cutter === follower.cutter ? '' : `, window for a cutter of ${toolSize(cutter, units)}`;
 };
 
 const obroundAt =

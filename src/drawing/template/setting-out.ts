@@ -1,7 +1,7 @@
 import type { Board, Follower } from '../../board/index.js';
-import { printLength, type Units } from '../../length/index.js';
+import { printLength, type Rule } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
-import { size } from './feature.js';
+import { toolSize } from './feature.js';
 import { CAPITAL_WIDTH, LETTER, legend, line } from './strokes.js';
 import type { Entity } from './template.js';
 
@@ -35,7 +35,7 @@ export function referenceMarks(board: Board): readonly Entity[] {
 export function captions(
   board: Board,
   rows: readonly string[],
-  { units, revision, ...follower }: Follower & { readonly units: Units; readonly revision?: string },
+  { units, revision, ...follower }: Follower & { readonly units: Rule; readonly revision?: string },
 ): readonly Entity[] {
   const bar = Math.min(0, bounds(board.outline).minY) - 35;
   const { length, width, thickness } = board.blank;
@@ -81,7 +81,7 @@ function wrapped(row: string): readonly string[] {
   return lines;
 }
 
-const followed = ({ cutter, bush }: Follower, units: Units): string =>
+const followed = ({ cutter, bush }: Follower, units: Rule): string =>
   bush === undefined
-    ? `line flush with the part: follow it with a bearing as wide as the cutter (${size(cutter, units)})`
-    : `line ${size((bush - cutter) / 2, units)} off the part for a ${size(bush, units)} guide bush and a cutter of ${size(cutter, units)}; the part itself is on MARK`;
+    ? `line flush with the part: follow it with a bearing as wide as the cutter (${toolSize(cutter, units)})`
+    : `line ${toolSize((bush - cutter) / 2, units)} off the part for a ${toolSize(bush, units)} guide bush and a cutter of ${toolSize(cutter, units)}; the part itself is on MARK`;

@@ -1,6 +1,6 @@
 import { type Board, entersWideFace, type Follower, type Hole, type Slot } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
-import type { Units } from '../../length/index.js';
+import type { Rule } from '../../length/index.js';
 import { markOf } from '../../shop/index.js';
 import { bevelFeature } from './bevel-lines.js';
 import { mortiseInEdge } from './edge-marks.js';
@@ -19,7 +19,7 @@ import { partLines } from './template-line.js';
 /** What the template is made for. */
 export interface TemplateOptions extends Follower {
   /** Unit of the words; the lines are always mm. */
-  readonly units: Units;
+  readonly units: Rule;
   /** Of the design, told in the title; none where a template stands by itself. */
   readonly revision?: string;
 }

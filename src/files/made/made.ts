@@ -69,7 +69,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
     progress(STEPS[1], 1, STEPS.length);
     const solids = solidsOf(kernel, design);
     gate(solids);
-    const say = speaker(request.units);
+    const say = speaker(request.shop.units);
     const parameters = parameterValues(request.model, request.model.complete(request.values, toolsOf(shop)));
     const revision = revisionOf(parameters, request.version, shop, request.model.told);
     const bench = once(() => benchInShop(benchOf(solids, say, request.bush), shop, request.jig));

@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import type { Finding } from '../../checks/index.js';
-import type { Units } from '../../length/index.js';
+import type { DrawingUnits, Units } from '../../length/index.js';
 import type { Model } from '../../model/index.js';
 import type { Ranges } from '../../range/index.js';
 import type { Shop } from '../../shop/index.js';
@@ -22,7 +22,7 @@ export interface DesignRequest {
   readonly bush?: number;
   /** Where the views of a drawing stand, and the units of its figures; both when not said. */
   readonly projection?: 'first-angle' | 'third-angle';
-  readonly drawingUnits?: 'mm' | 'in' | 'dual';
+  readonly drawingUnits?: DrawingUnits;
   /** Measured on a print of the scale page: `0.994x1.002`. */
   readonly printScale?: string;
   /** Where the plan's figures in full and its tiled templates go; at its end when not said. */

@@ -51,7 +51,7 @@ export function previewData(parts: PreviewParts): PreviewData {
   return {
     title: design.title,
     revision: parts.revision,
-    units: parts.say.units,
+    units: parts.say.rule,
     box: wholeBox(all.map(({ body }) => box(body))),
     pieces: all.map((solid) => pieceOf(solid, parts.edges?.get(solid.id), apart.get(solid.id) ?? [0, 0, 0])),
     joints: design.joints.map((joint) => ({

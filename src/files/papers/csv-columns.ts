@@ -1,4 +1,4 @@
-import { fixed, INCH, printLength, type Say, trimmed } from '../../length/index.js';
+import { fixed, INCH, type Say, trimmed } from '../../length/index.js';
 
 /** A column of a list: its name with the unit, and what stands in it for a row. */
 export interface Column<Row> {
@@ -36,7 +36,7 @@ export function lengthColumns<Row>(
   };
   if (say.units === 'mm') return [{ name: `${name} (mm)`, of: of((value) => trimmed(value, 2)) }];
   return [
-    { name: `${name} (in)`, of: of((value) => printLength(value, { units: 'in' })) },
+    { name: `${name} (in)`, of: of((value) => say.length(value)) },
     { name: `${name} (in decimal)`, of: of((value) => fixed(value / INCH, 4)) },
   ];
 }

@@ -44,7 +44,7 @@ export function sheetsDxf(layouts: readonly StockLayout[], units: Units, paper: 
   let bottom = 0;
   for (const layout of layouts) {
     for (const piece of layout.plan.pieces) {
-      const strip = cutStrip(piece, layout, paper.say.units, ROW / PICTURES);
+      const strip = cutStrip(piece, layout, paper.say.rule, ROW / PICTURES);
       entities.push(...scaledEntities(strip.draw([0, 0]), PICTURES, [0, bottom], 'LEGEND'));
       bottom += piece.cuts.length > 0 ? strip.height * PICTURES + GAP : 0;
       entities.push(...pieceEntities(piece, layout, bottom, paper));

@@ -79,8 +79,8 @@ function pieceBlocks(
     paragraph(
       `kerf ${say.fine(layout.kerf)}, ${layout.verdict === 'passed' ? 'as the shop file says' : 'not verified'}${layout.grainLocked ? '; grain along the length' : ''}; reference corner at the lower left`,
     ),
-    laidFigure(piece, layout, say.units, 1 / scale),
-    ...(cuts.length > 0 ? [cutStrip(piece, layout, say.units, room)] : []),
+    laidFigure(piece, layout, say.rule, 1 / scale),
+    ...(cuts.length > 0 ? [cutStrip(piece, layout, say.rule, room)] : []),
     list([
       ...parts.map((part) => {
         const name = layout.parts.find(({ mark }) => mark === part.id)?.name ?? part.id;

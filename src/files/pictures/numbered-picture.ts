@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import { finishSheets, numberedDrafts } from '../../drawing/index.js';
-import type { Units } from '../../length/index.js';
+import type { Rule } from '../../length/index.js';
 import { type Solids, solidsOf, startKernel } from '../../solid/index.js';
 import { sheetSvg } from '../svg/index.js';
 
@@ -9,7 +9,7 @@ import { sheetSvg } from '../svg/index.js';
  *
  * @returns SVG
  */
-export async function numberedPicture(design: Design, units: Units): Promise<string> {
+export async function numberedPicture(design: Design, units: Rule): Promise<string> {
   const kernel = await startKernel();
   try {
     return drawn(solidsOf(kernel, design), units);
@@ -18,7 +18,7 @@ export async function numberedPicture(design: Design, units: Units): Promise<str
   }
 }
 
-function drawn(solids: Solids, units: Units): string {
+function drawn(solids: Solids, units: Rule): string {
   const { design } = solids;
   const [sheet] = finishSheets(numberedDrafts(solids, units), {
     design: design.title,

@@ -97,7 +97,7 @@ export function planOf(made: Made, options: PlanOptions = planOptions(made.reque
     layoutRows: papers.layouts.map(({ plan }) =>
       plan.pieces.map(({ cuts }) => cuts.map((cut) => cutLine(cut, say))),
     ),
-    units: options.units ?? request.units,
+    units: options.units ?? request.shop.units,
     projection: options.projection ?? 'first-angle',
     revision: made.revision,
     ...(request.bush === undefined ? {} : { bush: request.bush }),

@@ -6,11 +6,11 @@ import { templateDxf, templateFileName } from './template-dxf.js';
 
 /** Full-size templates: one a board, and one for each piece made to hold the work. */
 export function templateFiles({ request, solids, aids, failed, revision }: Made): readonly OutputFile[] {
-  const { units, curves, bush } = request;
+  const { units, curves, bush, shop } = request;
   const flush: Follower = { cutter: solids.design.cutter };
   const follower: Follower = { ...flush, ...(bush === undefined ? {} : { bush }) };
   const file = (board: Board, folder: string, follower: Follower): OutputFile => {
-    const template = templateOf(board, { units, revision, ...follower });
+    const template = templateOf(board, { units: shop.units, revision, ...follower });
     return {
       path: `${folder}/${templateFileName(template, units)}`,
       bytes: templateDxf(template, { units, curves, failed }),

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { InputError } from '../../errors.js';
-import type { Units } from '../../length/index.js';
+import { type Units, withFraction } from '../../length/index.js';
 import { didYouMean, optionName, readParameters } from '../../model/index.js';
 import { ownClimate } from './season-of.js';
 import type { Shop } from './shop.js';
@@ -30,7 +30,7 @@ export function readShop(raw: unknown, name: string, units: Units): Shop {
   const { base } = said.router;
   return {
     name: name.split(/[\\/]/).at(-1)!,
-    units,
+    units: withFraction(units, said.fraction),
     measures: reading.units,
     cutters: [],
     bushes: [],

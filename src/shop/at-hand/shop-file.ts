@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { FRACTIONS } from '../../length/index.js';
 import { choice, count, length } from '../../model/index.js';
 import { GLUES, STRAIGHT_GRAIN } from '../../strength/index.js';
 import { climateNames, materialNames } from '../../tables/index.js';
@@ -48,6 +49,10 @@ export const shopFile = z.object({
   units: choice(['mm', 'in'], {
     derived: 'the units of the run',
     help: 'What bare numbers for lengths are in; a length may also carry its own unit: 8 mm, 5/16 in.',
+  }),
+  fraction: choice(FRACTIONS, {
+    derived: FRACTIONS[0],
+    help: 'The finest fraction of an inch you work wood to, for papers in inches; what is set on the router is told in thousandths.',
   }),
   router: group('The plunge router.', {
     base: group('Its base, which runs against stops and guides.', {

@@ -1,4 +1,4 @@
-import type { Units } from '../../length/index.js';
+import type { Fraction, Rule, Units } from '../../length/index.js';
 import type { Cut } from '../../movement/index.js';
 import type { GlueTold } from '../../strength/index.js';
 
@@ -9,8 +9,10 @@ import type { GlueTold } from '../../strength/index.js';
 export interface Shop {
   /** Named in every paper: the file it came from without its folders, or the built-in one. */
   readonly name: string;
-  /** What its papers speak. */
-  readonly units: Units;
+  /** What its papers speak, and how fine they tell lengths of wood. */
+  readonly units: Rule;
+  /** The finest fraction of an inch it works wood to, where it says so. */
+  readonly fraction?: Fraction;
   /** What its stock and cutters are round in: sizes of a design that are left out are round there too. */
   readonly measures: Units;
   readonly router: RouterAtHand;

@@ -32,7 +32,7 @@ export function holdingsOf(design: Design, jig: JigAtHand, shop: Shop, say: Say 
   const longest = Math.max(0, ...boards.flatMap((board) => board.mortises.map(({ length }) => length)));
   const hand: AtHand = { jig, shop, say, longest };
   const { design: _, ...figures } = jig;
-  const atHand = `${numberOf(jig.design)} ${JSON.stringify(figures)} ${numberOf(shop)} ${say.units} ${longest}`;
+  const atHand = `${numberOf(jig.design)} ${JSON.stringify(figures)} ${numberOf(shop)} ${say.rule} ${longest}`;
   return namedAids(
     boards.flatMap((board) => known(`${atHand} ${JSON.stringify(board)}`, () => heldIn(board, hand))),
     design.name,

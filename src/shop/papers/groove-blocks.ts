@@ -1,11 +1,11 @@
 import type { Design } from '../../assembly/index.js';
-import { fixed, speaker, type Units } from '../../length/index.js';
+import { type Rule, speaker } from '../../length/index.js';
 import { boardMarks } from '../boards/index.js';
 import { type GrooveCard, grooveFeedWords } from '../set-up/index.js';
 import { type Block, cautions, faceWords, heading, strong, table } from '../words/index.js';
 
 /** The card of one setting of the edge guide. */
-export function grooveBlocks(card: GrooveCard, design: Design, units: Units): readonly Block[] {
+export function grooveBlocks(card: GrooveCard, design: Design, units: Rule): readonly Block[] {
   const say = speaker(units);
   const marks = boardMarks(design.boards.map(({ board }) => board.id));
   const boards = new Map(design.boards.map(({ board }) => [board.id, board]));
@@ -17,14 +17,14 @@ export function grooveBlocks(card: GrooveCard, design: Design, units: Units): re
     table(
       ['set', 'to'],
       [
-        ['cutter', say.length(card.cutter)],
-        [`${card.kind}`, `${say.length(card.width)} wide, ${say.length(card.depth)} deep`],
-        ...(card.kind === 'groove' ? [['fence to near wall', say.length(card.distance)]] : []),
+        ['cutter', say.tool(card.cutter)],
+        [`${card.kind}`, `${say.setting(card.width)} wide, ${say.setting(card.depth)} deep`],
+        ...(card.kind === 'groove' ? [['fence to near wall', say.setting(card.distance)]] : []),
         ...card.fence.map((at, i) => [
           card.fence.length === 1 ? "fence to the cutter's axis" : `cut ${i + 1}: fence to the cutter's axis`,
-          say.length(at),
+          say.setting(at),
         ]),
-        ['depth of each pass', card.passes.map(({ depth }) => fixed(depth, 1)).join(', ')],
+        ['depth of each pass', card.passes.map(({ depth }) => say.setting(depth)).join(', ')],
         ['feed', card.feed],
       ],
     ),

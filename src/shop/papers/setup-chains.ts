@@ -1,9 +1,9 @@
-import { closedChain, fixed, INCH, speaker, type Units } from '../../length/index.js';
+import { closedChain, fixed, type Rule, speaker } from '../../length/index.js';
 import type { StoryStick } from '../marks/index.js';
 import { type Block, heading, paragraph, table } from '../words/index.js';
 
 /** Distances between the marks of each stick, rounded so that they add up to the board in both units. */
-export function chains(sticks: readonly StoryStick[], units: Units): readonly Block[] {
+export function chains(sticks: readonly StoryStick[], units: Rule): readonly Block[] {
   if (sticks.length === 0) return [];
   const say = speaker(units);
   const rows = sticks.map((stick) => {
@@ -14,7 +14,7 @@ export function chains(sticks: readonly StoryStick[], units: Units): readonly Bl
       stick.boards.map(({ mark }) => mark).join(', '),
       `${stick.direction}, from the ${stick.from}`,
       `${told.map((part) => say.length(part)).join(' + ')} = ${say.length(total)}`,
-      units === 'in' ? `${fixed(error / INCH, 3)}"` : `${fixed(error, 2)} mm`,
+      say.units === 'in' ? say.fit(error) : `${fixed(error, 2)} mm`,
     ];
   });
   return [

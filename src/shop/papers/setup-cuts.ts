@@ -22,7 +22,7 @@ export function cutRow(
       ? ''
       : `; guide's edge at ${say.length(cut.guideEdge)}${cut.guideEdge < 0 ? ', outside the board' : ''}`;
   const edge = cut.edgeGuide
-    ? `; or edge guide on the ${face(cut.edgeGuide.face)}, its fence ${say.length(cut.edgeGuide.distance - card.cutter / 2)} from the flank of the cutter`
+    ? `; or edge guide on the ${face(cut.edgeGuide.face)}, its fence ${say.setting(cut.edgeGuide.distance - card.cutter / 2)} from the flank of the cutter`
     : '';
   return [
     `${marks.get(cut.board) ?? cut.board}${cut.hand ? ` (${cut.hand})` : ''} M${number}`,

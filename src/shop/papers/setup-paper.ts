@@ -89,8 +89,8 @@ function overview({ cards, design, shop, revision }: SetupPaper): readonly Block
         card.id,
         WHEN[card.stage],
         card.way,
-        say.length(card.cutter),
-        `${say.length(card.mortiseLength)}, ${say.length(card.depth)} deep`,
+        say.tool(card.cutter),
+        `${say.length(card.mortiseLength)}, ${say.setting(card.depth)} deep`,
         [...new Set(card.cuts.map(({ board }) => marks.get(board) ?? board))].join(', '),
         String(card.cuts.length),
       ]),
@@ -106,6 +106,9 @@ function overview({ cards, design, shop, revision }: SetupPaper): readonly Block
   ];
 }
 
+/** More than this between first and last mortise is a cutter that creeps, mm: from memory, no source. */
+const CREEP = 0.3;
+
 const inBrackets = (words: string): string => (words === '' ? '' : ` (${words})`);
 
 const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => [
@@ -115,7 +118,7 @@ const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => 
     'Hold the work in a vice or clamp it to the bench, the face that is cut up and level, the clamps clear of rails and router, as far off the bench as a card says for the rails to hang free: the work stands still, the router travels on it.',
     'Stand with the near rail towards you: left and right on the cards are yours.',
     ...howToSet(speaker(shop.units)),
-    `Measure the depth of the first and the last mortise of a card: if they differ by more than ${shop.units === 'in' ? '0.012"' : '0.3 mm'}, the cutter is creeping (from memory: no source).`,
+    `Measure the depth of the first and the last mortise of a card: if they differ by more than ${speaker(shop.units).setting(CREEP)}, the cutter is creeping (from memory: no source).`,
   ]),
   heading('For all cards'),
   ...common.settings.map(([name, to]) => paragraph(`${name}: ${to}.`)),

@@ -1,4 +1,4 @@
-import { INCH, printAngle, type Say, speaker, trimmed } from '../../length/index.js';
+import { INCH, printAngle, type Say, speaker, stepOf, trimmed } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
 import type { RouterAtHand, Shop } from '../at-hand/index.js';
 import type { Aid } from '../holding/index.js';
@@ -19,10 +19,18 @@ export const howToSet = (say: Say): readonly string[] => [
   'Rails: lay a rule from the flank of the cutter to the inner face of the rail, the router unplugged and the cutter turned by hand until an edge points at that rail; or set the rail against an offcut planed to it.',
   'Stops: measured from the centre line of the mortise, both ways: half the mortise and half of what travels, less half the cutter. Between rails they are blocks clamped to the work or screwed to its supports, no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side. Beyond the wood a carrier holds them: a straight board clamped alongside, lower than the rails.',
   'Test cut: between two rails measure both walls; shift = half of what near wall − far wall differs from the card. A positive shift moves the slot towards the near face: set the near rail closer by it and the far rail farther; negative the other way. With one rail move the rail by the difference, towards the cutter when the wall is too thick.',
-  `Depth: zero the cutter on the wood where the mortise will be, then set the depth block between the stop rod and the lowest step of the turret. "Step 2 + ${say.length(say.units === 'in' ? INCH / 8 : 3)}" is a spacer about as thick on that step: any scrap, for it only shares the depth out, and the last pass is on the lowest step without one.`,
+  `Depth: zero the cutter on the wood where the mortise will be, then set the depth block between the stop rod and the lowest step of the turret. "Step 2 + ${say.setting(say.units === 'in' ? INCH / 8 : 3)}" is a spacer about as thick on that step: any scrap, for it only shares the depth out, and the last pass is on the lowest step without one.`,
+  ...(say.units === 'in'
+    ? [
+        `Inches: what is set on router, jig and stops is told in thousandths, as a caliper or depth gauge shows it; marks on wood to the nearest ${nearest(say)}, as on a rule. A setting and a mark that seem to differ by less than half of that are the same size: trust the setting.`,
+      ]
+    : []),
   'Feed between two rails: the near rail towards you, from left to right; the work is trapped, and the way back may cut lightly too.',
   'Plunges: for each pass set its depth, plunge at both ends against the stops, then between, then sweep from end to end.',
 ];
+
+/** The finest line of the rule that wood is marked with. */
+const nearest = (say: Say): string => say.length(stepOf(say.rule));
 
 /** What is set on router and jig for a card: name and value. */
 export function settings(
@@ -40,7 +48,7 @@ export function settings(
   return [
     ...row(
       'cutter',
-      `${say.length(card.cutter)}; ${card.speedLimitRpm === undefined ? 'no speed limit is known: see the mark on it' : `at most ${trimmed(card.speedLimitRpm, 0)} rpm`}`,
+      `${say.tool(card.cutter)}; ${card.speedLimitRpm === undefined ? 'no speed limit is known: see the mark on it' : `at most ${trimmed(card.speedLimitRpm, 0)} rpm`}`,
     ),
     ...row('near rail', railWords(card, card.nearRail, say)),
     ...row('far rail', railWords(card, card.farRail, say)),
@@ -48,29 +56,29 @@ export function settings(
       'guide board',
       guideOffset === undefined
         ? undefined
-        : `beyond the mortise, its working edge ${say.length(guideOffset)} from the centre line; router off the jig${base.flats ? flatsWords(base.flats, say) : ''}${turned}`,
+        : `beyond the mortise, its working edge ${say.setting(guideOffset)} from the centre line; router off the jig${base.flats ? flatsWords(base.flats, say) : ''}${turned}`,
     ),
     ...row(
       'template',
       window &&
-        `${window.aid}${openingOf(card, aids, say)}; guide bush of ${say.length(window.bush)}; centre the opening on both centre lines`,
+        `${window.aid}${openingOf(card, aids, say)}; guide bush of ${say.tool(window.bush)}; centre the opening on both centre lines`,
     ),
     ...row(
       'stops',
       window
         ? undefined
-        : `${say.length(stopDistance)} each way (${travelling.what} ${say.length(travelling.along)})${guideOffset === undefined ? '' : '; clamped to the guide board'}${card.stopsBeyond > 0 ? `; up to ${say.length(card.stopsBeyond)} beyond the wood, on a carrier` : ''}`,
+        : `${say.setting(stopDistance)} each way (${travelling.what} ${say.setting(travelling.along)})${guideOffset === undefined ? '' : '; clamped to the guide board'}${card.stopsBeyond > 0 ? `; up to ${say.length(card.stopsBeyond)} beyond the wood, on a carrier` : ''}`,
     ),
     ...row(
       'depth',
-      `${say.length(card.depth)} by ${card.depthBlock}, zeroed ${card.zeroPoint}${card.raised > 0 ? `; ${say.length(card.raised)} or more off the bench` : ''}`,
+      `${say.setting(card.depth)} by ${card.depthBlock}, zeroed ${card.zeroPoint}${card.raised > 0 ? `; ${say.length(card.raised)} or more off the bench` : ''}`,
     ),
     ...row('plunges', plungeWords(card, say)),
     ...row('feed', card.nearRail && card.farRail ? undefined : card.feed),
     ...row('or by edge guide', card.cuts.some(({ edgeGuide }) => edgeGuide) ? EDGE_GUIDE_FEED : undefined),
     ...row(
       'test cut',
-      `in its test blank${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${say.length(card.testCut.depth)} deep${wallWords(card, say)}${hasRails(card) ? '' : `; ${card.testCut.correction}`}`,
+      `in its test blank${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${say.setting(card.testCut.depth)} deep${wallWords(card, say)}${hasRails(card) ? '' : `; ${card.testCut.correction}`}`,
     ),
   ];
 }
@@ -85,7 +93,7 @@ export const heldWith = ({ aids, depthBlock, nearRail, farRail, window }: SetupC
 const flatsWords = (flats: NonNullable<RouterAtHand['base']['flats']>, say: Say): string => {
   const lie = { near: 'towards you', far: 'along the guide board', sides: 'towards the stops' } as const;
   const told = (['near', 'far', 'sides'] as const).filter((side) => flats[side] !== undefined);
-  return `, its ${told.map((side) => `flat${side === 'sides' ? 's' : ''} of ${say.length(flats[side]!)} ${lie[side]}`).join(', its ')}`;
+  return `, its ${told.map((side) => `flat${side === 'sides' ? 's' : ''} of ${say.setting(flats[side]!)} ${lie[side]}`).join(', its ')}`;
 };
 
 /** An edge of the base that stands farther from the cutter than the others has to be the one that runs along the guide. */
@@ -95,24 +103,24 @@ const turnedBase = (
   { flats }: RouterAtHand['base'],
   say: Say,
 ): string =>
-  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${say.length(eccentricity)} off the middle${flats ? '' : `, and ${say.length(offset - 2 * eccentricity)} from the opposite edge`}`;
+  `; turn the base until the edge that runs along it stands that far from the cutter: the cutter is ${say.setting(eccentricity)} off the middle${flats ? '' : `, and ${say.setting(offset - 2 * eccentricity)} from the opposite edge`}`;
 
 /** The opening a template is given, over its round ends. */
 function openingOf({ window }: SetupCard, aids: readonly Aid[], say: Say): string {
   const outline = aids.find(({ board }) => board.id === window?.aid)?.board.openings[0]?.outline;
   if (!outline) return '';
   const { minX, maxX, minY, maxY } = bounds(outline);
-  return `, opening ${say.length(maxX - minX)} × ${say.length(maxY - minY)}`;
+  return `, opening ${say.setting(maxX - minX)} × ${say.setting(maxY - minY)}`;
 }
 
 function railWords(card: SetupCard, rail: RailSetting | undefined, say: Say): string | undefined {
   if (!rail) return undefined;
   const { distance, toWork, wedge } = rail;
-  const [toRail, wood] = [distance, toWork].map((from) => say.length(from - card.cutter / 2));
+  const [toRail, wood] = [distance, toWork].map((from) => say.setting(from - card.cutter / 2));
   const taped =
     wedge === undefined
       ? ''
-      : `; ${wedge.aid} (${printAngle(wedge.angleDeg)}) taped to the work at the middle of the mortise, thick end ${thickEndWords(wedge.thickEnd)}: ${say.length(wedge.thicknessAtMouth)} at the mouth, ${wood} to the flank`;
+      : `; ${wedge.aid} (${printAngle(wedge.angleDeg)}) taped to the work at the middle of the mortise, thick end ${thickEndWords(wedge.thickEnd)}: ${say.setting(wedge.thicknessAtMouth)} at the mouth, ${wood} to the flank`;
   const alone = card.nearRail && card.farRail ? '' : '; the other rail taken off the jig';
   return `${toRail} from the flank of the cutter${taped}${alone}`;
 }
@@ -121,30 +129,30 @@ function railWords(card: SetupCard, rail: RailSetting | undefined, say: Say): st
 export const passRows = (cards: readonly SetupCard[], say: Say): readonly (readonly string[])[] =>
   cards.map(({ id, depth, passes }) => [
     id,
-    say.length(depth),
+    say.setting(depth),
     passes.map((pass) => passWords(pass, say)).join('; '),
   ]);
 
 const passWords = ({ number, depth, turretStep, spacer }: Pass, say: Say): string => {
   const by = spacer
-    ? ` (step ${spacer.onStep} + ${say.length(spacer.thickness)})`
+    ? ` (step ${spacer.onStep} + ${say.setting(spacer.thickness)})`
     : turretStep === undefined
       ? ''
       : ` (step ${turretStep})`;
-  return `${number}. ${say.length(depth)}${by}`;
+  return `${number}. ${say.setting(depth)}${by}`;
 };
 
 function plungeWords({ plunges, plungeSpacing, mortiseLength, cutter }: SetupCard, say: Say): string {
   const [first] = plunges;
   if (plunges.length === 1) return 'one for each pass, on the centre line';
   const between = plunges.length - 2;
-  return `${say.length(Math.abs(first!))} from the centre line both ways, ${between} between, ${say.length(plungeSpacing)} apart; sweep ${say.length(mortiseLength - cutter)}`;
+  return `${say.setting(Math.abs(first!))} from the centre line both ways, ${between} between, ${say.setting(plungeSpacing)} apart; sweep ${say.setting(mortiseLength - cutter)}`;
 }
 
 function wallWords({ testCut: { nearWall, farWall } }: SetupCard, say: Say): string {
   const walls = [
-    ...(nearWall === undefined ? [] : [`near wall ${say.length(nearWall)}`]),
-    ...(farWall === undefined ? [] : [`far wall ${say.length(farWall)}`]),
+    ...(nearWall === undefined ? [] : [`near wall ${say.setting(nearWall)}`]),
+    ...(farWall === undefined ? [] : [`far wall ${say.setting(farWall)}`]),
   ];
   return walls.length === 0 ? '' : `; right with ${walls.join(' and ')}`;
 }

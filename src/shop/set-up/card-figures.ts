@@ -1,4 +1,4 @@
-import { speaker } from '../../length/index.js';
+import { forRouter, speaker } from '../../length/index.js';
 import { cutterAtHand } from '../at-hand/index.js';
 import type { FigureRequest } from './figure-request.js';
 import { bushFigures, edgeGuideFigure } from './guide-figures.js';
@@ -11,10 +11,10 @@ import { colletFigure, edgesFigure, overallFigure } from './tool-figures.js';
 export function cardFigures(request: FigureRequest): readonly Figure[] {
   const { holding, shop } = request;
   const { width, depth } = holding.mortise;
-  const say = speaker(shop.units);
+  const say = speaker(forRouter(shop.units));
   const cutter = cutterAtHand(shop, width);
   const through = throughOf(request);
-  const name = `${say.length(width)} cutter`;
+  const name = `${say.tool(width)} cutter`;
   return [
     overallFigure(cutter, through, depth, shop),
     edgesFigure(cutter, depth, shop, name),

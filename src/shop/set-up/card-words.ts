@@ -40,10 +40,10 @@ export function correction(near: number | undefined, far: number | undefined, sa
     const wall = near ?? far;
     return wall === undefined
       ? 'measure from the named face to both walls of the slot and take their middle: move the guide by the difference, away from the face when it is too little'
-      : `measure the wall between slot and rail; ${say.length(wall)} is right: move the rail by the difference, towards the cutter when the wall is too thick, away when it is too thin`;
+      : `measure the wall between slot and rail; ${say.setting(wall)} is right: move the rail by the difference, towards the cutter when the wall is too thick, away when it is too thin`;
   }
   const difference = near - far;
   return Math.abs(difference) < 0.005
     ? 'measure both walls; shift = (near wall − far wall) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way'
-    : `measure both walls; shift = ((near wall − far wall) − (${say.length(difference)})) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way`;
+    : `measure both walls; shift = ((near wall − far wall) − (${say.setting(difference)})) / 2: a positive one moves the slot towards the near face, so set the near rail closer by the shift and the far rail farther by as much; negative the other way`;
 }

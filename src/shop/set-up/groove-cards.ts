@@ -8,7 +8,7 @@ import {
   meetingLine,
 } from '../../board/index.js';
 import { dot, scale, type Vec3 } from '../../frame/index.js';
-import { type Say, speaker } from '../../length/index.js';
+import { forRouter, type Say, speaker } from '../../length/index.js';
 import { NOISE, SAME_CUTTER } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { faceWords, markOf } from '../words/index.js';
@@ -88,8 +88,8 @@ function cardOf(id: string, kind: readonly InBoard[], shop: Shop): GrooveCard {
   const distance = Math.max(fenceDistance(board, groove), 0);
   const tool = widestUpTo(shop, width);
   const cutter = tool?.nominal ?? width;
-  const say = speaker(shop.units);
-  const name = `${say.length(cutter)} cutter`;
+  const say = speaker(forRouter(shop.units));
+  const name = `${say.tool(cutter)} cutter`;
   const fence = cutsSideBySide(distance, width, cutter);
   const stops = kind.some(({ groove: one }) => one.stopped.length > 0);
   return {

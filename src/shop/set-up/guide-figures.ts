@@ -1,5 +1,5 @@
 import type { FaceId } from '../../board/index.js';
-import { speaker } from '../../length/index.js';
+import { forRouter, speaker } from '../../length/index.js';
 import { regionBounds } from '../../profile/index.js';
 import { SAME_CUTTER, UPRIGHT } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
@@ -55,7 +55,7 @@ export function edgeGuideFigure({ work, shop }: FigureRequest): Figure {
     };
   }
   const figure = atLeast(
-    speaker(shop.units),
+    speaker(forRouter(shop.units)),
     name,
     edge.distance,
     reach,
@@ -71,10 +71,10 @@ export function edgeGuideFigure({ work, shop }: FigureRequest): Figure {
 
 /** The bush against cutter and template. */
 export function bushFigures({ holding, aids, shop }: FigureRequest, outside: number): readonly Figure[] {
-  const say = speaker(shop.units);
+  const say = speaker(forRouter(shop.units));
   const bush = shop.bushes.find((one) => Math.abs(one.outside - outside) < SAME_CUTTER);
   const template = aids.find(({ board }) => board.id === holding.window?.aid)?.board.blank.thickness;
-  const missing = bush === undefined ? [`a bush of ${say.length(outside)}`] : [];
+  const missing = bush === undefined ? [`a bush of ${say.tool(outside)}`] : [];
   return [
     judged(
       say,

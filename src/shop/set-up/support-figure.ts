@@ -1,6 +1,6 @@
 import type { Board } from '../../board/index.js';
 import { pointIn, pointOut, type Vec2 } from '../../frame/index.js';
-import { speaker } from '../../length/index.js';
+import { forRouter, speaker } from '../../length/index.js';
 import { bounds, type Region } from '../../profile/index.js';
 import { COPLANAR } from '../../tolerances.js';
 import { type Holding, holdOver } from '../holding/index.js';
@@ -20,7 +20,7 @@ export function supportFigure({ holding, work, outlines, aids, shop }: FigureReq
   // a horn takes the place of a block at its end
   const sides = holding.horn ? [hold.near, hold.far] : [hold.near, hold.far, hold.start, hold.end];
   return judged(
-    speaker(shop.units),
+    speaker(forRouter(shop.units)),
     'support under the plate',
     HOLD,
     Math.max(0, Math.min(...sides)),

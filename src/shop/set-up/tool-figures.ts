@@ -1,4 +1,4 @@
-import { speaker } from '../../length/index.js';
+import { forRouter, speaker } from '../../length/index.js';
 import { SAME_SHANK } from '../../tolerances.js';
 import type { CutterAtHand, Shop } from '../at-hand/index.js';
 import { COLLET_GRIP_DIAMETERS } from '../practice/index.js';
@@ -13,7 +13,7 @@ export function overallFigure(
   shop: Shop,
 ): Figure {
   const { baseThickness } = shop.router;
-  const say = speaker(shop.units);
+  const say = speaker(forRouter(shop.units));
   const grip = cutter?.shank === undefined ? undefined : COLLET_GRIP_DIAMETERS * cutter.shank;
   const needed = (grip ?? 0) + (baseThickness ?? 0) + through + depth;
   const missing = [
@@ -39,7 +39,7 @@ export function edgesFigure(
 ): Figure {
   const missing = cutter?.cuttingLength === undefined ? [`the cutting length of the ${name}`] : [];
   const figure = judged(
-    speaker(shop.units),
+    speaker(forRouter(shop.units)),
     'cutting edges long enough',
     depth,
     cutter?.cuttingLength,
@@ -58,7 +58,7 @@ export function edgesFigure(
 /** The shank against the collets. */
 export function colletFigure(cutter: CutterAtHand | undefined, shop: Shop, name: string): Figure {
   const { collets } = shop.router;
-  const say = speaker(shop.units);
+  const say = speaker(forRouter(shop.units));
   const shank = cutter?.shank;
   const missing = [
     ...(shank === undefined ? [`the shank of the ${name}`] : []),
@@ -75,7 +75,7 @@ export function colletFigure(cutter: CutterAtHand | undefined, shop: Shop, name:
       missing.length > 0
         ? lacking(missing)
         : fits
-          ? `a collet of ${say.length(nearest)} takes the shank`
-          : `no collet takes a shank of ${say.length(shank!)}${nearest === undefined ? '' : `; the nearest is ${say.length(nearest)}`}`,
+          ? `a collet of ${say.tool(nearest)} takes the shank`
+          : `no collet takes a shank of ${say.tool(shank!)}${nearest === undefined ? '' : `; the nearest is ${say.tool(nearest)}`}`,
   };
 }

@@ -1,5 +1,5 @@
 import { printLength } from '../../length/index.js';
 
-/** A length in mm and in inches to the nearest 64th: `57.7 mm = 2-17/64"`. */
+/** A length in mm and in inches: `57.7 mm = 2-9/32"`. */
 export const inBoth = (mm: number): string =>
   `${printLength(mm, { units: 'mm' })} = ${printLength(mm, { units: 'in' })}`;
