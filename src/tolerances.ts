@@ -15,6 +15,9 @@ export const SQUARE = 2e-5;
 /** Two unit vectors run one way when their dot product falls short of 1 by less than this: 1.4e-6 rad, noise of arithmetic. */
 export const SAME_DIRECTION = 1e-12;
 
+/** A side of a patch that leans from an axis by less than this (rise over run) runs along it: 1e-7 mm, what rounding leaves, over 20 mm. */
+export const ALONG_AXIS = 5e-9;
+
 /** Points nearer than this are one point of an outline. */
 export const SAME_POINT = 1e-6;
 

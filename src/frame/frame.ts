@@ -67,6 +67,9 @@ export const settled = ({ origin, x, y, z }: Frame): Frame => ({
 /** A length freed of its last digits in the same way, mm. */
 export const settledLength = (mm: number): number => rounded(mm, 1e9);
 
+/** A place found where outlines cross, freed of what rounding to their grid does to it, some 1e-8 mm: to 1e-6 mm. */
+export const settledPlace = (mm: number): number => rounded(mm, 1e6);
+
 const settledAxis = ([x, y, z]: Vec3): Vec3 => [rounded(x, 1e12), rounded(y, 1e12), rounded(z, 1e12)];
 
 // never -0

@@ -1,10 +1,10 @@
 import type { Board, Face } from '../board/index.js';
 import { type ErrorText, JoinError } from '../errors.js';
-import { directionIn, dot, type Frame, scale, type Vec2 } from '../frame/index.js';
+import { directionIn, dot, type Frame, scale, settledPlace, type Vec2 } from '../frame/index.js';
 import { USUAL_SEASON } from '../movement/index.js';
 import { convexHull, minimumRectangle, type Region, rectangleAlong } from '../profile/index.js';
 import { speciesNames } from '../tables/index.js';
-import { NOISE, PARALLEL_DEG } from '../tolerances.js';
+import { ALONG_AXIS, NOISE, PARALLEL_DEG } from '../tolerances.js';
 import { type Lean, leanOf } from './axis.js';
 import { type Contact, planeAlong, regionIn } from './contact.js';
 import { edgeOfTenon, SWELL_SPARE, swelling } from './edge-clearance.js';
@@ -146,11 +146,17 @@ function seatOf(
     options.along === undefined
       ? minimumRectangle(patch, preferred)
       : rectangleAlong(convexHull(patch.flat()), edges[options.along]!);
-  const across: Vec2 = [-box.along[1], box.along[0]];
-  const seat = readable(planeAlong(plane, box.centre, options.turned ? across : box.along));
+  const along = settledDirection(box.along);
+  const across: Vec2 = [-along[1], along[0]];
+  const centre: Vec2 = [settledPlace(box.centre[0]), settledPlace(box.centre[1])];
+  const seat = readable(planeAlong(plane, centre, options.turned ? across : along));
   const [long, wide] = options.turned ? [box.width, box.length] : [box.length, box.width];
   return { seat, patch: regionIn(plane, seat, patch), size: { length: long, width: wide } };
 }
+
+/** A direction along an axis but for rounding of the patch's corners runs along it. */
+const settledDirection = ([x, y]: Vec2): Vec2 =>
+  Math.abs(x) < ALONG_AXIS ? [0, Math.sign(y)] : Math.abs(y) < ALONG_AXIS ? [Math.sign(x), 0] : [x, y];
 
 /** The seat with x to the right, away or up rather than the other way: two hands of a piece read alike. */
 function readable(seat: Frame): Frame {

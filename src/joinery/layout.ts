@@ -1,4 +1,4 @@
-import { settledLength } from '../frame/index.js';
+import { settledPlace } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import { dropOf } from './axis.js';
 import type { Span } from './clear-span.js';
@@ -82,7 +82,7 @@ export function laidOut(draft: Draft, give: Give = NOTHING_GIVEN): Laid {
     fitsMouth(draft, patchSide, foot);
     walls = spanAcross(seatAndSides, [...depths, 0], foot);
     if (options.shiftAcross === undefined && walls) {
-      foot = { ...foot, across: settledLength((walls.from + walls.to) / 2) + give.across };
+      foot = { ...foot, across: settledPlace((walls.from + walls.to) / 2) + give.across };
     }
     room = spanAlong(seatAndSides, [...depths, 0], foot) ?? spanAlong([patchSide], [0], foot);
     if (!room) {
@@ -188,5 +188,5 @@ function rowIn({ id, options, lean, ...draft }: Draft, give: Give, room: Span): 
     shift: (options.shiftAlong ?? 0) / along,
     turn: give.turn,
   });
-  return { ...row, centres: row.centres.map((centre) => settledLength(centre * along)) };
+  return { ...row, centres: row.centres.map((centre) => settledPlace(centre * along)) };
 }
