@@ -13,7 +13,8 @@ export interface Kernel {
   readonly keep: (body: Body) => Body;
   /**
    * A body made once for all pieces of one shape. The kernel owns it: it lives as long as a build that asked for it, and after
-   * the last of them until one ends that did not, so that what stays as it is from one try to the next is made once.
+   * the last of them until {@link BUILDS_KEPT} more have ended that did not, so that what stays as it is from one try to the next
+   * is made once, and so is what comes back when a size is put back and another one tried.
    *
    * @param shape all that it is made from, told apart from every other shape
    */
@@ -23,8 +24,11 @@ export interface Kernel {
 
 let loaded: Promise<ManifoldToplevel> | undefined;
 
-/** Shapes made once, and how many running builds asked for each. */
-const known = new Map<string, { readonly body: Body; builds: number }>();
+/** Builds that may end without asking for a shape before it is freed. */
+export const BUILDS_KEPT = 4;
+
+/** Shapes made once, how many running builds asked for each, and how many have ended since without asking. */
+const known = new Map<string, { readonly body: Body; builds: number; idle: number }>();
 
 async function load(wasmBinary: ArrayBuffer | undefined): Promise<ManifoldToplevel> {
   const { default: Module } = await import('manifold-3d');
@@ -53,8 +57,9 @@ export async function startKernel(wasmBinary?: ArrayBuffer): Promise<Kernel> {
       return body;
     },
     shape: (shape, make) => {
-      const found = known.get(shape) ?? { body: make(), builds: 0 };
+      const found = known.get(shape) ?? { body: make(), builds: 0, idle: 0 };
       if (!asked.has(shape)) found.builds += 1;
+      found.idle = 0;
       known.set(shape, found);
       asked.add(shape);
       return found.body;
@@ -65,6 +70,8 @@ export async function startKernel(wasmBinary?: ArrayBuffer): Promise<Kernel> {
       for (const [shape, one] of known) {
         if (asked.has(shape)) one.builds -= 1;
         else if (one.builds === 0) {
+          one.idle += 1;
+          if (one.idle < BUILDS_KEPT) continue;
           one.body.delete();
           known.delete(shape);
         }
