@@ -19,6 +19,7 @@ import { SUPPLIES } from '../../src/node/index.js';
 import {
   type Block,
   bearingPaper,
+  boardMarks,
   builtInShop,
   figure,
   glueUpPaper,
@@ -122,6 +123,39 @@ test('every board has its drawing, and boards that measure the same share one th
   const shared = content.sections.flatMap(({ parts }) => parts.map(({ title }) => title));
   expect(shared).toContain('LS left side, RS right side');
 });
+
+test('every sheet that names boards has a map of all of them, and darkens those it is about', async () => {
+  for (const model of [STOOL, JIG]) {
+    const { content } = await plan(model);
+    const { design } = content.parts.solids;
+    const marks = [...boardMarks(design.boards.map(({ board }) => board.id))];
+    const colours = new Map<string, Set<string>>();
+    for (const { title, drafts, parts } of content.sections.slice(1))
+      drafts.forEach(({ id, entities }, page) => {
+        const map = entities.filter(
+          ({ tag }) => tag?.role === 'figure' && tag.said.startsWith('A map of the piece'),
+        );
+        const said = map.flatMap((one) => (one.kind === 'text' ? [one.text] : []));
+        expect(said, id).toEqual(expect.arrayContaining(marks.map(([, mark]) => mark)));
+        const own = parts.filter(({ at }) => at === page).map((one) => ` ${one.title},`);
+        for (const [board, mark] of title === 'Boards' && own.length > 0 ? marks : []) {
+          const isDrawn = own.some((one) => one.includes(` ${mark} `));
+          const key = `${board} ${isDrawn ? 'drawn' : 'not'}`;
+          const tones = map.flatMap((one) => (one.kind === 'tone' && one.part === board ? [one.colour] : []));
+          colours.set(key, new Set([...(colours.get(key) ?? []), ...tones]));
+        }
+      });
+    for (const [board] of marks) {
+      const [dark, plain] = ['drawn', 'not'].map((way) =>
+        [...(colours.get(`${board} ${way}`) ?? [])].map(lightness),
+      );
+      if (dark!.length > 0 && plain!.length > 0)
+        expect(Math.max(...dark!), board).toBeLessThan(0.8 * Math.max(...plain!));
+    }
+  }
+});
+
+const lightness = (colour: string): number => Number.parseInt(colour.slice(3, 5), 16);
 
 test('a plan of the stool has at most 16 pages before its appendix, and no page of a part but its last is under half full', async () => {
   const { content } = await plan(STOOL);

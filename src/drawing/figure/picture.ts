@@ -21,7 +21,7 @@ import {
   type Wire,
 } from '../view/index.js';
 import { balloons } from './balloons.js';
-import { partsList } from './parts-list.js';
+import { type ListedPart, partsList } from './parts-list.js';
 
 /** Every part of a design as it is seen, apart when `shifts` move it. */
 export const seenParts = (
@@ -78,20 +78,19 @@ export const explodedView = (solids: Solids): View => drawnApart(solids).view;
 /** Air round a picture for its numbers, mm. */
 const AROUND = 12;
 
-/** The piece put together or drawn apart, every part led to by its mark in the parts list; `around`: air for the marks, mm. */
+/** The piece put together or drawn apart, every part led to by its mark in the parts list. */
 export function numberedFigure(
   solids: Solids,
   way: 'put together' | 'drawn apart',
   room: { readonly width: number; readonly height: number },
-  around = AROUND,
 ): DrawnFigure {
   const { view, spots } = way === 'put together' ? putTogether(solids) : drawnApart(solids);
   const box = viewBox(view);
   const factor = Math.min(
-    (room.width - 2 * around) / (box.maxX - box.minX),
-    (room.height - 2 * around) / (box.maxY - box.minY),
+    (room.width - 2 * AROUND) / (box.maxX - box.minX),
+    (room.height - 2 * AROUND) / (box.maxY - box.minY),
   );
-  const height = factor * (box.maxY - box.minY) + 2 * around;
+  const height = factor * (box.maxY - box.minY) + 2 * AROUND;
   return {
     kind: 'drawn',
     said: `${solids.design.title} ${way}, every part led to by its mark; the table below names them.`,
@@ -100,36 +99,31 @@ export function numberedFigure(
     draw: ([left, low]) => {
       const at: Vec2 = [
         left + (room.width - factor * (box.minX + box.maxX)) / 2,
-        low + around - factor * box.minY,
+        low + AROUND - factor * box.minY,
       ];
       const lines = viewLines(view, { at, factor });
-      const led = partsList(solids, 'mm').flatMap(({ marks, ids }) =>
-        // one ring for all that share a mark, on the first of them that is seen
-        marks.flatMap((mark, i) => {
-          const own = marks.length === ids.length && marks.length > 1 ? [ids[i]!] : ids;
-          const spot = own.map((one) => spots.get(one)).find((one) => one !== undefined);
-          return spot === undefined ? [] : [{ mark, at: viewPoint({ at, factor }, spot) }];
-        }),
-      );
+      const led = markedSpots(partsList(solids, 'mm'), spots).map(({ mark, spot }) => ({
+        mark,
+        at: viewPoint({ at, factor }, spot),
+      }));
       const within = { minX: left, maxX: left + room.width, minY: low, maxY: low + height };
       return [...lines, ...balloons(roomOf(lines), led, within)];
     },
   };
 }
 
-/** Of the map, mm on the sheet. */
-const MAP = { width: 48, height: 37 };
-const AROUND_MAP = 7;
-
-/** A small picture of the piece with the marks of its boards, for the sheets that name them. */
-export function pieceMap(solids: Solids): DrawnFigure {
-  const boards = partsList(solids, 'mm').filter(({ ids }) => ids.some((id) => solids.boards.has(id)));
-  const names = boards.map(({ marks, name }) => `${marks.join(' and ')} ${name}`).join(', ');
-  return {
-    ...numberedFigure(solids, 'put together', MAP, AROUND_MAP),
-    said: `A map of the piece with the marks of its boards: ${names}.`,
-  };
-}
+/** A spot of every mark: one for all that share it, on the first of them that is seen. */
+export const markedSpots = (
+  parts: readonly ListedPart[],
+  spots: Telling['spots'],
+): readonly { readonly mark: string; readonly spot: Vec2 }[] =>
+  parts.flatMap(({ marks, ids }) =>
+    marks.flatMap((mark, i) => {
+      const own = marks.length === ids.length && marks.length > 1 ? [ids[i]!] : ids;
+      const spot = own.map((one) => spots.get(one)).find((one) => one !== undefined);
+      return spot === undefined ? [] : [{ mark, spot }];
+    }),
+  );
 
 /** Where a piece drawn apart is seen from: lower than put together, so that tenons show below what they carry; or else from here. */
 const DIRECTIONS: readonly Frame[] = [
@@ -148,7 +142,7 @@ interface Telling {
   readonly spots: ReadonlyMap<string, Vec2>;
 }
 
-const putTogether = onceForEach((solids: Solids): Telling => {
+export const putTogether = onceForEach((solids: Solids): Telling => {
   const { scene, view } = isometric(solids);
   return { view, spots: visibleSpots(scene, view) };
 });

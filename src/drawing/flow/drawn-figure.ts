@@ -19,6 +19,8 @@ export interface Whole {
   readonly kind: 'whole';
   /** May stand before another that is free as well and does not fit the rest of a page. */
   readonly free?: boolean;
+  /** Ids of the boards it tells about. */
+  readonly about?: readonly string[];
   /** @returns the blocks no higher than a height, mm; undefined when they would have to be too small */
   readonly fit: (height: number) => readonly FlowBlock[] | undefined;
 }

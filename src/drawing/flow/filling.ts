@@ -5,11 +5,17 @@ export class Filling {
   readonly pages: SheetEntity[][] = [[]];
   /** How much of each page is taken, from 0 to 1. */
   readonly shares: number[] = [];
+  /** Ids of the boards a page is about. */
+  readonly about = new Map<number, Set<string>>();
   readonly left: number;
   readonly room: number;
   y: number;
 
-  constructor(readonly area: Box) {
+  /** @param kept what is kept free at the foot of a page, mm */
+  constructor(
+    readonly area: Box,
+    readonly kept: ReadonlyMap<number, number> = new Map(),
+  ) {
     this.left = area.minX;
     this.room = area.maxX - area.minX;
     this.y = area.maxY;
@@ -21,7 +27,16 @@ export class Filling {
 
   /** What is left of the page, mm. */
   get below(): number {
-    return this.y - this.area.minY;
+    return this.y - this.floor;
+  }
+
+  /** Of the page after this one, mm. */
+  get next(): number {
+    return this.area.maxY - this.area.minY - (this.kept.get(this.pages.length) ?? 0);
+  }
+
+  private get floor(): number {
+    return this.area.minY + (this.kept.get(this.pages.length - 1) ?? 0);
   }
 
   /** Of the page, from 0 to 1. */
@@ -30,7 +45,7 @@ export class Filling {
   }
 
   holds(height: number): boolean {
-    return this.y - height >= this.area.minY;
+    return this.y - height >= this.floor;
   }
 
   /** A new page, unless nothing stands on this one. */
@@ -45,6 +60,10 @@ export class Filling {
   take(height: number): void {
     if (!this.holds(height - 1e-6)) this.turn();
     this.y -= height;
+  }
+
+  tell(page: number, boards: readonly string[]): void {
+    this.about.set(page, new Set([...(this.about.get(page) ?? []), ...boards]));
   }
 
   put(...entities: readonly SheetEntity[]): void {

@@ -11,6 +11,8 @@ export interface Flowed {
   readonly shares: readonly number[];
   /** Headings with the page they stand on, counted from 0. */
   readonly headings: readonly { readonly text: string; readonly level: 1 | 2; readonly page: number }[];
+  /** Ids of the boards each page is about. */
+  readonly about: readonly ReadonlySet<string>[];
 }
 
 /** A heading is not left alone at the foot of a page: this much must follow it, mm. */
@@ -19,15 +21,20 @@ const AFTER_HEADING = 18;
 /** A page is not left with less than this on it for the sake of what should stand together. */
 const HALF = 0.52;
 
-/** Fills pages with blocks, top to bottom; a table runs on with its head repeated, everything else stays whole. */
-export function flow(blocks: readonly FlowBlock[], area: Box): Flowed {
-  const on = new Filling(area);
+/**
+ * Fills pages with blocks, top to bottom; a table runs on with its head repeated, everything else stays whole.
+ *
+ * @param kept what is kept free at the foot of a page, by its number from 0, mm
+ */
+export function flow(blocks: readonly FlowBlock[], area: Box, kept?: ReadonlyMap<number, number>): Flowed {
+  const on = new Filling(area, kept);
   const headings: Flowed['headings'][number][] = [];
   setBlocks(on, blocks, headings);
   const { pages, shares, share } = on;
+  const about = pages.map((_, i) => on.about.get(i) ?? new Set<string>());
   return on.isFresh && pages.length > 1
-    ? { pages: pages.slice(0, -1), shares, headings }
-    : { pages: pages.filter((page) => page.length > 0), shares: [...shares, share], headings };
+    ? { pages: pages.slice(0, -1), shares, headings, about }
+    : { pages: pages.filter((page) => page.length > 0), shares: [...shares, share], headings, about };
 }
 
 /** How high blocks stand, one below the other, in a room of a width, mm. */
@@ -38,8 +45,13 @@ export function heightOf(blocks: readonly FlowBlock[], width: number): number {
 }
 
 /** Blocks that are kept on one page where they fit one. */
-export const together = (blocks: readonly FlowBlock[], width: number): Whole => ({
+export const together = (
+  blocks: readonly FlowBlock[],
+  width: number,
+  about: readonly string[] = [],
+): Whole => ({
   kind: 'whole',
+  about,
   fit: (height) => (heightOf(blocks, width) <= height ? blocks : undefined),
 });
 
@@ -106,20 +118,26 @@ function setBlock(
   }
 }
 
-function setWhole(on: Filling, { fit: sized }: Whole, headings: Flowed['headings'][number][]): void {
+function setWhole(
+  on: Filling,
+  { fit: sized, about = [] }: Whole,
+  headings: Flowed['headings'][number][],
+): void {
   let made = sized(on.below - 1);
   if (!made) {
     // what fits no page at all runs on
     const most = 1e4;
     if (on.isFresh) made = sized(most);
     else {
-      const fresh = new Filling(on.area);
-      made = sized(fresh.below);
+      made = sized(on.next);
       if (made && on.share > HALF) on.turn();
       made ??= sized(most);
     }
   }
+  const before = headings.length;
   setBlocks(on, made ?? [], headings);
+  const last = on.pages.length - 1;
+  for (let page = headings[before]?.page ?? last; page <= last; page += 1) on.tell(page, about);
 }
 
 /** Height of a table's head and first rows, which do not part from the heading before them; three rows stay together. */

@@ -23,11 +23,13 @@ const SMALLER = 0.75;
  * A heading, a drawing as large as the page lets it be, and what belongs to it.
  *
  * @param headed what stands above the drawing, once its scale is known
+ * @param about ids of the boards it shows
  */
 function withDrawing(
   headed: (scale: string) => readonly FlowBlock[],
   drawing: Scalable,
   below: readonly FlowBlock[],
+  about: readonly string[] = [],
 ): Whole {
   // asked for one height more than once, while a place is looked for
   const known = new Map<number, ReturnType<Scalable>>();
@@ -40,6 +42,7 @@ function withDrawing(
   return {
     kind: 'whole',
     free: true,
+    about,
     fit: (height) => {
       const figure = drawn(height - taken) ?? (height >= ROOM.height - 2 ? alone : undefined);
       if (!figure || !alone || figure.scale.factor < SMALLER * alone.scale.factor) return undefined;
@@ -131,6 +134,7 @@ export function boardBlocks(
       ],
       boardFigure(alike[0]!, options),
       featureRows(alike, options, marks),
+      alike.map(({ id }) => id),
     );
   });
 }
@@ -177,5 +181,6 @@ export const jointBlocks = (solids: Solids, options: DrawingOptions): readonly F
       (scale) => [heading(`Joint ${kind.joint.id}`), paragraph(`Scale ${scale}, as it stands in the piece.`)],
       jointFigure(solids, kind, options),
       [paragraph(`${rows.map((row) => row.join(': ')).join('. ')}.`)],
+      [kind.joint.a, kind.joint.b],
     );
   });

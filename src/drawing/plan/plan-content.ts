@@ -60,24 +60,38 @@ export function planContent(parts: PlanParts): PlanContent {
   const setUp = setupParts(paper);
   const bearing = bearingPaper(paper);
   const aids = shapedAids(solids, papers.aids);
-  const map = pieceMap(solids);
-  // where boards are named by their marks, a map of them fills what is left of a page
-  const named = (title: string, id: string, place: string, blocks: readonly FlowBlock[]) =>
-    section(title, id, place, blocks, map);
+  const maps = { sided: pieceMap(solids, true), plain: pieceMap(solids, false) };
+  // where boards are named by their marks, a map tells them; a board's own drawing tells its sides
+  const named = (
+    title: string,
+    id: string,
+    place: string,
+    blocks: readonly FlowBlock[],
+    map: keyof typeof maps = 'sided',
+  ) => section(title, id, place, blocks, maps[map]);
   const sections: readonly (Section | false)[] = [
     section('The piece and the tools', 'piece', 'first of all', [
       ...pieceBlocks(solids, units, 'drawn apart'),
       ...assemblyBlocks(solids, options),
       ...drawn(toolBlocks(solids, papers, units)),
     ]),
-    named('Wood and print test', 'wood', 'before you begin', [
-      ...drawn(materialBlocks(papers, units)),
-      together([heading('Print test'), printTest(ROOM.width, parts.printScale)], ROOM.width),
-    ]),
-    named('Boards', 'boards', 'at the bench', [
-      ...boardBlocks(solids, options, papers),
-      ...aidBlocks(aids, options),
-    ]),
+    named(
+      'Wood and print test',
+      'wood',
+      'before you begin',
+      [
+        ...drawn(materialBlocks(papers, units)),
+        together([heading('Print test'), printTest(ROOM.width, parts.printScale)], ROOM.width),
+      ],
+      'plain',
+    ),
+    named(
+      'Boards',
+      'boards',
+      'at the bench',
+      [...boardBlocks(solids, options, papers), ...aidBlocks(aids, options)],
+      'plain',
+    ),
     design.joints.length > 0 &&
       named('Joints', 'joints', 'at the bench', [heading('Joints', 1), ...jointBlocks(solids, options)]),
     papers.cards.length + papers.grooves.length > 0 &&
@@ -91,6 +105,7 @@ export function planContent(parts: PlanParts): PlanContent {
               ? cardBlocks(blocks, card, units, (room) => setUpPicture(solids, papers, card, room))
               : blocks,
             ROOM.width,
+            card ? card.cuts.map(({ board }) => board) : [],
           );
         }),
       ]),

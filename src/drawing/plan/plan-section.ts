@@ -1,6 +1,8 @@
-import { type DrawnFigure, type FlowBlock, flow, told } from '../flow/index.js';
+import type { PieceMap } from '../figure/index.js';
+import { type FlowBlock, type Flowed, flow, told } from '../flow/index.js';
 import type { TiledTemplate } from '../printed-template/index.js';
 import { type Draft, drawableOf, pageOf, type SheetEntity } from '../sheet/index.js';
+import { emptyPlace } from './map-place.js';
 
 /** A part of a plan with an entry of its own in the outline. */
 export interface Section {
@@ -19,19 +21,22 @@ export interface Section {
 export const AREA = drawableOf(pageOf('A4', 'portrait'));
 export const ROOM = { width: AREA.maxX - AREA.minX, height: AREA.maxY - AREA.minY };
 
+/** Between the words of a page and the map below them, mm. */
+const KEPT_AIR = 4;
+
 /**
  * Pages of text, tables and figures.
  *
- * @param map a small figure for the foot of every page that has room for it
+ * @param map a small picture of the piece for every page
  */
 export function section(
   title: string,
   id: string,
   place: string,
   blocks: readonly FlowBlock[],
-  map?: DrawnFigure,
+  map?: PieceMap,
 ): Section {
-  const { pages, shares, headings } = flow(blocks, AREA);
+  const { pages, shares, headings, maps } = map ? mapped(blocks, map) : { ...flow(blocks, AREA), maps: [] };
   return {
     title,
     place,
@@ -41,13 +46,37 @@ export function section(
       id: `${id}-${i + 1}`,
       title: pages.length > 1 ? `${title.split(':')[0]}, ${i + 1} of ${pages.length}` : title,
       page: pageOf('A4', 'portrait'),
-      entities: [...entities, ...atFoot(map, shares[i] ?? 1)],
+      entities: [...entities, ...(maps[i] ?? [])],
     })),
   };
 }
 
-/** A figure in the right corner at the foot of a page, when so much of it is left. */
-function atFoot(map: DrawnFigure | undefined, share: number): readonly SheetEntity[] {
-  if (!map || ROOM.height * (1 - share) < map.height + 2) return [];
-  return told(map, [AREA.maxX - map.width, AREA.minY]);
+type Mapped = Flowed & {
+  /** What shows the map on each page; undefined on one without. */
+  readonly maps: readonly (readonly SheetEntity[] | undefined)[];
+};
+
+/** Pages with a map on each; a full page keeps room for it at its foot where that costs no page more. */
+function mapped(blocks: readonly FlowBlock[], map: PieceMap): Mapped {
+  const set = (kept: ReadonlyMap<number, number>): Mapped => {
+    const flowed = flow(blocks, AREA, kept);
+    const maps = flowed.pages.map((entities, i) => {
+      const found = emptyPlace(entities, AREA, map(flowed.about[i]!));
+      return found && told(found.figure, found.at);
+    });
+    return { ...flowed, maps };
+  };
+  const least = Math.min(...map(new Set()).map(({ height }) => height)) + KEPT_AIR;
+  let best = set(new Map());
+  const kept = new Map<number, number>();
+  for (let i = 0; i < best.pages.length; i += 1) {
+    if (best.maps[i]) continue;
+    const tried = set(new Map([...kept, [i, least]]));
+    const isWorse =
+      tried.pages.length > best.pages.length || tried.shares.slice(0, -1).some((one) => one < 0.5);
+    if (isWorse || !tried.maps[i]) continue;
+    kept.set(i, least);
+    best = tried;
+  }
+  return best;
 }
