@@ -16,7 +16,6 @@ export {
   type DesignResult,
   type LivingScripts,
   type Made,
-  type PictureMaker,
   type PlanFonts,
   STEPS,
   type Started,

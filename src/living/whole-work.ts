@@ -76,6 +76,6 @@ function zipped(folder: string, files: readonly OutputFile[]): Uint8Array {
 const suppliesOf = ({ plain, bold, viewer }: Outfit): Supplies => ({
   planFonts: async () => ({ plain, bold }),
   viewerScript: async () => viewer,
-  pictureMaker: () => Promise.reject(new Error('a page has no renderer of pictures')),
+  renderer: () => Promise.reject(new Error('a page has no renderer of pictures')),
   livingScripts: () => Promise.reject(new Error('a page does not pack itself')),
 });

@@ -27,13 +27,7 @@ export const SUPPLIES: Supplies = {
     ]);
     return { plain, bold, unzip: (packed) => new Uint8Array(inflateSync(packed)) };
   },
-  pictureMaker: async () => {
-    const [wasm, font] = await Promise.all([
-      installed('@resvg/resvg-wasm/index_bg.wasm'),
-      installed(`${FONT}-400-normal.woff2`),
-    ]);
-    return { wasm, font };
-  },
+  renderer: () => installed('@resvg/resvg-wasm/index_bg.wasm'),
   viewerScript: () => built(VIEWER),
   livingScripts: async () => {
     const [page, engine] = await Promise.all([built(LIVING.page), built(LIVING.engine)]);

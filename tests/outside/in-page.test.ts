@@ -25,7 +25,7 @@ import { builtInShop } from './src/shop/index.js';
 import frame from './models/frame.js';
 import jig from './models/jig.js';
 
-const { kernel, plain, bold, wasm, font, viewer } = JSON.parse(document.getElementById('given').textContent);
+const { kernel, plain, bold, wasm, viewer } = JSON.parse(document.getElementById('given').textContent);
 const bytes = (text) => Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
 globalThis.told = (async () => {
   const started = await startDesign({
@@ -37,7 +37,7 @@ globalThis.told = (async () => {
   }, bytes(kernel).buffer);
   const { files } = await designFiles(started, fileKinds(undefined), {
     planFonts: async () => ({ plain: bytes(plain), bold: bytes(bold) }),
-    pictureMaker: async () => ({ wasm: bytes(wasm), font: bytes(font) }),
+    renderer: async () => bytes(wasm),
     viewerScript: async () => viewer,
   });
   started.dispose();
@@ -59,13 +59,11 @@ testWith(CHROMIUM, 'every file is made in a page too, to the byte as on the disk
   const kernel = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
   const text = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
   const { plain, bold } = await SUPPLIES.planFonts();
-  const { wasm, font } = await SUPPLIES.pictureMaker();
   const given = {
     kernel: text(kernel),
     plain: text(plain),
     bold: text(bold),
-    wasm: text(wasm),
-    font: text(font),
+    wasm: text(await SUPPLIES.renderer()),
     viewer: await SUPPLIES.viewerScript(),
   };
   const safe = (source: string) => source.replaceAll('</', '<\\/');

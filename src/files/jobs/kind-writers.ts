@@ -65,12 +65,12 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
   },
   pictures: {
     cutting: [],
-    write: async (made, { pictureMaker }) => {
-      const [{ pictureFiles }, maker] = await Promise.all([
+    write: async (made, { renderer }) => {
+      const [{ pictureFiles }, wasm] = await Promise.all([
         import('../pictures/picture-files.js'),
-        pictureMaker(),
+        renderer(),
       ]);
-      return pictureFiles(made, maker);
+      return pictureFiles(made, wasm);
     },
   },
   plan: {

@@ -6,12 +6,6 @@ export interface PlanFonts {
   readonly unzip?: (packed: Uint8Array) => Uint8Array;
 }
 
-/** What draws a picture: the renderer's WebAssembly and a font as a WOFF2 file. */
-export interface PictureMaker {
-  readonly wasm: Uint8Array;
-  readonly font: Uint8Array;
-}
-
 /** What makes a living plan of a preview, packed. */
 export interface LivingScripts {
   /** The page's script. */
@@ -23,7 +17,8 @@ export interface LivingScripts {
 /** What writers need beside the program's own code; each is fetched when a writer first asks for it. */
 export interface Supplies {
   readonly planFonts: () => Promise<PlanFonts>;
-  readonly pictureMaker: () => Promise<PictureMaker>;
+  /** The WebAssembly that draws pictures without words. */
+  readonly renderer: () => Promise<Uint8Array>;
   /** The preview page's script, packed. */
   readonly viewerScript: () => Promise<string>;
   readonly livingScripts: () => Promise<LivingScripts>;
