@@ -25,11 +25,18 @@ export function frame(origin: Vec3, z: Vec3, x: Vec3): Frame {
 }
 
 /** A point of the frame, written in the frame around it. */
-export const pointOut = (f: Frame, p: Vec3): Vec3 => add(f.origin, directionOut(f, p));
+export const pointOut = ({ origin, x, y, z }: Frame, p: Vec3): Vec3 => [
+  origin[0] + (x[0] * p[0] + y[0] * p[1] + z[0] * p[2]),
+  origin[1] + (x[1] * p[0] + y[1] * p[1] + z[1] * p[2]),
+  origin[2] + (x[2] * p[0] + y[2] * p[1] + z[2] * p[2]),
+];
 
 /** A direction of the frame, written in the frame around it. */
-export const directionOut = (f: Frame, d: Vec3): Vec3 =>
-  add(add(scale(f.x, d[0]), scale(f.y, d[1])), scale(f.z, d[2]));
+export const directionOut = ({ x, y, z }: Frame, d: Vec3): Vec3 => [
+  x[0] * d[0] + y[0] * d[1] + z[0] * d[2],
+  x[1] * d[0] + y[1] * d[1] + z[1] * d[2],
+  x[2] * d[0] + y[2] * d[1] + z[2] * d[2],
+];
 
 /** A point of the frame around, written in this frame. */
 export const pointIn = (f: Frame, p: Vec3): Vec3 => directionIn(f, subtract(p, f.origin));

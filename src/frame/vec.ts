@@ -31,7 +31,7 @@ export const cross = (a: Vec3, b: Vec3): Vec3 => [
  */
 export const spanOf = (x: number, y: number, z = 0): number => Math.sqrt(x * x + y * y + z * z);
 
-export const length = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
+export const length = (a: Vec3): number => spanOf(a[0], a[1], a[2]);
 
 /** The direction of a vector. @throws RangeError for the zero vector */
 export const unit = (a: Vec3): Vec3 => {

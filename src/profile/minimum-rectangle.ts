@@ -1,5 +1,5 @@
 import { ProfileError } from '../errors.js';
-import type { Vec2 } from '../frame/index.js';
+import { spanOf, type Vec2 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import type { Region } from './region.js';
 
@@ -100,5 +100,5 @@ const snapped = (at: number): number => Math.round(at / SAME_POINT) * SAME_POINT
 /** Whether c lies left of the line from a through b by more than rounding. */
 function turnsLeft(a: Vec2, b: Vec2, c: Vec2): boolean {
   const across = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-  return across > (SAME_POINT / 1000) * Math.hypot(c[0] - a[0], c[1] - a[1]);
+  return across > (SAME_POINT / 1000) * spanOf(c[0] - a[0], c[1] - a[1]);
 }

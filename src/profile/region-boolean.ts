@@ -1,5 +1,5 @@
 import { Clipper, ClipType, EndType, FillRule, JoinType, type Paths64 } from 'clipper2-ts';
-import type { Vec2 } from '../frame/index.js';
+import { spanOf, type Vec2 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import { loopArea } from './area.js';
 import type { Region } from './region.js';
@@ -50,7 +50,7 @@ function isSliver(loop: readonly Vec2[]): boolean {
   let around = 0;
   for (let i = 0; i < loop.length; i++) {
     const [a, b] = [loop[i]!, loop[(i + 1) % loop.length]!];
-    around += Math.hypot(b[0] - a[0], b[1] - a[1]);
+    around += spanOf(b[0] - a[0], b[1] - a[1]);
   }
   return Math.abs(loopArea(loop)) < SAME_POINT * Math.max(1, around / 2);
 }

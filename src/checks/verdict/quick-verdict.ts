@@ -1,10 +1,11 @@
 import type { Design } from '../../assembly/index.js';
-import { boardOutside } from '../../board/index.js';
-import { add, directionOut, pointOut, scale, type Vec3 } from '../../frame/index.js';
+import { type BoardOutside, boardOutside } from '../../board/index.js';
+import { add, scale, type Vec3 } from '../../frame/index.js';
 import type { Say } from '../../length/index.js';
 import { USUAL_SEASON } from '../../movement/index.js';
+import { onceForEach } from '../../once.js';
 import { type GlueStep, glueUp, type Shop, toldBy, toolLimits } from '../../shop/index.js';
-import { type Outside, parted } from '../../solid/index.js';
+import { type Outside, outsideIn, parted } from '../../solid/index.js';
 import { moving, quickResting, type Strength, strengthOf } from '../../strength/index.js';
 import type { FigureBench } from '../bench/index.js';
 import { endInset, mortiseDepth, tenonThickness, walls } from '../boards/index.js';
@@ -104,19 +105,18 @@ function unknown(design: Design): string[] {
 const isNothing = (value: unknown): boolean =>
   value === undefined || (Array.isArray(value) && value.length === 0);
 
+/** The same with its numbers in a row. */
+const flat = onceForEach(
+  ({ corners, normals }: BoardOutside): Outside => ({
+    corners: Float64Array.from(corners.flat()),
+    normals: Float64Array.from(normals.flat()),
+  }),
+);
+
 /** Pairs of boards no plane parts where they stand, or on the way of a step. */
 function notParted(design: Design, steps: readonly GlueStep[]): string[] {
   const outsides = new Map(
-    design.boards.map(({ board, place }): [string, Outside] => {
-      const { corners, normals } = boardOutside(board);
-      return [
-        board.id,
-        {
-          corners: Float64Array.from(corners.flatMap((corner) => pointOut(place, corner))),
-          normals: Float64Array.from(normals.flatMap((normal) => directionOut(place, normal))),
-        },
-      ];
-    }),
+    design.boards.map(({ board, place }) => [board.id, outsideIn(flat(boardOutside(board)), place)] as const),
   );
   const ids = [...outsides.keys()];
   const standing = ids.flatMap((a, i) =>

@@ -5,6 +5,7 @@ import {
   dot,
   pointOut,
   scale,
+  spanOf,
   subtract,
   unit,
   type Vec2,
@@ -185,7 +186,7 @@ function toLine([x, y]: Vec2, [[fx, fy], [tx, ty]]: Line): number {
   const [dx, dy] = [tx - fx, ty - fy];
   const whole = dx * dx + dy * dy;
   const share = whole > 0 ? Math.max(0, Math.min(1, ((x - fx) * dx + (y - fy) * dy) / whole)) : 0;
-  return Math.hypot(x - fx - share * dx, y - fy - share * dy);
+  return spanOf(x - fx - share * dx, y - fy - share * dy);
 }
 
 /** How far two mortises are apart along the best of a few directions: they are nowhere nearer. */
@@ -205,6 +206,7 @@ function alongSome(
     const [lowA, highA] = reachAlong(path, direction);
     const [lowB, highB] = reachAlong(beside, direction);
     apart = Math.max(apart, lowB - highA, lowA - highB);
+    if (apart >= WALL_REACH) break;
   }
   return apart;
 }
