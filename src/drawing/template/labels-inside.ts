@@ -1,6 +1,7 @@
 import type { Board } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import { area, bounds, circle, contains, type Profile, tessellate } from '../../profile/index.js';
+import { SAME_POINT } from '../../tolerances.js';
 import { type Box, emptyRoom, textBox } from '../sheet/index.js';
 import { words } from './strokes.js';
 import type { Entity, TextEntity } from './template.js';
@@ -30,29 +31,34 @@ export function labelsInside(board: Board, name: string, entities: readonly Enti
   // counter-clockwise encloses what stays
   const holes = entities.flatMap((one) => {
     const loop = loopOf(one);
-    return loop && (one.kind === 'circle' || area(loop) < 0) ? [loop] : [];
+    return loop && (one.kind === 'circle' || area(loop) < 0) ? [{ loop, box: bounds(loop) }] : [];
   });
+  const outer = bounds(board.outline);
   const inPart = (box: Box): boolean => {
-    const middle: Vec2 = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+    const middle = middleOf(box);
     return (
-      contains(board.outline, middle) === 'inside' &&
-      holes.every((hole) => contains(hole, middle) === 'outside')
+      boxHolds(outer, middle) &&
+      holes.every(({ loop, box }) => !boxHolds(box, middle) || contains(loop, middle) === 'outside') &&
+      contains(board.outline, middle) === 'inside'
     );
   };
   const settle = (text: TextEntity): TextEntity | undefined => {
     for (const place of placesOf(text)) {
       const box = boxOf(place);
-      if (!inPart(box) || !room.free(box) || room.crossed(box) > 0) continue;
+      if (!room.free(box) || !inPart(box) || room.crossed(box) > 0) continue;
       room.claim(box);
       return place;
     }
     return undefined;
   };
   const placed = entities.map((one) => (one.kind === 'text' ? (settle(one) ?? one) : one));
-  const { minX, minY, maxX, maxY } = bounds(board.outline);
-  const title = settle(words([(minX + maxX) / 2, (minY + maxY) / 2], name, HEIGHTS[0]!));
+  const title = settle(words(middleOf(outer), name, HEIGHTS[0]!));
   return title ? [...placed, title] : placed;
 }
+
+/** Whether a point lies in a box or on its border: quickly asked before an outline is walked. */
+const boxHolds = ({ minX, minY, maxX, maxY }: Box, [x, y]: Vec2): boolean =>
+  x >= minX - SAME_POINT && x <= maxX + SAME_POINT && y >= minY - SAME_POINT && y <= maxY + SAME_POINT;
 
 const boxOf = (text: TextEntity): Box => textBox({ ...text, anchor: 'start' });
 
