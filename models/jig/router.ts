@@ -1,7 +1,7 @@
 import type { Hardware } from '../../src/assembly/index.js';
 import { WORLD } from '../../src/frame/index.js';
 import { circle } from '../../src/profile/index.js';
-import { length as inWords } from './in-words.js';
+import { length as inWords, soldAs } from './in-words.js';
 import type { JigValues } from './jig-values.js';
 import type { Layout } from './layout.js';
 
@@ -12,7 +12,7 @@ export const router = (v: JigValues, l: Layout): readonly Hardware[] => [
   {
     id: 'cutter',
     kind: 'cutter',
-    name: `straight cutter ${inWords(v.cutter, 'metric')} mm`,
+    name: `straight cutter ${soldAs(v.cutter)}`,
     stages: [
       { outline: circle({ diameter: v.cutter }), from: -v.plunge, to: v.plateThickness + v.baseThickness },
     ],

@@ -13,7 +13,6 @@ import {
   spread,
   stroke,
   textWidth,
-  toolRows,
 } from '../sheet/index.js';
 import type { RowPlace } from './row-side.js';
 import { type DimensionRow, tick } from './running-row.js';
@@ -48,8 +47,8 @@ export function chainRow(
   const labels = ordered.slice(1).map((to, i) => {
     const from = ordered[i]!;
     const [a, b] = [place.alongOf(from.point), place.alongOf(to.point)];
-    const rows = to.cutter
-      ? toolRows(to.value - from.value, to.cutter)
+    const rows = to.rows
+      ? to.rows(to.value - from.value, units)
       : dimensionRows(
           steps.map((parts) => parts[i]!),
           units,

@@ -11,6 +11,7 @@ import {
   bestPlace,
   boxLoop,
   entitiesBox,
+  fitRows,
   letters,
   path,
   roomOf,
@@ -19,6 +20,7 @@ import {
   type Stop,
   stroke,
   textWidth,
+  toolRows,
 } from '../sheet/index.js';
 import { type Section, sectionEntities, sectionOf, viewPoint } from '../view/index.js';
 import { type JointKind, mortisesOf } from './joint-kinds.js';
@@ -87,10 +89,10 @@ function laidOut(
 ): readonly SheetEntity[] {
   const deep = (...stops: readonly (readonly [number, string])[]) =>
     stops.map(([value, what]) => [sense * value, what] as const);
-  const wide = (size: number, what: string) =>
+  const wide = (size: number, what: string, rows?: Stop['rows']) =>
     [
       [-size / 2, what],
-      [size / 2, `other ${what}`],
+      [size / 2, `other ${what}`, rows],
     ] as const;
   const [deepSide, otherSide, mortiseSide, tenonSide]: readonly Side[] = upright
     ? ['left', 'right', 'above', 'below']
@@ -107,8 +109,8 @@ function laidOut(
   });
   const second = (place: Vec2) =>
     withDimensions(across, place, factor, options, 'section across', {
-      [mortiseSide!]: wide(b.width, 'cheek of the mortise'),
-      [tenonSide!]: wide(tenon.thickness, 'face of the tenon'),
+      [mortiseSide!]: wide(b.width, 'cheek of the mortise', toolRows),
+      [tenonSide!]: wide(tenon.thickness, 'face of the tenon', fitRows),
     });
   const box = entitiesBox(first);
   const own = entitiesBox(second([0, 0]));
@@ -119,7 +121,7 @@ interface Marked {
   readonly marks: ReadonlyMap<string, string>;
 }
 
-type Chains = Partial<Record<Side, readonly (readonly [value: number, what: string])[]>>;
+type Chains = Partial<Record<Side, readonly (readonly [value: number, what: string, rows?: Stop['rows']])[]>>;
 
 /** A section with a chain of dimensions on some of its sides, its axis and its caption. */
 function withDimensions(
@@ -137,11 +139,11 @@ function withDimensions(
   const rows = Object.entries(chains).flatMap(([side, stops]) => {
     const place = rowBeside(border, side as Side);
     const upright = side === 'left' || side === 'right';
-    const placed = stops.map(([value, what]): Stop => {
+    const placed = stops.map(([value, what, rows]): Stop => {
       const [x, y] = upright ? corner(0, value) : corner(value, 0);
-      return { value, what, point: place.at(upright ? y : x, -1) };
+      return { value, what, point: place.at(upright ? y : x, -1), ...(rows && { rows }) };
     });
-    return chainRow(place, 5, placed, units).dimensions;
+    return chainRow(place, 5, placed, units, 'each by itself').dimensions;
   });
   const drawn: SheetEntity[] = [
     ...sectionEntities(section, at, factor),

@@ -3,7 +3,7 @@ import { type Joint, shortBy, type Tenon } from '../../joinery/index.js';
 import { printFit, rulesOf, trimmed } from '../../length/index.js';
 import type { Solids } from '../../solid/index.js';
 import type { DrawingOptions } from '../board/index.js';
-import { sayIn, sizeRows, toolRows } from '../sheet/index.js';
+import { fitRows, sayIn, sizeRows, toolRows } from '../sheet/index.js';
 
 /** Sizes that differ by less are one when joints are told alike, mm. */
 const ALIKE = 0.1;
@@ -60,7 +60,7 @@ export function jointTable(
     mortise(joint.b, b),
     [
       'tenon',
-      `${say(tenon.thickness)} × ${say(tenon.width)} × ${say(tenon.length)}, ${joint.tenons.length} in each joint`,
+      `${fitRows(tenon.thickness, units).join(' ')} × ${say(tenon.width)} × ${say(tenon.length)}, ${joint.tenons.length} in each joint`,
     ],
     ...mitreRows(joint, tenon, { units }),
     [

@@ -1,7 +1,7 @@
 import { trimmed } from '../../length/index.js';
 import { boardMarks } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
-import { type DrawingUnits, sizeRows } from '../sheet/index.js';
+import { type DrawingUnits, fitRows, sizeRows } from '../sheet/index.js';
 
 /** An entry of the parts table. */
 export interface ListedPart {
@@ -33,7 +33,7 @@ export function partsList(solids: Solids, units: DrawingUnits): readonly ListedP
     marks: [],
     ids: [id],
     name: tenon.mitreA || tenon.mitreB ? 'loose tenon, end mitred' : 'loose tenon',
-    size: say([tenon.thickness, tenon.width, tenon.length]),
+    size: `${fitRows(tenon.thickness, units).join(' ')} × ${say([tenon.width, tenon.length])}`,
     material: '',
   }));
   const hardware = [...solids.hardware.values()].map(({ id, hardware: { name } }) => ({
@@ -48,22 +48,14 @@ export function partsList(solids: Solids, units: DrawingUnits): readonly ListedP
 }
 
 function alike(parts: readonly ListedPart[], keyOf: (part: ListedPart) => string): readonly ListedPart[] {
-  const kinds = new Map<string, ListedPart>();
-  for (const part of parts) {
-    const known = kinds.get(keyOf(part));
-    kinds.set(
-      keyOf(part),
-      known
-        ? {
-            ...known,
-            marks: [...known.marks, ...part.marks],
-            ids: [...known.ids, ...part.ids],
-            name: known.name.split(', ').includes(part.name) ? known.name : `${known.name}, ${part.name}`,
-          }
-        : part,
-    );
-  }
-  return [...kinds.values()];
+  const kinds = new Map<string, ListedPart[]>();
+  for (const part of parts) kinds.set(keyOf(part), [...(kinds.get(keyOf(part)) ?? []), part]);
+  return [...kinds.values()].map((same) => ({
+    ...same[0]!,
+    marks: same.flatMap(({ marks }) => marks),
+    ids: same.flatMap(({ ids }) => ids),
+    name: [...new Set(same.map(({ name }) => name))].join(', '),
+  }));
 }
 
 /** The list as rows of words. */

@@ -1,3 +1,4 @@
+import { type DrawingUnits, systemOf } from '../../length/index.js';
 import { type Block, faceWords, heading, list, table } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
 
@@ -32,10 +33,10 @@ export function sharpBlocks(solids: Solids): readonly Block[] {
 }
 
 /** How arrises are eased, and the finish. Common practice, no source. */
-export const finishBlocks = (): readonly Block[] => [
+export const finishBlocks = (units: DrawingUnits): readonly Block[] => [
   heading('Finishing', 1),
   list([
-    'Leave arrises sharp where boards meet. Ease all others: 1 mm with sandpaper; 3 mm or more where a hand or a foot reaches, and at openings. Ease feet on their lower arrises too, or they splinter when the piece is dragged.',
+    `Leave arrises sharp where boards meet. Ease all others: ${systemOf(units) === 'in' ? '1/32" with sandpaper; 1/8"' : '1 mm with sandpaper; 3 mm'} or more where a hand or a foot reaches, and at openings. Ease feet on their lower arrises too, or they splinter when the piece is dragged.`,
     'Wait 3 to 7 days after the glue-up before you give a joint its last sanding: glue swells the wood, and a joint sanded flush too soon sinks later.',
     'Take off pencil marks and dried glue before the finish, and graphite in a joint before the glue.',
     'On a step use a matt finish, with fine sand in the last coat on the tread: gloss is slippery in socks.',

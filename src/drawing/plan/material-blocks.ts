@@ -63,7 +63,7 @@ export function materialBlocks(papers: ShopPapers, units: DrawingUnits): readonl
       ...(notes.length > 0 ? [`${notes.join('. ')}.`] : []),
       ...bills.map(
         ({ material, total }) =>
-          `To buy, ${material}: ${fixed(total.boardFeet, 2)} board feet, ${fixed(total.volumeMm3 * 1e-9, 5)} m³, waste and all.`,
+          `To buy, ${material}: ${fixed(total.boardFeet, 2)} board feet${systemOf(units) === 'in' ? '' : `, ${fixed(total.volumeMm3 * 1e-9, 5)} m³`}, waste and all.`,
       ),
       ...bills
         .filter(({ verdict }) => verdict !== 'passed')

@@ -113,7 +113,7 @@ export function planContent(parts: PlanParts): PlanContent {
     named(design.joints.length > 0 ? 'Tenons, glue-up and finish' : 'Finish', 'glue-up', 'at the clamps', [
       ...(papers.tenons.length > 0 ? drawn(tenonBlocks(papers, units)) : []),
       ...(design.joints.length > 0 ? drawn(glueUpPaper(paper)) : []),
-      ...drawn(finishBlocks()),
+      ...drawn(finishBlocks(units)),
       ...drawn(bearingBlocks(papers, bearing)),
       ...resultBlocks(parts.findings, parts.checks),
     ] as readonly FlowBlock[]),

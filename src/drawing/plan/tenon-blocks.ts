@@ -63,7 +63,7 @@ export function stripBlocks({ strips }: ShopPapers, units: DrawingUnits): readon
           plan.strips.map((strip) => [
             plan.marks.join(' '),
             plan.material,
-            `${say(plan.thickness)} × ${say(plan.width)}`,
+            `${systemOf(units) === 'in' ? fitWords(plan.thickness, units) : say(plan.thickness)} × ${say(plan.width)}`,
             say(strip.length),
             (['tenon', 'spare', 'test piece'] as const)
               .flatMap((use) => {

@@ -1,7 +1,10 @@
-import { fixed, printAngle } from '../../length/index.js';
+import { fixed, printAngle, printFit, rulesOf } from '../../length/index.js';
 import { type Block, heading, paragraph, type ShopPapers, table } from '../../shop/index.js';
 import type { Solids } from '../../solid/index.js';
 import { type DrawingUnits, sayIn, sayTool } from '../sheet/index.js';
+
+/** How finely a fit is measured, mm: common practice, no source. */
+const FIT_READ = 0.05;
 
 /** Router, cutters, bits, clamps and the pieces to make first. */
 export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUnits): readonly Block[] {
@@ -63,7 +66,10 @@ export function toolBlocks(solids: Solids, papers: ShopPapers, units: DrawingUni
         ...(bits.length > 0 ? [[`drill bits ${bits.map(tool).join(', ')}`, 'holes, counterbores']] : []),
         ...sinkRows,
         ['saw that tilts and mitres, planer or hand planes', 'milling, ends, bevels'],
-        ['steel rule, square, marking knife, caliper', 'marks; slot and tenon thickness to 0.05 mm'],
+        [
+          'steel rule, square, marking knife, caliper',
+          `marks; slot and tenon thickness to ${printFit(FIT_READ, { units: rulesOf(units)[0]! })}`,
+        ],
         ...(openings.length > 0
           ? [[`${most} clamps opening ${say(Math.max(...openings))}`, 'glue-up, the most in one stage']]
           : []),

@@ -1,4 +1,5 @@
 import {
+  checkBar,
   type Dimension,
   letters,
   movedEntities,
@@ -34,10 +35,11 @@ export function plotterSheet(artwork: TemplateArtwork, set: SheetSet, printScale
         : letters([middle[0] - 1, middle[1]], text, { anchor: 'middle', rotationDeg: 90 });
     return { kind: 'dimension', what: key.what, value: key.value, unit: 'mm', parts: [words] };
   });
+  const bar = checkBar(set.units);
   const entities: readonly SheetEntity[] = [
     ...movedEntities([...artwork.strokes, ...figures], [MARGIN - box.minX, MARGIN + FOOT - box.minY]),
-    ...rule([MARGIN, MARGIN], 100, 'x', '100 mm: measure before use'),
-    ...rule([2, MARGIN + 6], 100, 'y', '100 mm'),
+    ...rule([MARGIN, MARGIN], bar.length, 'x', `${bar.words}: measure before use`),
+    ...rule([2, MARGIN + 6], bar.length, 'y', bar.words),
     letters([MARGIN, MARGIN + 9], `${board.name}: template, full size`, { bold: true }),
     letters(
       [MARGIN, MARGIN + 5],

@@ -7,6 +7,9 @@ import { keyFigure } from './template-keys.js';
 import { SAW_OFF } from './template-marks.js';
 import type { TiledTemplate } from './tile-sheets.js';
 
+/** How much larger than its part a template is left at the pins, mm. */
+const PIN_ROOM = 20;
+
 const MOST: readonly [width: number, height: number] = [150, 56];
 
 /** What stands before the sheets of a template: what it is for, how its sheets lie, what to measure, what its marks mean. */
@@ -57,7 +60,7 @@ export function templateHead(
         : ['No routed edge runs across the grain, so there is no uphill cut.']),
       'End grain: saw it, or rout it before the long edges, with a block behind the corner where the cutter leaves.',
       pins.length > 0
-        ? `Pins: ${pins.length} dowel${pins.length === 1 ? '' : 's'} of ${toolSize(pins[0]!.diameter, spoken)} through the template, ${pins.map(({ where }) => where).join(', ')}: push the board against them. No cutter of this template comes to them. Leave the template 20 mm larger than the part there.`
+        ? `Pins: ${pins.length} dowel${pins.length === 1 ? '' : 's'} of ${toolSize(pins[0]!.diameter, spoken)} through the template, ${pins.map(({ where }) => where).join(', ')}: push the board against them. No cutter of this template comes to them. Leave the template ${size(PIN_ROOM, spoken)} larger than the part there.`
         : 'Pins: no side of this board is straight and clear of the cutter; line the template up with the marks.',
       screws.length > 0
         ? `Screws: ${screws.map(({ where }) => where).join('; ')}.`

@@ -2,6 +2,7 @@ import { systemOf } from '../../length/index.js';
 import {
   type Box,
   bareSize,
+  checkBar,
   fittedText,
   letters,
   type Paper,
@@ -49,6 +50,7 @@ export function tileFooter(
   const frame = systemOf(set.units) === 'in' ? sizes : `${sizes} mm`;
   const mapWidth = 34;
   const room = maxX - minX - mapWidth - 2;
+  const bar = checkBar(set.units);
   const corrected = printScale ? `, corrected for ${printScaleWords(printScale)}` : '';
   const row = (y: number, text: string, bold = false): Stroke => {
     const fitted = fittedText(text, bold ? room / 1.2 : room, [SMALL]);
@@ -67,7 +69,7 @@ export function tileFooter(
         ? `Cut a seam, lay it on its neighbour, cross on cross. Frame ${frame}`
         : `Print at 100 %; measure both rules before use. Frame ${frame}`,
     ),
-    ...rule([minX, minY + 0.6], 100, 'x', '100 mm'),
+    ...rule([minX, minY + 0.6], bar.length, 'x', bar.words),
     ...map(plan, tile, { minX: maxX - mapWidth, maxX, minY: minY + 0.4, maxY: minY + FOOTER - 1 }),
   ];
 }

@@ -2,6 +2,7 @@ import type { Vec2 } from '../../frame/index.js';
 import {
   bestPlace,
   boxesOverlap,
+  checkBar,
   clipped,
   type Dimension,
   letters,
@@ -80,11 +81,17 @@ function tileSheet(artwork: TemplateArtwork, plan: TilePlan, tile: Tile, of: Til
   ];
   const drawn = clipped(artwork.strokes, shown);
   const keys = keysOn(artwork, tile, drawn, of);
+  const bar = checkBar(of.set.units);
   const entities: readonly SheetEntity[] = [
     ...moved(drawn, at),
     ...keys.map((key) => ({ ...key, parts: moved(key.parts, at) })),
     ...moved(tileSeams(plan, tile, [...drawn, ...keys.flatMap(({ parts }) => parts)]), at),
-    ...rule([at[0] + shown.minX + 0.6, at[1] + shown.minY + Math.max(0, (h - 100) / 2)], 100, 'y', '100 mm'),
+    ...rule(
+      [at[0] + shown.minX + 0.6, at[1] + shown.minY + Math.max(0, (h - bar.length) / 2)],
+      bar.length,
+      'y',
+      bar.words,
+    ),
     ...tileFooter(artwork, plan, tile, of, live),
     ...(of.set.stamp === undefined ? [] : [stampOver(page, of.set.stamp)]),
   ];

@@ -12,6 +12,7 @@ import {
   path,
   type SheetEntity,
   type Stop,
+  toolRows,
 } from '../sheet/index.js';
 import { standsOn } from './router-parts.js';
 import { BASE, RAIL } from './set-up-size.js';
@@ -202,10 +203,10 @@ function chainOf(
       what,
       point: below.at(at(value, 0)[0], 0),
       // between its flanks the cutter is what it was bought as
-      ...(value === cutter / 2 && { cutter: units }),
+      ...(value === cutter / 2 && { rows: toolRows }),
     }),
   );
-  return chainRow(below, 4, placed, forRouter(units)).dimensions;
+  return chainRow(below, 4, placed, forRouter(units), 'each by itself').dimensions;
 }
 
 const pair = (

@@ -1,4 +1,4 @@
-import { type DrawingUnits, printTool, rulesOf, stepOf } from '../../length/index.js';
+import { type DrawingUnits, printFit, printTool, rulesOf, stepOf } from '../../length/index.js';
 import { printSteps } from './running-steps.js';
 
 export type { DrawingUnits } from '../../length/index.js';
@@ -17,9 +17,14 @@ export const sizeRows = (mm: number, units: DrawingUnits): readonly string[] =>
   );
 
 /** The size of a cutter or a drill, and of what it cuts, as rows of text. */
-export const toolRows = (mm: number, units: DrawingUnits): readonly string[] =>
+export const toolRows = (mm: number, units: DrawingUnits): readonly string[] => rowsBy(printTool, mm, units);
+
+/** What is held to a fit, as rows of text. */
+export const fitRows = (mm: number, units: DrawingUnits): readonly string[] => rowsBy(printFit, mm, units);
+
+const rowsBy = (print: typeof printTool, mm: number, units: DrawingUnits): readonly string[] =>
   rulesOf(units).map((rule, i) => {
     if (rule === 'mm') return sizeRows(mm, rule)[0]!;
-    const inches = printTool(mm, { units: rule });
+    const inches = print(mm, { units: rule });
     return i === 0 ? inches : `[${inches}]`;
   });

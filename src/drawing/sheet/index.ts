@@ -1,7 +1,8 @@
+export { checkBar } from './check-bar.js';
 export { clipped, pieceInside } from './clip.js';
 export { type Colour, colourOf, hasGrain, shaded } from './colours.js';
 export { arrowHead, BODY, disc, letters, path, SMALL, stroke, tagged } from './draw.js';
-export { type DrawingUnits, dimensionRows, sizeRows, toolRows } from './drawing-units.js';
+export { type DrawingUnits, dimensionRows, fitRows, sizeRows, toolRows } from './drawing-units.js';
 export { entitiesBox } from './entity-box.js';
 export { hatchOf } from './hatch.js';
 export { clearOfLines, labelAt } from './label.js';

@@ -1,4 +1,4 @@
-import { systemOf } from '../../length/index.js';
+import { systemOf, trimmed } from '../../length/index.js';
 import { type DrawingUnits, sizeRows, toolRows } from './drawing-units.js';
 
 /** A length as the drawings print it, with its unit when they print one system. */
@@ -18,11 +18,13 @@ export const sayIn =
   (mm) =>
     sizeWords(mm, units);
 
-/** How a cutter, a drill or a bush stands there. */
+/** How a cutter, a drill or a bush to buy stands there; in inches, one that is sold in mm says so. */
 export const sayTool =
   (units: DrawingUnits): Say =>
-  (mm) =>
-    withUnit(toolRows(mm, units), units);
+  (mm) => {
+    const words = withUnit(toolRows(mm, units), units);
+    return systemOf(units) === 'in' && words.includes('.') ? `${words} (${trimmed(mm, 1)} mm)` : words;
+  };
 
 interface Sizes {
   readonly thickness: number;

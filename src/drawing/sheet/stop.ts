@@ -10,8 +10,8 @@ export interface Stop {
   readonly what: string;
   /** On the sheet, where its extension line begins. */
   readonly point: Vec2;
-  /** The part of a chain that ends here is a cutter, told in these units. */
-  readonly cutter?: DrawingUnits;
+  /** How the part of a chain that ends here is told, when it is a cutter or held to a fit. */
+  readonly rows?: (mm: number, units: DrawingUnits) => readonly string[];
 }
 
 /** Stops in order, those at one place made one that names them all; `near` decides whose point it keeps. */

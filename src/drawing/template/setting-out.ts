@@ -1,12 +1,10 @@
 import type { Board, Follower } from '../../board/index.js';
 import { printLength, type Rule } from '../../length/index.js';
 import { bounds } from '../../profile/index.js';
+import { checkBar } from '../sheet/index.js';
 import { toolSize } from './feature.js';
 import { CAPITAL_WIDTH, LETTER, legend, line } from './strokes.js';
 import type { Entity } from './template.js';
-
-/** Length of the bar a printed or plotted template is checked with, mm. */
-const BAR = 100;
 
 /** How far outside the part the reference lines stand, mm. */
 const BESIDE = 3;
@@ -37,7 +35,8 @@ export function captions(
   rows: readonly string[],
   { units, revision, ...follower }: Follower & { readonly units: Rule; readonly revision?: string },
 ): readonly Entity[] {
-  const bar = Math.min(0, bounds(board.outline).minY) - 35;
+  const at = Math.min(0, bounds(board.outline).minY) - 35;
+  const bar = checkBar(units);
   const { length, width, thickness } = board.blank;
   const said = [
     `seen from above: reference face down on the bench, opposite face up, not mirrored`,
@@ -45,19 +44,19 @@ export function captions(
     followed(follower, units),
     ...rows.flatMap(wrapped),
   ];
-  const title = bar - 10 - TITLE;
+  const title = at - 10 - TITLE;
   return [
-    line('SCALE', [0, bar], [BAR, bar]),
+    line('SCALE', [0, at], [bar.length, at]),
     ...Array.from({ length: 11 }, (_, i) => {
       const tick = i % 5 === 0 ? 6 : 3;
-      return line('SCALE', [(i * BAR) / 10, bar], [(i * BAR) / 10, bar + tick]);
+      return line('SCALE', [(i * bar.length) / 10, at], [(i * bar.length) / 10, at + tick]);
     }),
     {
       layer: 'SCALE',
       kind: 'text',
-      at: [BAR + 4, bar],
+      at: [bar.length + 4, at],
       height: LETTER,
-      text: `${BAR} mm: measure this bar before cutting`,
+      text: `${bar.words}: measure this bar before cutting`,
       rotationDeg: 0,
     },
     legend(

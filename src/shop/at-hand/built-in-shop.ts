@@ -27,8 +27,8 @@ export function builtInShop(units: Units): Shop {
       .filter(({ system }) => system === (inches ? 'inch' : 'metric'))
       .map(({ diameter }) => usualCutter(diameter)),
     bushes: [
-      { outside: 16, bore: 13, collarLength: 5 },
-      { outside: 24, bore: 21, collarLength: 5 },
+      { outside: size(16, 0.625), bore: size(13, 0.53125), collarLength: size(5, 0.1875) },
+      { outside: size(24, 1), bore: size(21, 0.875), collarLength: size(5, 0.1875) },
     ],
     jig: {},
     sawKerf: size(3, 0.125),

@@ -1,5 +1,5 @@
 import { makeBoard } from '../../board/index.js';
-import { trimmed } from '../../length/index.js';
+import { INCH, type Say, trimmed } from '../../length/index.js';
 import { DEPTH_BLOCK } from '../practice/index.js';
 import type { AidDraft, HeldDraft } from './aid-draft.js';
 import type { Bearing, Lean } from './bearing.js';
@@ -16,6 +16,7 @@ import { windowBoard } from './window.js';
 export function heldDraft(way: Way, refused: readonly Refusal[], material: string, hand: AtHand): HeldDraft {
   const { work, travelling } = way;
   const { mortise, stage } = work;
+  const { say } = hand;
   const resting = restingOf(way, hand);
   const drafts: AidDraft[] = [];
   const use = (draft: AidDraft): string => {
@@ -61,9 +62,9 @@ export function heldDraft(way: Way, refused: readonly Refusal[], material: strin
       window: {
         aid: use({
           key: `window ${window.length} ${window.width} ${window.along} ${window.across} ${window.sheet}`,
-          wanted: `template-${asId(mortise.length)}x${asId(mortise.width)}`,
+          wanted: `template-${asId(mortise.length, say)}x${asId(mortise.width, say)}`,
           kind: 'windowed template',
-          what: `template for a ${trimmed(window.bush.outside, 2)} mm guide bush`,
+          what: `template for a ${say.units === 'mm' ? `${trimmed(window.bush.outside, 2)} mm` : say.tool(window.bush.outside)} guide bush`,
           make: (id) => windowBoard(id, window),
         }),
         length: window.length,
@@ -76,9 +77,9 @@ export function heldDraft(way: Way, refused: readonly Refusal[], material: strin
     travelling: { what: travelling.what, along: travelling.along },
     stopDistance: way.stopDistance,
     stopsBeyond: resting.stopsBeyond,
-    depthBlock: use(depthDraft(mortise.depth, material)),
+    depthBlock: use(depthDraft(mortise.depth, material, say)),
     supports: resting.supports.map((block) => ({
-      aid: use(supportDraft(block, material)),
+      aid: use(supportDraft(block, material, say)),
       place: supportPlace(mortise.at, block),
       why: WHY[block.side],
     })),
@@ -113,26 +114,26 @@ function wedgeDraft(lean: Lean, material: string, { say }: AtHand): AidDraft {
   const angle = Number(angleDeg.toFixed(6));
   return {
     key: `wedge ${taper} ${angle} ${[height, length, thin].map((size) => size.toFixed(6)).join(' ')}`,
-    wanted: `wedge-${asId(angleDeg)}`,
+    wanted: `wedge-${inId(angleDeg)}`,
     kind: 'wedge',
     what: `${say.angle(angleDeg)} wedge, tapered over its ${taper}`,
     make: (id) => wedgeBoard(id, lean, material),
   };
 }
 
-const depthDraft = (depth: number, material: string): AidDraft => ({
+const depthDraft = (depth: number, material: string, say: Say): AidDraft => ({
   key: `depth ${depth.toFixed(6)}`,
-  wanted: `depth-block-${asId(depth)}`,
+  wanted: `depth-block-${asId(depth, say)}`,
   kind: 'depth block',
-  what: `depth block ${trimmed(depth, 2)} mm thick`,
+  what: `depth block ${say.fit(depth)} thick`,
   make: (id) => makeBoard({ id, material, blank: { ...DEPTH_BLOCK, thickness: depth } }),
 });
 
-function supportDraft(block: SupportBlock, material: string): AidDraft {
+function supportDraft(block: SupportBlock, material: string, say: Say): AidDraft {
   const { length, height, thickness, rise } = block;
   return {
     key: `support ${[length, height, thickness, rise].map((size) => size.toFixed(6)).join(' ')}`,
-    wanted: `support-${asId(thickness)}x${asId(length + rise)}`,
+    wanted: `support-${asId(thickness, say)}x${asId(length + rise, say)}`,
     kind: 'support block',
     what: 'support block, flush with the mouth',
     make: (id) => supportBoard(id, block, material),
@@ -140,4 +141,7 @@ function supportDraft(block: SupportBlock, material: string): AidDraft {
 }
 
 /** A number as part of a name: `31-2` for 31.2. */
-const asId = (value: number): string => trimmed(value, 2).replace('.', '-');
+const inId = (value: number): string => trimmed(value, 2).replace('.', '-');
+
+/** A length as part of a name, in the person's units. */
+const asId = (mm: number, say: Say): string => inId(say.units === 'mm' ? mm : mm / INCH);

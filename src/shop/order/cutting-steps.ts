@@ -104,6 +104,8 @@ export function boredSteps(board: Board, cutters: readonly CutterAtHand[]): read
 
 const mm = (name: string, value: number) => ({ name, value, unit: 'mm' as const });
 
+const tool = (name: string, value: number) => ({ name, value, unit: 'tool' as const });
+
 function drilled(holes: readonly Hole[]): Pick<StepDraft, 'what' | 'figures'> {
   const [{ diameter, depth, counterbore, countersink }] = holes as readonly [Hole, ...Hole[]];
   const count = holes.length === 1 ? 'the hole' : `${holes.length} holes`;
@@ -112,12 +114,12 @@ function drilled(holes: readonly Hole[]): Pick<StepDraft, 'what' | 'figures'> {
   return {
     what: `mark ${count} by the template with a centre punch; ${sunk ? `${sunk}first, then ` : ''}drill ${through}${countersink ? ', then countersink and try a screw in it' : ''}`,
     figures: [
-      ...(counterbore ? [mm('counterbore', counterbore.diameter), mm('its depth', counterbore.depth)] : []),
-      mm('drill', diameter),
+      ...(counterbore ? [tool('counterbore', counterbore.diameter), mm('its depth', counterbore.depth)] : []),
+      tool('drill', diameter),
       ...(depth === 'through' ? [] : [mm('depth', depth)]),
       ...(countersink
         ? [
-            mm('countersink across its mouth', countersink.diameter),
+            tool('countersink across its mouth', countersink.diameter),
             { name: 'its angle', value: countersink.angleDeg, unit: 'deg' as const },
           ]
         : []),
@@ -134,7 +136,7 @@ function slotted(
   const routed = cutters.some(({ nominal }) => Math.abs(nominal - width) < SAME_SLOT);
   const out = openAt ? '; it runs out at one edge, so it has one end' : '';
   const figures = [
-    mm(routed ? 'cutter' : 'drill', width),
+    tool(routed ? 'cutter' : 'drill', width),
     mm('slot over its ends', length),
     ...(openAt ? [] : [mm('from centre to centre of its ends', length - width)]),
     ...(depth === 'through' ? [] : [mm('depth', depth)]),

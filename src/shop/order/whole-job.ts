@@ -108,8 +108,8 @@ export const followerFigures = (
 ): StepDraft['figures'] => {
   const most = (of: (one: (typeof templates)[number]) => number) => Math.max(...templates.map(of));
   return [
-    mm('cutter', cutter),
-    ...(bush === undefined ? [] : [mm('guide bush', bush)]),
+    tool('cutter', cutter),
+    ...(bush === undefined ? [] : [tool('guide bush', bush)]),
     mm(
       'cutting edges at least',
       most(({ cuts }) => cuts),
@@ -126,6 +126,8 @@ export const followerFigures = (
 };
 
 const mm = (name: string, value: number) => ({ name, value, unit: 'mm' as const });
+
+const tool = (name: string, value: number) => ({ name, value, unit: 'tool' as const });
 
 /** Tapers are sawn while there is wood to hold: those over the height run along the whole length, the others end it. */
 function taperWords(aids: NonNullable<WholeJob['aids']>): string {

@@ -45,7 +45,11 @@ export interface WorkStep {
   readonly makes: readonly FaceId[];
   /** Ids of what is cut: mortises, holes, slots, openings, bevels. */
   readonly cuts: readonly string[];
-  readonly figures: readonly { readonly name: string; readonly value: number; readonly unit: 'mm' | 'deg' }[];
+  readonly figures: readonly {
+    readonly name: string;
+    readonly value: number;
+    readonly unit: 'mm' | 'tool' | 'deg';
+  }[];
   /** The set-up card, for a mortise or a groove. */
   readonly setup: string | undefined;
 }

@@ -1,5 +1,6 @@
 import type { Design } from '../../assembly/index.js';
-import { fixed, speaker } from '../../length/index.js';
+import { fixed, INCH, speaker } from '../../length/index.js';
+import { sayFigure } from '../../strength/index.js';
 import { moveWords } from '../glue-up/index.js';
 import {
   alikeRows,
@@ -87,7 +88,7 @@ function stages({ design, glueUp, clamps, shop }: GlueUpPaper): readonly Block[]
       say.length(step.travel),
       step.freedom === 'free'
         ? 'goes in free'
-        : `${step.freedom}: ${fixed(step.shift, 2)} mm aside, about ${fixed(step.forceN, 0)} N`,
+        : `${step.freedom}: ${say.fit(step.shift)} aside, about ${say.units === 'in' ? sayFigure(say, step.forceN, 'N') : `${fixed(step.forceN, 0)} N`}`,
     ]);
     return [
       heading(
@@ -135,13 +136,17 @@ function diagonalBlocks({ design, diagonals, shop }: GlueUpPaper): readonly Bloc
 }
 
 function glueBlocks({ glue, shop }: GlueUpPaper): readonly Block[] {
+  const say = speaker(shop.units);
+  const inches = say.units === 'in';
+  const least = shop.glue?.leastCelsius ?? 0;
   const time = shop.glue
-    ? ` Clamp for ${fixed(shop.glue.clampMinutes, 0)} min at ${fixed(shop.glue.leastCelsius, 0)} °C or warmer.`
+    ? ` Clamp for ${fixed(shop.glue.clampMinutes, 0)} min at ${inches ? `${fixed(32 + 1.8 * least, 0)} °F` : `${fixed(least, 0)} °C`} or warmer.`
     : ' The shop file names no glue: its open time, clamp time and least temperature are not verified.';
+  const area = (mm2: number) => (inches ? `${fixed(mm2 / INCH ** 2, 0)} in²` : `${fixed(mm2 / 100, 0)} cm²`);
   const areas = [
-    `${fixed(glue.areaMm2 / 100, 0)} cm² of cheeks`,
-    ...(glue.seams.length > 0 ? [`${fixed(glue.seamMm2 / 100, 0)} cm² of seams between boards`] : []),
-    ...(glue.blanksMm2 > 0 ? [`${fixed(glue.blanksMm2 / 100, 0)} cm² of edge joints in blanks`] : []),
+    `${area(glue.areaMm2)} of cheeks`,
+    ...(glue.seams.length > 0 ? [`${area(glue.seamMm2)} of seams between boards`] : []),
+    ...(glue.blanksMm2 > 0 ? [`${area(glue.blanksMm2)} of edge joints in blanks`] : []),
   ];
   return [
     heading('Glue'),

@@ -140,7 +140,8 @@ function stepCells(
     return board ? [{ board, hand }] : [];
   });
   const sizes = step.figures.map(
-    ({ name, value, unit }) => `${name} ${unit === 'mm' ? say.length(value) : printAngle(value)}`,
+    ({ name, value, unit }) =>
+      `${name} ${unit === 'deg' ? printAngle(value) : unit === 'tool' ? say.tool(value) : say.length(value)}`,
   );
   const [first] = boards;
   return [

@@ -1,3 +1,4 @@
+import { speaker } from '../../length/index.js';
 import { cutterAtHand, type Shop } from '../at-hand/index.js';
 import type { LaidIn } from '../holding/index.js';
 import type { Figure } from './setup-card.js';
@@ -22,7 +23,7 @@ export function cardSlot(
       available: known.length > 0 ? width : undefined,
       verdict: complete ? 'passed' : 'not verified',
       text: complete
-        ? `a test slot in ${grains.join(' and ')} grain measured ${width.toFixed(2)} mm`
+        ? `a test slot in ${grains.join(' and ')} grain measured ${speaker(shop.units).fit(width)}`
         : `cut a test slot in ${grains.join(' and ')} grain, write its width into the shop file; until then the fit is a guess`,
     },
   };

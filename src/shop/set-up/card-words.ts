@@ -15,10 +15,10 @@ export function thickEndWords(end: ThickEnd): string {
 }
 
 /** Warnings where the danger is; common practice. */
-export function cautions(holding: Holding, shortPiece: boolean): readonly string[] {
+export function cautions(holding: Holding, shortPiece: boolean, say: Say): readonly string[] {
   return [
     'Unplug the router before you change the cutter, its height or the collet.',
-    'Push the shank in, then back off about 3 mm before you tighten: a bottomed shank works loose.',
+    `Push the shank in, then back off about ${say.units === 'in' ? '1/8"' : '3 mm'} before you tighten: a bottomed shank works loose.`,
     'Wear eye, ear and dust protection. Clear the chips between passes: packed chips scorch the walls.',
     'No climb cuts: feed the other way only where the card says so.',
     'If the cutter is marked with a lower speed, keep to that.',

@@ -128,7 +128,7 @@ function cardOf(
     cuts: group.map((one) => cardCut(one, hands, shop)),
     aids: [...new Set(used)],
     cautions: [
-      ...cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE)),
+      ...cautions(holding, shortest < (shop.shortest.saw ?? SHORT_PIECE), speaker(shop.units)),
       ...opensInto(group, request.design),
     ],
   };
