@@ -22,7 +22,8 @@ export function readFigures(text: string, units: DrawingUnits): readonly Printed
   const plain = text.replace(/^\d+× /, '').replace(/[RØ[\]]/g, ' ');
   for (const word of plain.trim().split(/\s+/)) {
     const inch = /^(?:(\d+)(?:-|"$))?(?:(\d+)\/(\d+)")?$/.exec(word);
-    if (word.endsWith('"') && inch) {
+    if (/^\d+\.\d{3}"$/.test(word)) figures.push({ value: Number(word.slice(0, -1)) * 25.4, step: 0.0254 });
+    else if (word.endsWith('"') && inch) {
       const inches = Number(inch[1] ?? 0) + Number(inch[2] ?? 0) / Number(inch[3] ?? 1);
       figures.push({ value: inches * 25.4, step: 25.4 / 32 });
     } else if (/^\d+(\.\d)?$/.test(word)) figures.push({ value: Number(word), step: 0.1 });

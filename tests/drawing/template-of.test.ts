@@ -247,9 +247,17 @@ test('the title tells the part, its thickness, its material and from where it is
   expect(said(flush)).toContain('birch plywood');
 });
 
-test('words in inches leave every line where it was', () => {
-  const drawn = (template: Template) => template.entities.filter((entity) => entity.kind !== 'text');
-  expect(drawn(templateOf(sampleBoard, { cutter: 8, units: 'in' }))).toEqual(drawn(flush));
+test('words in inches leave every line where it was; the bar to check the print is 4 in then', () => {
+  const inInches = templateOf(sampleBoard, { cutter: 8, units: 'in' });
+  const drawn = (template: Template) =>
+    template.entities.filter(({ kind, layer }) => kind !== 'text' && layer !== 'SCALE');
+  expect(drawn(inInches)).toEqual(drawn(flush));
+  const longest = (template: Template) =>
+    Math.max(
+      ...on(template, 'SCALE', 'line').map(({ from, to }) => Math.hypot(to[0] - from[0], to[1] - from[1])),
+    );
+  expect(longest(inInches)).toBeCloseTo(101.6, 9);
+  expect(longest(flush)).toBe(100);
 });
 
 test('no words of a row run on past about 240 mm', () => {
