@@ -1,4 +1,4 @@
-import { cross, dot, frame, pointIn, type Vec2, type Vec3 } from '../../frame/index.js';
+import { cross, dot, frame, pointIn, settledPlace, type Vec2, type Vec3 } from '../../frame/index.js';
 import { distanceToSegment, loopArea, type Region, segment, unite } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { type ClampBearing, holds, type StandingFaces } from './clamp-bearing.js';
@@ -36,7 +36,12 @@ export function throatOf(
       .filter((face) => dot(face.frame.z, direction) > SAME_POINT)
       .map(
         ({ loops }): Region =>
-          loops.map((loop) => loop.map((corner) => pointIn(seen, corner)).map(([x, y]): Vec2 => [x, y])),
+          // boards that touch are one in the bar's way: no gap of rounding is left for it to pass
+          loops.map((loop) =>
+            loop
+              .map((corner) => pointIn(seen, corner))
+              .map(([x, y]): Vec2 => [settledPlace(x), settledPlace(y)]),
+          ),
       );
   });
   const round = unite(...silhouettes).filter((loop) => loopArea(loop) > 0 && holds([loop], 0, 0));
