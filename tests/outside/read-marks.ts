@@ -75,7 +75,9 @@ function written(body: string, place: (x: number, y: number) => Point): readonly
       const text = plain(glyphs.map((one) => attribute(one, 'unicode')).join(''));
       if (text.trim() === '') return [];
       const value = (glyph: string, name: string) => Number(attribute(glyph, name));
-      const [first, last] = [glyphs[0]!, glyphs.at(-1)!];
+      // a blank that the reader adds behind a row has no ink
+      const last = glyphs.findLast((one) => attribute(one, 'unicode').trim() !== '')!;
+      const first = glyphs[0]!;
       const start = [value(first, 'x'), value(first, 'y')] as const;
       const end = [
         value(last, 'x') + value(last, 'adv') * right!,

@@ -1,7 +1,15 @@
 import { rulesOf } from '../../length/index.js';
 import { heading, list, paragraph, table } from '../../shop/index.js';
 import type { DrawnFigure, FlowBlock } from '../flow/index.js';
-import { type DrawingUnits, letters, moved, path, type SheetEntity } from '../sheet/index.js';
+import {
+  clearOfLines,
+  type DrawingUnits,
+  letters,
+  moved,
+  path,
+  roomOf,
+  type SheetEntity,
+} from '../sheet/index.js';
 import { size, toolSize } from '../template/index.js';
 import { keyFigure } from './template-keys.js';
 import { SAW_OFF } from './template-marks.js';
@@ -90,17 +98,22 @@ function mapFigure({ artwork, plan }: TiledTemplate): DrawnFigure {
     height: (box.maxY - box.minY) * factor + 2,
     draw: ([x, y]): readonly SheetEntity[] => {
       const by = [x - box.minX * factor, y - box.minY * factor] as const;
+      const drawn = moved(lines, by, factor);
+      const room = roomOf(drawn);
       return [
-        ...moved(lines, by, factor),
+        ...drawn,
         ...plan.tiles.flatMap(({ frame, number }): SheetEntity[] => {
           const corner = (cx: number, cy: number) => [cx * factor + by[0], cy * factor + by[1]] as const;
           const [low, high] = [corner(frame.minX, frame.minY), corner(frame.maxX, frame.maxY)];
           return [
             path('visible', [low, [high[0], low[1]], high, [low[0], high[1]]], true),
-            letters(
-              [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2],
-              number === undefined ? 'blank' : String(number),
-              { height: number === undefined ? 2.5 : 7, anchor: 'middle', bold: true },
+            ...clearOfLines(
+              room,
+              letters(
+                [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2],
+                number === undefined ? 'blank' : String(number),
+                { height: number === undefined ? 2.5 : 7, anchor: 'middle', bold: true },
+              ),
             ),
           ];
         }),

@@ -5,6 +5,7 @@ import {
   checkBar,
   clipped,
   type Dimension,
+  entitiesBox,
   letters,
   moved,
   pageOf,
@@ -19,6 +20,7 @@ import {
   textBox,
   textWidth,
 } from '../sheet/index.js';
+import { freedOnSheet } from './freed-words.js';
 import type { TemplateArtwork } from './template-artwork.js';
 import { keyFigure } from './template-keys.js';
 import { FOOTER, type TilePaper, tileFooter } from './tile-footer.js';
@@ -80,18 +82,24 @@ function tileSheet(artwork: TemplateArtwork, plan: TilePlan, tile: Tile, of: Til
     live.minY + FOOTER + (height - h) / 2 - shown.minY,
   ];
   const drawn = clipped(artwork.strokes, shown);
-  const keys = keysOn(artwork, tile, drawn, of);
-  const bar = checkBar(of.set.units);
+  const seams = tileSeams(plan, tile, drawn);
+  const measured = ruleOn(tile, checkBar(of.set.units), [...drawn, ...seams]);
+  const all = [...drawn, ...seams, ...measured];
+  const lines = all.filter(({ kind }) => kind !== 'text');
+  const keys = keysOn(artwork, tile, lines, of);
+  const figures = keys
+    .flatMap(({ parts }) => parts)
+    .flatMap((one) => (one.kind === 'text' ? [textBox(one)] : []));
+  const words = freedOnSheet(
+    lines,
+    all.filter((one) => one.kind === 'text'),
+    figures,
+    tile.frame,
+  );
   const entities: readonly SheetEntity[] = [
-    ...moved(drawn, at),
+    ...moved(lines, at),
     ...keys.map((key) => ({ ...key, parts: moved(key.parts, at) })),
-    ...moved(tileSeams(plan, tile, [...drawn, ...keys.flatMap(({ parts }) => parts)]), at),
-    ...rule(
-      [at[0] + shown.minX + 0.6, at[1] + shown.minY + Math.max(0, (h - bar.length) / 2)],
-      bar.length,
-      'y',
-      bar.words,
-    ),
+    ...moved(words, at),
     ...tileFooter(artwork, plan, tile, of, live),
     ...(of.set.stamp === undefined ? [] : [stampOver(page, of.set.stamp)]),
   ];
@@ -103,6 +111,20 @@ function tileSheet(artwork: TemplateArtwork, plan: TilePlan, tile: Tile, of: Til
     scale: '1:1',
     entities,
   };
+}
+
+/** A rule along the left side of a sheet, where it runs through least. */
+function ruleOn(
+  { shown }: Tile,
+  { length, words }: ReturnType<typeof checkBar>,
+  drawn: readonly Stroke[],
+): readonly Stroke[] {
+  const spare = Math.max(0, shown.maxY - shown.minY - length - 12);
+  const room = roomOf(drawn);
+  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1].map((t) =>
+    rule([shown.minX + 0.6, shown.minY + spare * t], length, 'y', words),
+  );
+  return bestPlace(room, places, entitiesBox) ?? places[0]!;
 }
 
 /** The figure of every key dimension that runs over this sheet, on the piece of it that is seen. */
