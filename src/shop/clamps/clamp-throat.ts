@@ -21,7 +21,9 @@ export function throatOf(
   ends: readonly [ClampBearing, ClampBearing],
 ): number {
   const side: Vec3 = Math.abs(direction[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0];
-  const seen = frame(through, direction, cross(side, direction));
+  // two joints settled each by itself leave it a hair askew, and what touches would part as seen along it
+  const squeezed: Vec3 = [straight(direction[0]), straight(direction[1]), straight(direction[2])];
+  const seen = frame(through, squeezed, cross(side, squeezed));
   const [far, near] = ends.map(({ at }) => pointIn(seen, at)[2]);
   const silhouettes = boards.flatMap((id) => {
     const faces = standing.get(id)!;
@@ -50,3 +52,6 @@ export function throatOf(
   );
   return sides.length === 0 ? 0 : Math.min(...sides.map((one) => distanceToSegment(one, [0, 0])));
 }
+
+/** A part of a direction to 1e-7: 1e-4 mm over a metre. */
+const straight = (part: number): number => Math.round(part * 1e7) / 1e7;
