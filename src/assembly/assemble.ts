@@ -1,5 +1,6 @@
 import { type Face, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
+import { settledFigures } from '../frame/index.js';
 import { type JoinRequest, joinAll } from '../joinery/index.js';
 import type { Season } from '../movement/index.js';
 import { type CaptiveRequest, captiveOf } from './captive.js';
@@ -21,7 +22,8 @@ export type DesignSpec = Pick<Design, 'name' | 'title' | 'cutter' | 'boards'> &
   };
 
 /**
- * Cuts every joint into the boards it names, then what is fastened without glue, and finds the grooves of panels.
+ * Cuts every joint into the boards it names, then what is fastened without glue, and finds the grooves of panels. The figures of the
+ * design are settled: all that follows from it is the same on every engine.
  *
  * @throws JoinError when a joint names a board that is not there, an id is used twice, or boards do not touch; see
  * {@link fasten} and {@link captiveOf}
@@ -39,7 +41,11 @@ export function assemble({
       throw new JoinError('board-twice', `two boards are called ${placed.board.id}: give each its own id`);
     }
     // a mortise changes no face, so the faces are found once
-    standing.set(placed.board.id, { ...placed, faces: faces(placed.board) });
+    standing.set(placed.board.id, {
+      board: placed.board,
+      place: settledFigures(placed.place),
+      faces: faces(placed.board),
+    });
   }
   for (const { a, b } of requests) {
     const [one, two] = [standing.get(a), standing.get(b)];
@@ -58,7 +64,7 @@ export function assemble({
   );
   const { fastenings, hardware } = fastenAll(boards, held, season);
   const captives = panels.map((request) => captiveOf(request, boards, season));
-  return {
+  return settledFigures({
     derived: [],
     notes: [],
     ...spec,
@@ -68,7 +74,7 @@ export function assemble({
     ...(fastenings.length === 0 ? {} : { fastenings }),
     hardware: [...(spec.hardware ?? []), ...hardware],
     ...(patchesLeft.length === 0 ? {} : { patchesLeft }),
-  };
+  });
 }
 
 function onceEach(ids: readonly string[]): void {

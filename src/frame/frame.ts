@@ -1,3 +1,4 @@
+import { rounded } from './rounded.js';
 import { add, cross, dot, scale, subtract, unit, type Vec3 } from './vec.js';
 
 /** A right-handed frame: an origin (mm) and three unit vectors, written in the frame it stands in. */
@@ -62,14 +63,17 @@ export const frameIn = (outer: Frame, inner: Frame): Frame => ({
 
 /**
  * A frame freed of the last digits of its arithmetic, which change with the place of everything else: what stands in a board as
- * it stood is told by the same numbers. Origin to 1e-9 mm, axes to 1e-12.
+ * it stood is told by the same numbers. Origin to 1e-9 mm, axes to 1e-13.
  */
 export const settled = ({ origin, x, y, z }: Frame): Frame => ({
-  origin: [settledLength(origin[0]), settledLength(origin[1]), settledLength(origin[2])],
+  origin: settledPoint(origin),
   x: settledAxis(x),
   y: settledAxis(y),
   z: settledAxis(z),
 });
+
+/** A point freed of its last digits in the same way, mm. */
+export const settledPoint = ([x, y, z]: Vec3): Vec3 => [settledLength(x), settledLength(y), settledLength(z)];
 
 /** A length freed of its last digits in the same way, mm. */
 export const settledLength = (mm: number): number => rounded(mm, 1e9);
@@ -77,10 +81,10 @@ export const settledLength = (mm: number): number => rounded(mm, 1e9);
 /** A place found where outlines cross, freed of what rounding to their grid does to it, some 1e-8 mm: to 1e-6 mm. */
 export const settledPlace = (mm: number): number => rounded(mm, 1e6);
 
-const settledAxis = ([x, y, z]: Vec3): Vec3 => [rounded(x, 1e12), rounded(y, 1e12), rounded(z, 1e12)];
+/** Another figure likewise, such as an angle in degrees: 180 is 180 on every engine, and equal stresses are equal. */
+export const settledFigure = (figure: number): number => rounded(figure, 1e9);
 
-// never -0
-const rounded = (value: number, parts: number): number => Math.round(value * parts) / parts + 0;
+const settledAxis = ([x, y, z]: Vec3): Vec3 => [rounded(x, 1e13), rounded(y, 1e13), rounded(z, 1e13)];
 
 /** A frame turned half round about its x: same origin and x, y and z reversed. */
 export const turnedOver = (f: Frame): Frame => ({

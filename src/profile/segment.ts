@@ -1,4 +1,4 @@
-import type { Vec2 } from '../frame/index.js';
+import { settledFigure, type Vec2 } from '../frame/index.js';
 import { SAME_POINT } from '../tolerances.js';
 import type { Profile } from './profile.js';
 
@@ -55,8 +55,8 @@ export function segment(from: Vec2, to: Vec2, bulge: number): Segment {
     centre,
     radius: (chord * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
     sense: bulge > 0 ? 'counter-clockwise' : 'clockwise',
-    startDeg: Math.atan2(from[1] - centre[1], from[0] - centre[0]) * DEG,
-    includedDeg: 4 * Math.atan(Math.abs(bulge)) * DEG,
+    startDeg: settledFigure(Math.atan2(from[1] - centre[1], from[0] - centre[0]) * DEG),
+    includedDeg: settledFigure(4 * Math.atan(Math.abs(bulge)) * DEG),
     bulge,
   };
 }

@@ -1,4 +1,4 @@
-import { pointOut } from '../frame/index.js';
+import { pointOut, settledFigure } from '../frame/index.js';
 import { FOOT_PATCH, inertiaOf } from '../statics/index.js';
 import type { Asked } from './asked.js';
 import { type Beam, beamOf, type Rest } from './beam-of.js';
@@ -59,7 +59,8 @@ function boardBends({ stock }: Asked, beam: Beam, load: On, under: string, use?:
   if (!wood) return not(whyNoStrength(placed.board.material, stock));
   if (beam.supports.length === 0) return not('nothing that holds it up along its grain was found');
   const all = bentBy(beam, load);
-  const worst = (of: (bent: Bent) => number): Bent | undefined => all.toSorted((a, b) => of(b) - of(a))[0];
+  const worst = (of: (bent: Bent) => number): Bent | undefined =>
+    all.toSorted((a, b) => settledFigure(of(b)) - settledFigure(of(a)))[0];
   const stress = (
     code: 'board-breaks' | 'board-shears',
     what: string,
@@ -99,7 +100,7 @@ function bears(beam: Beam, force: number, { bearing }: WoodStrength, under: stri
   const { placed } = beam;
   const pressed = beam.rests
     .filter(({ kind }) => kind === 'below')
-    .map((rest) => ({ rest, stress: force / areaOf(rest) }))
+    .map((rest) => ({ rest, stress: settledFigure(force / areaOf(rest)) }))
     .toSorted((a, b) => b.stress - a.stress)[0];
   if (!pressed) return [];
   const { rest, stress } = pressed;

@@ -1,4 +1,4 @@
-import type { Vec2, Vec3 } from '../frame/index.js';
+import { settledLength, spanOf, type Vec2, type Vec3 } from '../frame/index.js';
 import type { Resting } from './resting.js';
 import type { UsedSurface } from './used-surface.js';
 
@@ -21,12 +21,12 @@ export const footLines = ({ feet }: Pick<Resting, 'feet'>): readonly FootLine[] 
     ? []
     : feet.map(([ax, ay], i): FootLine => {
         const [bx, by] = feet[(i + 1) % feet.length]!;
-        const run = Math.hypot(bx - ax, by - ay);
+        const run = spanOf(bx - ax, by - ay);
         const [nx, ny] = [(by - ay) / run, (ax - bx) / run];
         const across = Math.abs(nx) > Math.abs(ny);
         return {
           side: across ? (nx > 0 ? 'right' : 'left') : ny > 0 ? 'back' : 'front',
-          inside: ([x, y]) => (ax - x) * nx + (ay - y) * ny,
+          inside: ([x, y]) => settledLength((ax - x) * nx + (ay - y) * ny),
           out: [nx, ny],
         };
       });

@@ -1,5 +1,5 @@
 import type { Design, PlacedBoard } from '../assembly/index.js';
-import { dot } from '../frame/index.js';
+import { dot, settledFigure } from '../frame/index.js';
 import { type Joint, SWELL_SPARE } from '../joinery/index.js';
 import { falling, movedBy, rising, type Season, strainOf } from '../movement/index.js';
 import { PARALLEL_DEG } from '../tolerances.js';
@@ -21,7 +21,8 @@ export const seasonFit = ({ boards, joints }: Design, season: Season): readonly 
     // in a seam the tenons only line the boards up, and its long edges hold it
     const seam = Math.abs(dot(sides[0]!.place.x, sides[1]!.place.x)) > ALONG;
     const measured = sides.flatMap((side) => fitIn(joint, side, season));
-    const worst = (figure: (of: Fitted) => number) => measured.toSorted((p, q) => figure(p) - figure(q))[0]!;
+    const worst = (figure: (of: Fitted) => number) =>
+      measured.toSorted((p, q) => settledFigure(figure(p)) - settledFigure(figure(q)))[0]!;
     const about = { subjects: [joint.id, joint.a, joint.b], unit: 'mm' as const, at: joint.seat.origin };
     const tight = worst(({ slack, swells }) => slack - swells);
     const shallow = worst(({ gap, shrinks }) => gap - shrinks);

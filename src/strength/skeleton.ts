@@ -1,12 +1,21 @@
 import type { Design, PlacedBoard } from '../assembly/index.js';
 import { faces } from '../board/index.js';
-import { directionOut, frameOut, pointIn, pointOut, type Vec3 } from '../frame/index.js';
+import {
+  directionOut,
+  type Frame,
+  frameOut,
+  pointIn,
+  pointOut,
+  settled,
+  settledPoint,
+  type Vec3,
+} from '../frame/index.js';
 import { minimumRectangle, pieces } from '../profile/index.js';
 import { type Bar, inertiaOf, SHEAR_MODULUS_SHARE, type Tie, torsionOf } from '../statics/index.js';
 import { sheetNames, species } from '../tables/index.js';
 import { ON_FLOOR } from '../tolerances.js';
 
-/** A piece as bars along the grain of its boards, ties at its joints and feet; mm. */
+/** A piece as bars along the grain of its boards, ties at its joints and feet; mm. All are settled: what stiff ties pass on tells a last digit in its sixth. */
 export interface Skeleton {
   readonly nodes: readonly Vec3[];
   readonly bars: readonly Bar[];
@@ -48,7 +57,9 @@ export function skeletonOf(
     ...joints.flatMap(({ a, b }) => [a, b]),
     ...fastenings.flatMap(({ held: one, to }) => [one, to]),
   ]);
-  const standing = boards.filter(({ board }) => held.has(board.id));
+  const standing = boards
+    .filter(({ board }) => held.has(board.id))
+    .map(({ board, place }): PlacedBoard => ({ board, place: settled(place) }));
   const feet = standing.flatMap((placed) => feetOf(placed, floor));
   const points = new Map<string, Vec3[]>(standing.map(({ board }) => [board.id, []]));
   const put = (board: string, at: Vec3) => points.get(board)?.push(at);
@@ -67,7 +78,7 @@ export function skeletonOf(
     for (const x of along.toSorted((p, q) => p - q)) {
       if (x - (stops.at(-1)?.x ?? Number.NEGATIVE_INFINITY) < ONE_NODE) continue;
       stops.push({ x, node: nodes.length });
-      nodes.push(pointOut(place, [x, width / 2, thickness / 2]));
+      nodes.push(settledPoint(pointOut(place, [x, width / 2, thickness / 2])));
     }
     places.set(board.id, stops);
     for (const [i, { node }] of stops.slice(1).entries()) bars.push(barOf(placed, stops[i]!.node, node));
@@ -80,11 +91,11 @@ export function skeletonOf(
       .get(board)!
       .reduce((best, stop) => (Math.abs(stop.x - x) < Math.abs(best.x - x) ? stop : best)).node;
   };
-  const tie = (from: string, to: string, at: Vec3, axes: Tie['axes'], turns: Vec3): Tie => ({
+  const tie = (from: string, to: string, { origin: at, x, y, z }: Frame, turns: Vec3): Tie => ({
     from: nodeAt(from, at)!,
     to: nodeAt(to, at)!,
     at,
-    axes,
+    axes: [x, y, z],
     moves: FIRM,
     turns,
   });
@@ -92,10 +103,10 @@ export function skeletonOf(
     nodes,
     bars,
     joints: [
-      ...joints.map(({ a, b, seat }) => tie(a, b, seat.origin, [seat.x, seat.y, seat.z], FIRM)),
-      ...fastenings.map(({ held: one, to, at }) => tie(to, one, at.origin, [at.x, at.y, at.z], [0, 0, 0])),
+      ...joints.map(({ a, b, seat }) => tie(a, b, settled(seat), FIRM)),
+      ...fastenings.map(({ held: one, to, at }) => tie(to, one, settled(at), [0, 0, 0])),
     ],
-    feet: feet.map(({ board, at }) => ({ at, node: nodeAt(board, at)! })),
+    feet: feet.map(({ board, at }) => ({ at: settledPoint(at), node: nodeAt(board, at)! })),
     nodeAt,
   };
 }

@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../frame/index.js';
+import { settledLength, type Vec2 } from '../../frame/index.js';
 import {
   type ArcStroke,
   type Box,
@@ -96,7 +96,10 @@ const placesFor = (text: TextStroke, reaches: readonly number[]): readonly TextS
       const turn = (i * Math.PI) / 6;
       return {
         ...text,
-        at: [text.at[0] + reach * Math.cos(turn), text.at[1] + reach * Math.sin(turn)],
+        at: [
+          settledLength(text.at[0] + reach * Math.cos(turn)),
+          settledLength(text.at[1] + reach * Math.sin(turn)),
+        ],
       };
     }),
   );

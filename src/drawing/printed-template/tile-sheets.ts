@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../frame/index.js';
+import { settledLength, spanOf, type Vec2 } from '../../frame/index.js';
 import {
   bestPlace,
   boxesOverlap,
@@ -47,7 +47,7 @@ export function tiledTemplate(artwork: TemplateArtwork): TiledTemplate {
   return { artwork: { ...artwork, strokes }, plan };
 }
 
-/** A text moved by as little as it takes to stand wholly on a sheet. */
+/** A text moved by as little as it takes to stand wholly on a sheet; between two that are as near, on the first. */
 function onOneTile(text: Extract<Stroke, { kind: 'text' }>, { tiles }: TilePlan): Stroke {
   const box = textBox(text);
   const shifts = tiles
@@ -60,8 +60,9 @@ function onOneTile(text: Extract<Stroke, { kind: 'text' }>, { tiles }: TilePlan)
         along(box.minY, box.maxY, shown.minY + 0.1, shown.maxY - 0.1),
       ];
     });
+  const far = ([x, y]: Vec2): number => settledLength(spanOf(x, y));
   const [dx, dy] = shifts.reduce(
-    (best, shift) => (Math.hypot(shift[0], shift[1]) < Math.hypot(best[0], best[1]) ? shift : best),
+    (best, shift) => (far(shift) < far(best) ? shift : best),
     shifts[0] ?? ([0, 0] as const),
   );
   return dx === 0 && dy === 0 ? text : { ...text, at: [text.at[0] + dx, text.at[1] + dy] };

@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
+import { SAME_POINT } from '../../tolerances.js';
 import { type Box, boxesOverlap } from './text-width.js';
 
 /** Air kept round every text, mm. */
@@ -49,7 +50,8 @@ export function emptyRoom(): Room {
       return boxes.every((other) => !boxesOverlap(around, other));
     },
     crossed: (box) => {
-      const around = grown(box, AIR);
+      // what only touches does not count: whether it does would hang on last digits
+      const around = grown(box, AIR - SAME_POINT);
       const near = new Set<Line>();
       for (const key of cellsOf(around)) for (const line of cells.get(key) ?? []) near.add(line);
       let count = 0;

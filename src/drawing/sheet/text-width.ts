@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../frame/index.js';
+import { settledFigure, type Vec2 } from '../../frame/index.js';
 import type { TextHeight, TextStroke } from './sheet.js';
 
 /** Advance widths of DejaVu Sans for the characters from space to ~, thousandths of its size (the font's own table). */
@@ -61,7 +61,8 @@ export function textBox({
 }: Omit<TextStroke, 'kind' | 'height'> & { readonly height: number }): Box {
   const width = textWidth(text, height, bold);
   const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
-  const [c, s] = [Math.cos((rotationDeg * Math.PI) / 180), Math.sin((rotationDeg * Math.PI) / 180)];
+  const turn = (rotationDeg * Math.PI) / 180;
+  const [c, s] = [settledFigure(Math.cos(turn)), settledFigure(Math.sin(turn))];
   const [end, low, high] = [start + width, -BELOW * height, ABOVE * height];
   const x = (along: number, up: number) => at[0] + along * c - up * s;
   const y = (along: number, up: number) => at[1] + along * s + up * c;

@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../frame/index.js';
+import { settledFigure, type Vec2 } from '../../frame/index.js';
 import type { Profile } from '../../profile/index.js';
 import type { CircleEntity, Dashing, Layer, LineEntity, ProfileEntity, TextEntity } from './template.js';
 
@@ -72,7 +72,7 @@ export function inPlane(vector: readonly [number, number, number]): Vec2 {
 
 /** Angle of a direction, degrees, turned so that letters along it are never upside down: above -90, at most 90. */
 export function readingDeg([x, y]: Vec2): number {
-  const deg = (Math.atan2(y, x) * 180) / Math.PI;
+  const deg = settledFigure((Math.atan2(y, x) * 180) / Math.PI);
   if (deg > 90) return deg - 180;
   return deg <= -90 ? deg + 180 : deg;
 }

@@ -6,6 +6,7 @@ import {
   failed,
   runChecks,
 } from '../../checks/index.js';
+import { settledFigures } from '../../frame/index.js';
 import { type Say, speaker } from '../../length/index.js';
 import { type ParameterValue, parameterValues } from '../../model/index.js';
 import { once } from '../../once.js';
@@ -86,7 +87,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
         return { ...finding, cure: found.get(cureKey(finding))?.typed ?? '' };
       });
     };
-    const aids = once(() => [...bench().held.aids, ...bench().clamps.pads]);
+    const aids = once(() => settledFigures([...bench().held.aids, ...bench().clamps.pads]));
     const papers = once(() => {
       const { held, glueUp, clamps } = bench();
       return shopPapers({

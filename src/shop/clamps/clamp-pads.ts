@@ -1,4 +1,5 @@
 import type { Design } from '../../assembly/index.js';
+import { settledLength } from '../../frame/index.js';
 import type { Aid } from '../holding/index.js';
 import type { Clamp } from './clamp.js';
 import { padBoard } from './clamp-pad.js';
@@ -34,7 +35,9 @@ export function padsOf(design: Design, clamps: readonly Clamp[]): readonly Clamp
       count: Math.max(...perStage.values()),
       handed: false,
       angleDeg: angle,
-      offcuts: offcuts.toSorted((a, b) => Number(b.serves) - Number(a.serves) || b.slope - a.slope),
+      offcuts: offcuts.toSorted(
+        (a, b) => Number(b.serves) - Number(a.serves) || settledLength(b.slope) - settledLength(a.slope),
+      ),
     };
   });
 }

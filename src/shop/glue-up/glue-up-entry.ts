@@ -1,6 +1,6 @@
 import type { Design, PlacedBoard } from '../../assembly/index.js';
 import { type Mortise, mouthOf } from '../../board/index.js';
-import { add, directionIn, dot, length, scale, subtract, type Vec3 } from '../../frame/index.js';
+import { add, angleDeg, directionIn, dot, length, scale, subtract, type Vec3 } from '../../frame/index.js';
 import { species, speciesNames } from '../../tables/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
@@ -61,7 +61,7 @@ export function freedomOf(entry: Entry, travel: Vec3): JointFreedom {
   const { joint, engaged } = entry;
   const { place } = joint.tenons[0]!;
   const forward = dot(travel, entry.axis);
-  const leanDeg = (Math.acos(Math.min(1, Math.max(-1, forward))) * 180) / Math.PI;
+  const leanDeg = angleDeg(travel, entry.axis);
   if (forward < Math.cos((PRACTICE.mostLeanDeg * Math.PI) / 180)) {
     const shift = forward > 0 ? engaged * Math.tan((leanDeg * Math.PI) / 180) : Number.POSITIVE_INFINITY;
     return {

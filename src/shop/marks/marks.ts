@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import { type Board, type FaceId, faceFrame, faces, type Mortise, planeRegion } from '../../board/index.js';
-import { cross, dot, pointOut, unit, type Vec2, type Vec3 } from '../../frame/index.js';
+import { cross, dot, pointOut, settledLength, unit, type Vec2, type Vec3 } from '../../frame/index.js';
 import { NOISE, SAME_MARK } from '../../tolerances.js';
 import { boardMarks, type Hand, handsOf } from '../boards/index.js';
 import type { LineMark } from '../holding/index.js';
@@ -194,7 +194,8 @@ function stickOf(board: Board, group: readonly Line[]): Bare {
     from: faceWords(board, from),
     length,
     marks: marks
-      .toSorted((a, b) => a.at - b.at)
+      // at one place as they are listed: a board's end before the point that lies on it
+      .toSorted((a, b) => settledLength(a.at) - settledLength(b.at))
       .filter((mark, i, all) => i === all.findIndex((one) => same(one, mark))),
     setups: [...new Set(group.flatMap(({ setup }) => setup ?? []))],
   };

@@ -1,5 +1,6 @@
 import type { FaceId } from '../../board/index.js';
 import { dot, type Vec2, type Vec3 } from '../../frame/index.js';
+import { SAME_DIRECTION } from '../../tolerances.js';
 import type { Shop } from '../at-hand/index.js';
 import type { Hand } from '../boards/index.js';
 import {
@@ -97,7 +98,7 @@ function measuredFrom(holding: Holding, work: Work, horns: readonly Horn[]) {
   const chosen = [given, ...others].toSorted((a, b) => a.centre - b.centre)[0]!;
   const square = Math.abs(faceNamed(work, chosen.face)?.normal[0] ?? 1);
   const deg = (Math.acos(Math.min(square, 1)) * 180) / Math.PI;
-  return { ...chosen, horn: beyond(chosen.face), outOfSquareDeg: deg < 1e-6 ? 0 : deg };
+  return { ...chosen, horn: beyond(chosen.face), outOfSquareDeg: square > 1 - SAME_DIRECTION ? 0 : deg };
 }
 
 const faceNamed = (work: Work, id: string): SeenFace | undefined => work.faces.find((face) => face.id === id);
