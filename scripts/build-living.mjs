@@ -1,5 +1,5 @@
 // Packs the living plan: the page's script, and beside it the whole program for its worker with the kernel and the fonts of the plan,
-// as a ZIP that the page holds as text.
+// as a ZIP that the page holds as text. What draws PNG pictures is a ZIP of its own: only a page that is to have them holds it.
 import { readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import process from 'node:process';
@@ -70,7 +70,8 @@ function asText(bytes) {
   return letters.toString('latin1');
 }
 
-const zip = zipSync(parts, { level: 9, mtime: '1980-01-01T00:00:00' });
+const zipped = (files) => asText(zipSync(files, { level: 9, mtime: '1980-01-01T00:00:00' }));
+const renderer = { 'renderer.wasm': installed('@resvg/resvg-wasm/index_bg.wasm') };
 
 // whole or not at all: another process may be reading the one before
 const write = (file, contents) => {
@@ -79,7 +80,8 @@ const write = (file, contents) => {
   renameSync(own, file);
 };
 write('dist/living.js', page.outputFiles[0].contents);
-write('dist/living-engine.txt', asText(zip));
+write('dist/living-engine.txt', zipped(parts));
+write('dist/living-renderer.txt', zipped(renderer));
 if (process.argv.includes('--sizes'))
-  for (const [name, bytes] of Object.entries(parts))
+  for (const [name, bytes] of Object.entries({ ...parts, ...renderer }))
     process.stdout.write(`${name} ${bytes.length} packed ${zipSync({ a: [bytes, { level: 9 }] }).length}\n`);

@@ -61,7 +61,12 @@ const request = {
   progress: () => {},
 };
 const page = await withMade(request, async (made) =>
-  livingPage(made, designs, await SUPPLIES.viewerScript(), await SUPPLIES.livingScripts()),
+  livingPage(
+    made,
+    designs,
+    await SUPPLIES.viewerScript(),
+    await SUPPLIES.livingScripts(process.argv.includes('--living-pictures')),
+  ),
 );
 mkdirSync('out/site', { recursive: true });
 writeFileSync('out/site/tenonwright.html', page);

@@ -19,6 +19,7 @@ export interface PipelineOptions extends AskedOptions {
   readonly projection?: 'first-angle' | 'third-angle';
   readonly drawingUnits?: 'mm' | 'in' | 'dual' | undefined;
   readonly printScale?: string | undefined;
+  readonly livingPictures?: boolean;
   readonly appendix?: 'end' | 'separate' | 'none';
   readonly ranges?: string | undefined;
   readonly force?: boolean;
@@ -37,6 +38,11 @@ export async function runPipeline(
   const { question, values, given } = await askedQuestion(options, { around, model, raw });
   const ranges = await rangesFor(which, options.ranges, { question, values, given }, around.cwd, version);
   const only = options.only === undefined ? undefined : readKinds(options.only);
+  if (options.livingPictures && !only?.includes('living'))
+    throw new InputError(
+      'no-living-plan',
+      '--living-pictures is about the living plan, which is not among the kinds of file to write: give --only living too',
+    );
   const pipeline: Pipeline = around.pipeline ?? { checkDesign, makeDesign };
   const line = options.json || options.quiet ? NO_PROGRESS : progressLine(around);
   try {
@@ -53,6 +59,7 @@ export async function runPipeline(
         drawingUnits: withFraction(options.drawingUnits, question.shop.fraction),
       }),
       ...(options.appendix && { appendix: options.appendix }),
+      ...(options.livingPictures && { livingPictures: true }),
       ...(options.printScale !== undefined && { printScale: options.printScale }),
       force: options.force ?? false,
       given,

@@ -57,6 +57,10 @@ export const writing = {
     derived: 'as --units says',
     help: 'units of the figures in drawings',
   }),
+  livingPictures: flag({
+    default: false,
+    help: 'put what draws PNG pictures into the living plan as well: it grows by half, and saves the pictures too',
+  }),
   printScale: text({
     derived: 'true size',
     help: 'what the print test measured on your print, as shares of 100 mm along the short and the long side of the paper: 0.994x1.002',

@@ -21,20 +21,24 @@ export interface Listener {
 /** What is worked out in one go may take longer than a stage of what is shown. */
 const WHOLE = 4;
 
-/**
- * Starts the program in a worker made of the page's own bytes.
- *
- * @param packed the ZIP that the build made, as text
- * @param viewer the preview page's script
- */
+/** What the page holds for the program beside its own script. */
+export interface Held {
+  /** The ZIP that the build made, as text. */
+  readonly engine: string;
+  /** What draws PNG pictures, packed likewise. */
+  readonly renderer: string | undefined;
+  /** The preview page's script. */
+  readonly viewer: string;
+}
+
+/** Starts the program in a worker made of the page's own bytes. */
 export function startEngine(
-  packed: string,
-  viewer: string,
+  { engine, renderer, viewer }: Held,
   { version, designs, start, patience, written }: LivingData,
   flat: boolean,
   { hear, stopped }: Listener,
 ): Engine {
-  const parts = unzipSync(asBytes(packed.trim()));
+  const parts = unzipSync(asBytes(engine.trim()));
   const part = (name: string): Uint8Array<ArrayBuffer> => new Uint8Array(parts[name]!);
   const script = URL.createObjectURL(new Blob([part('worker.js')], { type: 'text/javascript' }));
   const outfit: Outfit = {
@@ -47,6 +51,7 @@ export function startEngine(
     plain: part('plain.woff'),
     bold: part('bold.woff'),
     viewer,
+    renderer,
   };
   const open = new Map<number, Asked>();
   let number = 0;

@@ -10,7 +10,7 @@ import { wireSaving } from './saving.js';
 import { type ShopTold, wireShop } from './shop-told.js';
 import { showPicture } from './show-picture.js';
 import { sizeControls } from './size-controls.js';
-import { sizesYaml, yamlName } from './sizes-yaml.js';
+import { picturesElsewhere, sizesYaml, yamlName } from './sizes-yaml.js';
 import { sameState, storyOf } from './story.js';
 import { tellChanges, tellParts } from './told-parts.js';
 import { verdictShown } from './verdict-shown.js';
@@ -25,6 +25,7 @@ const NOT_PROVED = `No range was proved for this design: sliders go to the limit
 
 function start(): void {
   const { looker } = viewer;
+  const renderer = document.getElementById('renderer')?.textContent ?? undefined;
   const living = JSON.parse(onPage('living').textContent ?? '') as LivingData;
   const story = storyOf(living.start);
   const verdict = verdictShown();
@@ -137,6 +138,7 @@ function start(): void {
   const saving = wireSaving(
     () => story.now(),
     (wanted, force) => engine!.save(story.now(), wanted, force),
+    () => (renderer === undefined ? picturesElsewhere(story.now(), living.written) : ''),
   );
 
   const tell = ({ data, panel }: { readonly data: PreviewData; readonly panel: string }): void => {
@@ -281,8 +283,11 @@ function start(): void {
   const amiss = follow();
   for (const id of ['standing', 'living-controls']) onPage(id).hidden = false;
   engine = startEngine(
-    onPage('engine').textContent ?? '',
-    onPage('viewer').textContent ?? '',
+    {
+      engine: onPage('engine').textContent ?? '',
+      renderer,
+      viewer: onPage('viewer').textContent ?? '',
+    },
     living,
     looker.stage === undefined,
     { hear, stopped },

@@ -14,6 +14,8 @@ export interface Outfit {
   readonly kernel: ArrayBuffer;
   readonly plain: Uint8Array;
   readonly bold: Uint8Array;
+  /** What draws PNG pictures, a ZIP as text, where the page holds it. */
+  readonly renderer: string | undefined;
   /** The preview page's script. */
   readonly viewer: string;
 }

@@ -17,8 +17,15 @@ export interface Saving {
 /** What a button asks for: one of the plans, the ZIP, or the list of single files. */
 type Button = Wanted | 'list';
 
-/** @param save asks for files; the number of the question */
-export function wireSaving(now: () => LivingState, save: (wanted: Wanted, force: boolean) => number): Saving {
+/**
+ * @param save asks for files; the number of the question
+ * @param leftOut which files this page cannot make, in words; empty when it makes them all
+ */
+export function wireSaving(
+  now: () => LivingState,
+  save: (wanted: Wanted, force: boolean) => number,
+  leftOut: () => string,
+): Saving {
   const buttons = [...document.querySelectorAll<HTMLButtonElement>('button[data-save]')];
   const [note, tick, force] = [onPage('save-note'), onPage('force-tick'), onPage<HTMLInputElement>('force')];
   const wanted = new Map<number, Button>();
@@ -42,8 +49,9 @@ export function wireSaving(now: () => LivingState, save: (wanted: Wanted, force:
       if (answer.kind !== 'saved') return true;
       const { folder, files, zip, heldBack } = answer;
       note.textContent = given(files.length, heldBack);
+      if (zip && leftOut() !== '') note.textContent += ` ${leftOut()}`;
       if (what === 'all' && zip) handOver(`${folder}.zip`, zip, 'application/zip');
-      else if (what === 'list') listFiles(files);
+      else if (what === 'list') listFiles(files, leftOut());
       else for (const { path, bytes } of files) handOver(`${folder}.${path}`, bytes, 'application/pdf');
       return true;
     },
@@ -64,12 +72,13 @@ export function wireSaving(now: () => LivingState, save: (wanted: Wanted, force:
   };
 }
 
-function listFiles(files: readonly OutputFile[]): void {
+function listFiles(files: readonly OutputFile[], leftOut: string): void {
   onPage('single-files').replaceChildren(
     ...files.map(({ path, bytes }) => {
       const button = make('button', { type: 'button', textContent: path });
       button.addEventListener('click', () => handOver(path.split('/').at(-1)!, bytes));
       return make('li', {}, button, ` ${Math.ceil(bytes.length / 1000)} kB`);
     }),
+    ...(leftOut === '' ? [] : [make('li', { className: 'soft', textContent: leftOut })]),
   );
 }

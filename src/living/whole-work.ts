@@ -1,4 +1,4 @@
-import { type Zippable, zipSync } from 'fflate';
+import { unzipSync, type Zippable, zipSync } from 'fflate';
 import {
   designFiles,
   FILE_KINDS,
@@ -14,13 +14,13 @@ import {
   toldOnPage,
 } from '../files/index.js';
 import { worthCuring } from '../verdict/index.js';
+import { asBytes } from './as-bytes.js';
 import type { Asked, Outfit } from './messages.js';
 import { type Desk, requestOf } from './show-state.js';
 
-/** Kinds of file a page makes: pictures need a renderer that is larger than all the rest, and the living plan is the page itself. */
-export const PAGE_KINDS: readonly FileKind[] = FILE_KINDS.filter(
-  (kind) => kind !== 'pictures' && kind !== 'living',
-);
+/** Kinds of file a page makes: pictures only where it holds what draws them, and the living plan is the page itself. */
+export const pageKinds = (pictures: boolean): readonly FileKind[] =>
+  FILE_KINDS.filter((kind) => kind !== 'living' && (pictures || kind !== 'pictures'));
 
 /** Files as the command line writes them. */
 export async function saveState(
@@ -38,7 +38,11 @@ export async function saveState(
       desk.tell({ kind: 'saved', folder, files, heldBack: held ? [`plan.${wanted.toLowerCase()}.pdf`] : [] });
       return;
     }
-    const { files: kinds, heldBack } = await designFiles(made, new Set(PAGE_KINDS), supplies);
+    const { files: kinds, heldBack } = await designFiles(
+      made,
+      new Set(pageKinds(desk.outfit.renderer !== undefined)),
+      supplies,
+    );
     const files = [...kinds, summaryFile(made, kinds)];
     desk.tell({ kind: 'saved', folder, files, zip: zipped(folder, files), heldBack });
   } finally {
@@ -73,9 +77,12 @@ function zipped(folder: string, files: readonly OutputFile[]): Uint8Array {
   return zipSync(entries);
 }
 
-const suppliesOf = ({ plain, bold, viewer }: Outfit): Supplies => ({
+const suppliesOf = ({ plain, bold, viewer, renderer }: Outfit): Supplies => ({
   planFonts: async () => ({ plain, bold }),
   viewerScript: async () => viewer,
-  renderer: () => Promise.reject(new Error('a page has no renderer of pictures')),
+  renderer: async () => {
+    if (renderer === undefined) throw new Error('this page has no renderer of pictures');
+    return unzipSync(asBytes(renderer.trim()))['renderer.wasm']!;
+  },
   livingScripts: () => Promise.reject(new Error('a page does not pack itself')),
 });

@@ -8,8 +8,12 @@ import { packageFolder } from './package-folder.js';
 /** Where the build leaves the preview page's script, from the package's own folder. */
 const VIEWER = 'dist/viewer.js';
 
-/** The script of a living plan, and the engine that works in it. */
-const LIVING = { page: 'dist/living.js', engine: 'dist/living-engine.txt' };
+/** The script of a living plan, the engine that works in it, and what draws its pictures. */
+const LIVING = {
+  page: 'dist/living.js',
+  engine: 'dist/living-engine.txt',
+  renderer: 'dist/living-renderer.txt',
+};
 
 const FONT = '@fontsource/dejavu-sans/files/dejavu-sans-latin';
 
@@ -29,9 +33,9 @@ export const SUPPLIES: Supplies = {
   },
   renderer: () => installed('@resvg/resvg-wasm/index_bg.wasm'),
   viewerScript: () => built(VIEWER),
-  livingScripts: async () => {
+  livingScripts: async (pictures) => {
     const [page, engine] = await Promise.all([built(LIVING.page), built(LIVING.engine)]);
-    return { page, engine };
+    return { page, engine, ...(pictures && { renderer: await built(LIVING.renderer) }) };
   },
 };
 

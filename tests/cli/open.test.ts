@@ -31,3 +31,13 @@ test('without a browser, or without wanting one, the path of the page is told', 
   expect(shown).toEqual([]);
   expect(unwanted.out).toContain('Open it in a browser: /shed/out/living/small/living-plan.html');
 });
+
+test('the page that makes PNG pictures is asked for by an option, and only where the page is made', async () => {
+  const opened = await atDesk(['open', 'small', '--no-browser', '--living-pictures'], {
+    files: ['living-plan.html'],
+  });
+  expect(opened.asked).toMatchObject([['make', { only: ['living'], livingPictures: true }]]);
+  const without = await atDesk(['make', 'small', '--living-pictures']);
+  expect(without).toMatchObject({ status: 2, asked: [] });
+  expect(without.err).toContain('--living-pictures is about the living plan, which is not among the kinds');
+});

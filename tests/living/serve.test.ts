@@ -41,6 +41,7 @@ async function desk(designs: readonly LivingDesign[] = [FRAME]) {
     plain,
     bold,
     viewer: '',
+    renderer: undefined,
   });
   let number = 0;
   return {

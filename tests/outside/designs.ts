@@ -46,6 +46,7 @@ export interface HowMade {
   readonly curves?: 'arcs' | 'segments';
   readonly only?: readonly string[];
   readonly format?: 'binary' | 'ascii';
+  readonly livingPictures?: boolean;
 }
 
 /** Every usual kind of file but the two that take long: made together, once for all test files. */

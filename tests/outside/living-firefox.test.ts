@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { unzipSync } from 'fflate';
 import { expect } from 'vitest';
-import { PAGE_KINDS } from '../../src/living/index.js';
+import { pageKinds } from '../../src/living/index.js';
 import { CASES, workshop } from './designs.js';
 import { inFirefox } from './firefox.js';
 import { FIREFOX, testWith } from './programs.js';
@@ -34,7 +34,7 @@ testWith(
     await until(() => /^Working/.test(document.getElementById('verdict-now')!.textContent!));
     await judged();
     expect(await still()).not.toBe(before);
-    const told = await made(NARROW, { only: PAGE_KINDS });
+    const told = await made(NARROW, { only: pageKinds(false) });
     const zip = unzipSync(
       await saved(() => page.evaluate(() => document.querySelector<HTMLElement>('[data-save=all]')!.click())),
     );

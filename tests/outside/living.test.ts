@@ -5,7 +5,7 @@ import path from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { PAGE_KINDS } from '../../src/living/index.js';
+import { pageKinds } from '../../src/living/index.js';
 import { axeViolations } from './axe.js';
 import { browser, type Opened } from './browser.js';
 import { CASES, type Case, workshop } from './designs.js';
@@ -30,15 +30,18 @@ async function opened(
     fragment = '',
     change = (html: string) => html,
     by = open,
+    pictures = false,
     ...how
   }: Parameters<typeof open>[1] & {
     readonly fragment?: string;
     readonly change?: (html: string) => string;
     readonly by?: typeof open;
+    /** Of the edition that saves pictures. */
+    readonly pictures?: boolean;
   } = {},
   of: Case = FRAME,
 ): Promise<OpenedPlan> {
-  const { folder } = await made(of, { only: ['living'] });
+  const { folder } = await made(of, { only: ['living'], ...(pictures && { livingPictures: true }) });
   const whole = path.join(folder, 'living-plan.html');
   const html = readFileSync(whole, 'utf8');
   const file = change(html) === html ? whole : path.join(folder, `changed-${change.name}.html`);
@@ -187,7 +190,7 @@ testWith(CHROMIUM, 'the files saved from the page are those of the command line,
   await judged(page);
   const { files, folder } = await made(
     { ...FRAME, called: 'frame with other rails', values: { railWidth: '2-3/4 in' } },
-    { only: PAGE_KINDS },
+    { only: pageKinds(false) },
   );
   const onDisk = files.map(({ path: file }) => path.relative(folder, file));
   const zip = unzipSync(await saved(page, '[data-save=all]'));
@@ -206,12 +209,40 @@ testWith(CHROMIUM, 'the files saved from the page are those of the command line,
   expect(await page.locator('#single-files button').allTextContents()).toEqual(
     expect.arrayContaining(['summary.json', 'plan.a4.pdf']),
   );
+  expect(await page.textContent('#single-files')).toContain(
+    'run "tenonwright make frame --from frame-sizes.yaml --only pictures"',
+  );
   const table = onDisk.find((file) => file.endsWith('.csv'))!;
   const one = await saved(page, `#single-files button:text-is("${table}")`);
   expect(Buffer.from(one).equals(readFileSync(path.join(folder, table)))).toBe(true);
   const yaml = new TextDecoder().decode(await saved(page, '#save-yaml'));
   expect(yaml).toBe('# tenonwright make frame --from frame-sizes.yaml\nrail-width: "2-3/4 in"\n');
 });
+
+testWith(
+  CHROMIUM,
+  'the edition that holds what draws pictures saves them as well, to the byte those of the command line',
+  async () => {
+    const { page, file, requests, complaints } = await opened({ pictures: true });
+    // what draws them is as large as half the rest, and not more
+    expect(readFileSync(file).length).toBeLessThan(3_900_000);
+    await judged(page);
+    const zip = unzipSync(await saved(page, '[data-save=all]'));
+    expect(await page.textContent('#save-note')).toMatch(/^\d+ files are made\.$/);
+    const { files, folder } = await made(FRAME, { only: ['pictures'] });
+    const drawn = files
+      .map(({ path: one }) => path.relative(folder, one))
+      .filter((one) => one !== 'summary.json');
+    expect(drawn.filter((one) => one.endsWith('.png'))).toHaveLength(2);
+    expect(Object.keys(zip).filter((one) => one.includes('/pictures/'))).toEqual(
+      drawn.map((one) => `frame/${one}`),
+    );
+    for (const one of drawn)
+      expect(Buffer.from(zip[`frame/${one}`]!).equals(readFileSync(path.join(folder, one))), one).toBe(true);
+    expect(requests.filter((one) => !one.startsWith('blob:'))).toEqual([`file://${file}`]);
+    expect(complaints).toEqual([]);
+  },
+);
 
 testWith(
   CHROMIUM,

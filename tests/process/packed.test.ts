@@ -22,6 +22,7 @@ test('the packed program holds what runs and nothing else, and makes a frame', (
     'LICENSE',
     'README.md',
     'dist/living-engine.txt',
+    'dist/living-renderer.txt',
     'docs/piece.schema.json',
     'package.json',
   ]);

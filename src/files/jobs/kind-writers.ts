@@ -93,7 +93,7 @@ export const KIND_WRITERS: Readonly<Record<FileKind, KindWriter>> = {
       const [{ livingFile }, viewer, scripts] = await Promise.all([
         import('../page/living-file.js'),
         viewerScript(),
-        livingScripts(),
+        livingScripts(made.request.livingPictures ?? false),
       ]);
       return [livingFile(made, viewer, scripts)];
     },

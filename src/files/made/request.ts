@@ -27,6 +27,8 @@ export interface DesignRequest {
   readonly printScale?: string;
   /** Where the plan's figures in full and its tiled templates go; at its end when not said. */
   readonly appendix?: 'end' | 'separate' | 'none';
+  /** The living plan makes PNG pictures as well: half as large again. */
+  readonly livingPictures?: boolean;
   /** For which dimensions the design stays sound, where it was found out. */
   readonly ranges?: Ranges;
   /** Names of the values the person gave; a cure is looked for among them first. */

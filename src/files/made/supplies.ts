@@ -12,6 +12,8 @@ export interface LivingScripts {
   readonly page: string;
   /** The worker's script, the kernel and the fonts of the plan: a ZIP as text. */
   readonly engine: string;
+  /** What draws PNG pictures, likewise; left out of a page that makes none. */
+  readonly renderer?: string;
 }
 
 /** What writers need beside the program's own code; each is fetched when a writer first asks for it. */
@@ -21,5 +23,6 @@ export interface Supplies {
   readonly renderer: () => Promise<Uint8Array>;
   /** The preview page's script, packed. */
   readonly viewerScript: () => Promise<string>;
-  readonly livingScripts: () => Promise<LivingScripts>;
+  /** @param pictures whether the page makes PNG pictures as well */
+  readonly livingScripts: (pictures: boolean) => Promise<LivingScripts>;
 }

@@ -43,7 +43,7 @@ export function livingPage(
   made: Made,
   designs: readonly LivingDesign[],
   viewer: string,
-  { page, engine }: LivingScripts,
+  { page, engine, renderer }: LivingScripts,
 ): string {
   const { model, version, shop, format, curves, projection, drawingUnits, printScale } = made.request;
   const start = startOf(made);
@@ -67,11 +67,13 @@ export function livingPage(
     style: LIVING_STYLE,
     controls: LIVING_CONTROLS,
     scripts: `<script id="living" type="application/json">${inScript(living)}</script>
-<script id="engine" type="text/plain">${engine}</script>
-<script>${page.replaceAll('</script', '<\\/script')}</script>
+${packed('engine', engine)}${renderer === undefined ? '' : packed('renderer', renderer)}<script>${page.replaceAll('</script', '<\\/script')}</script>
 `,
   });
 }
+
+const packed = (id: string, text: string): string =>
+  `<script id="${id}" type="text/plain">${text}</script>\n`;
 
 /** A design as it is made, in words that read back as the very same sizes. */
 function startOf({ request: { model, values, units, given = [], shop, bush } }: Made): LivingState {
