@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Board, faces, makeBoard } from '../../src/board/index.js';
+import type { Vec3 } from '../../src/frame/index.js';
 import { polygon } from '../../src/profile/index.js';
 import { boardEnds, faceWords, stagesOf } from '../../src/shop/index.js';
 import { stoolWith } from './designs.js';
@@ -76,6 +77,18 @@ test('a mitre of 45° is an end, whichever way its last digit falls', () => {
     'angled opposite end',
     'angled reference end',
   ]);
+});
+
+test('a cut with a name of its own is called by it, one with a number by its side', () => {
+  const square = rail(0, 0);
+  const lean = Math.SQRT1_2;
+  const called = (id: string, normal: Vec3) =>
+    faceWords({ ...square, bevels: [{ id, point: [0, 0, 0], normal }] }, id);
+  expect(called('foot', [-lean, 0, -lean])).toBe('bevelled foot end');
+  expect(called('bevel-front-top', [0, lean, lean])).toBe('bevelled front top edge');
+  expect(called('taper-back', [-lean, 0, lean])).toBe('tapered back end');
+  expect(called('lower-end', [-lean, 0, lean])).toBe('bevelled lower end');
+  expect(called('cut-2', [0, -lean, lean])).toBe('bevelled reference edge');
 });
 
 describe('the raked sides of the stool', () => {

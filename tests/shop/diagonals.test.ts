@@ -4,6 +4,7 @@ import stoolModel from '../../models/stool.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { cheekArea, diagonalsOf, glueMass, glueUp } from '../../src/shop/index.js';
 import { type Kernel, meshOf, solidsOf, startKernel } from '../../src/solid/index.js';
+import { builtPiece, shippedPiece } from '../notation/built-piece.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -50,6 +51,25 @@ test.each([{}, { treads: 2 }])(
     expect(found[1]!.pairs[0].to.words).toBe('right side, bottom back corner of its opposite face');
   },
 );
+
+test('a corner of a post that leans is told by two different ways, as high and in front', () => {
+  const design = builtPiece(shippedPiece('garden-chair'));
+  const corners = diagonalsOf(design, glueUp(design)).flatMap(({ pairs }) =>
+    pairs.flatMap(({ from, to }) => [from, to]),
+  );
+  expect(corners.length).toBeGreaterThan(4);
+  for (const { words } of corners) {
+    const [, one, other] = /, (\w+) (\w+) corner/.exec(words)!;
+    expect(axisOf(one!), words).not.toBe(axisOf(other!));
+  }
+});
+
+const axisOf = (word: string): number =>
+  [
+    ['left', 'right'],
+    ['front', 'back'],
+    ['bottom', 'top'],
+  ].findIndex((pair) => pair.includes(word));
 
 test('the mass of glue is the flat cheeks in both boards at 150 g/m², between 120 and 200', () => {
   const design = built(frameModel);

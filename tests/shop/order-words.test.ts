@@ -44,6 +44,9 @@ describe('which side of an end is long', () => {
       for (const { board } of design.boards) {
         const corners = pointsOf(solids.boards.get(board.id)!.own);
         for (const step of steps.filter((one) => one.board === board.id)) {
+          // a face is called as a maker calls it, its id never stands in quotes
+          for (const said of [step.what, ...step.figures.map(({ name }) => name)])
+            expect(said).not.toMatch(/'[a-z0-9-]+'/);
           if (step.kind !== 'cut ends' && step.kind !== 'bevel') continue;
           const ids = step.kind === 'bevel' ? step.cuts : step.makes;
           for (const id of ids) {
@@ -59,7 +62,9 @@ describe('which side of an end is long', () => {
               Math.max(...on.filter((p) => Math.abs(p[axis] - at) < 0.02).map(out));
             // an end without a name of its own is told by the end it is, as the solid turns it
             const named = board.bevels.some((bevel) => bevel.id === id);
-            const called = named ? `'${id}'` : `angled ${plane.normal[0] < 0 ? 'reference' : 'opposite'} end`;
+            const called = named
+              ? `bevelled ${id} end`
+              : `angled ${plane.normal[0] < 0 ? 'reference' : 'opposite'} end`;
             const words = new RegExp(`${called}: long on the ([a-z ]+)`).exec(step.what)?.[1];
             if (Math.abs(plane.normal[2]) > 0.01) {
               looked += 1;

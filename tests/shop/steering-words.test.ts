@@ -56,6 +56,12 @@ const saidOf = (one: (typeof CARDS)[number]): string =>
     .flatMap((block) => (block.kind === 'list' ? block.items.map(wordsOf) : []))
     .join(' ');
 
+/** What is said from these words on. */
+const sentence = (said: string, start: string): string => {
+  expect(said).toContain(start);
+  return said.slice(said.indexOf(start), said.indexOf(start) + 250);
+};
+
 /** Rows of the settings of a card, as its paper tells them. */
 function settingsOf(one: (typeof CARDS)[number]): ReadonlyMap<string, string> {
   const paper = paperOf(one);
@@ -102,7 +108,11 @@ describe('the feed closes what guides the router', () => {
       // the router has to be pushed away from the person
       expect(forceOn(feedOf(one.card.feed))[1]).toBeGreaterThan(0);
       expect(settingsOf(one).get('guide board')).toMatch(/^beyond the mortise/);
-      expect(one.card.feed).toMatch(/ only, .*lift the cutter for the way back/);
+      expect(one.card.feed).toMatch(/ only, /);
+      expect(settingsOf(one).get('feed')).toBe(one.card.feed);
+      expect(saidOf(one)).toMatch(
+        /Feed along a guide board: only the way the card says: .*; lift the cutter for the way back\./,
+      );
     }
   });
 
@@ -112,7 +122,12 @@ describe('the feed closes what guides the router', () => {
       expect(forceOn(feedOf(card.feed))[1]).toBeGreaterThan(0);
     }
     for (const { card } of told('both rails')) expect(card.feed).toContain('the near rail towards you');
-    for (const { card } of told('one rail')) expect(card.feed).toContain('the rail on your side of the work');
+    for (const one of told('one rail')) {
+      expect(settingsOf(one).get('feed')).toMatch(/ only, the rail on your side of the work$/);
+      expect(saidOf(one)).toMatch(/Feed along one rail: only .*; lift the cutter for the way back\./);
+    }
+    for (const one of told('both rails'))
+      expect(forceOn(feedOf(sentence(saidOf(one), 'Feed between two rails')))[1]).toBeGreaterThan(0);
   });
 
   test('a single rail is closed from either side of the work', () => {
@@ -132,11 +147,11 @@ describe('the feed closes what guides the router', () => {
     const work = carded(made('stool'), shop, { workMax: 60 });
     let offered = 0;
     for (const card of work.cards) {
-      const row = settingsOf({ work, card }).get('or by edge guide');
-      expect(row !== undefined).toBe(card.cuts.some(({ edgeGuide }) => edgeGuide));
-      if (row !== undefined) {
-        expect(row).toContain('that edge is towards you');
-        expect(forceOn(feedOf(row))[1]).toBeGreaterThan(0);
+      const said = saidOf({ work, card });
+      expect(said.includes('Or by edge guide')).toBe(card.cuts.some(({ edgeGuide }) => edgeGuide));
+      if (said.includes('Or by edge guide')) {
+        expect(said).toContain('that edge is towards you');
+        expect(forceOn(feedOf(sentence(said, 'Or by edge guide')))[1]).toBeGreaterThan(0);
       }
       for (const { board: id, mortise, edgeGuide, horn } of card.cuts) {
         if (!edgeGuide) continue;

@@ -150,11 +150,17 @@ const WAYS = [
 function wordsOf(of: { name: string; face: string; corners: FaceCorners }, which: number): string {
   const at = of.corners[which]!;
   // corners differ in the first bit across and in the second along
-  const told = [which ^ 1, which ^ 2].map((neighbour) => {
+  const told = (neighbour: number, ways: readonly number[]) => {
     const from = subtract(at, of.corners[neighbour]!);
-    const way = [2, 1, 0].reduce((most, i) => (Math.abs(from[i]!) > Math.abs(from[most]!) + 1e-6 ? i : most));
+    const way = ways.reduce((most, i) => (Math.abs(from[i]!) > Math.abs(from[most]!) + 1e-6 ? i : most));
     return { way, word: WAYS[way]![from[way]! < 0 ? 0 : 1] };
-  });
-  const ordered = told.toSorted((a, b) => b.way - a.way).map(({ word }) => word);
+  };
+  const along = told(which ^ 2, [2, 1, 0]);
+  // a corner far along from its neighbour across is told across all the same: no corner is at the top twice
+  const across = told(
+    which ^ 1,
+    [2, 1, 0].filter((way) => way !== along.way),
+  );
+  const ordered = [along, across].toSorted((a, b) => b.way - a.way).map(({ word }) => word);
   return `${of.name}, ${ordered.join(' ')} corner of its ${of.face}`;
 }

@@ -9,7 +9,7 @@ import type { StepDraft } from './work-step.js';
 export function endCuts(board: Board, made: readonly FaceId[]): Pick<StepDraft, 'what' | 'uses' | 'figures'> {
   const ends = boardEnds(board);
   return {
-    what: `saw ${made.map((id) => faceWords(board, id)).join(' and ')}, reference edge against the fence${longWords(board, made)}; ends ${ends.ends}; stop set to: ${ends.stopTo}`,
+    what: `saw ${made.map((id) => `the ${faceWords(board, id)}`).join(' and ')}, reference edge against the fence${longWords(board, made)}; ends ${ends.ends}; stop set to: ${ends.stopTo}`,
     uses: ['reference-face', 'reference-edge'],
     figures: [
       ...made
@@ -39,7 +39,7 @@ export const longWords = (board: Board, made: readonly FaceId[]): string =>
     .filter(({ long }) => long.length > 0)
     .map(
       ({ id, long, end }) =>
-        `; ${faceWords(board, id)}: ${end ? 'long' : 'wide'} on the ${long.join(' and the ')}`,
+        `; the ${faceWords(board, id)}: ${end ? 'long' : 'wide'} on the ${long.join(' and the ')}`,
     )
     .join('');
 

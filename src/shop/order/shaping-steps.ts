@@ -81,10 +81,10 @@ export function shapingStep(
       return {
         ...common,
         kind: 'bevel',
-        what: `saw ${state.cuts.map((id) => `'${id}'`).join(' and ')} between its lines on both faces${longWords(board, state.cuts)}`,
+        what: `saw ${state.cuts.map((id) => `the ${faceWords(board, id)}`).join(' and ')} between its lines on both faces${longWords(board, state.cuts)}`,
         uses: ['reference-face'],
         figures: state.cuts.map((id) => ({
-          name: `tilt of '${id}'`,
+          name: `tilt of the ${faceWords(board, id)}`,
           value: tiltDeg(board, id),
           unit: 'deg' as const,
         })),

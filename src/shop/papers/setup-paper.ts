@@ -117,7 +117,7 @@ const before = (common: Told, { cards, shop }: SetupPaper): readonly Block[] => 
   list([
     'Hold the work in a vice or clamp it to the bench, the face that is cut up and level, the clamps clear of rails and router, as far off the bench as a card says for the rails to hang free: the work stands still, the router travels on it.',
     'Stand with the near rail towards you: left and right on the cards are yours.',
-    ...howToSet(speaker(shop.units)),
+    ...howToSet(cards, speaker(shop.units)),
     `Measure the depth of the first and the last mortise of a card: if they differ by more than ${speaker(shop.units).setting(CREEP)}, the cutter is creeping (from memory: no source).`,
   ]),
   heading('For all cards'),

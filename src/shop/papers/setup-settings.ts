@@ -4,6 +4,7 @@ import type { RouterAtHand, Shop } from '../at-hand/index.js';
 import type { Aid } from '../holding/index.js';
 import {
   EDGE_GUIDE_FEED,
+  FEED_OF,
   type Pass,
   type RailSetting,
   type SetupCard,
@@ -14,8 +15,8 @@ import {
 export const hasRails = ({ nearRail, farRail }: SetupCard): boolean =>
   nearRail !== undefined || farRail !== undefined;
 
-/** A row of a card that explains itself the same way on every card: said once, before them. */
-export const howToSet = (say: Say): readonly string[] => [
+/** What explains itself the same way on every card: said once, before them. */
+export const howToSet = (cards: readonly SetupCard[], say: Say): readonly string[] => [
   'Rails: lay a rule from the flank of the cutter to the inner face of the rail, the router unplugged and the cutter turned by hand until an edge points at that rail; or set the rail against an offcut planed to it.',
   'Stops: measured from the centre line of the mortise, both ways: half the mortise and half of what travels, less half the cutter. Between rails they are blocks clamped to the work or screwed to its supports, no thicker than the work and taller than the plate, so that the plate meets them and the rails pass on either side. Beyond the wood a carrier holds them: a straight board clamped alongside, lower than the rails.',
   'Test cut: between two rails measure both walls; shift = half of what near wall − far wall differs from the card. A positive shift moves the slot towards the near face: set the near rail closer by it and the far rail farther; negative the other way. With one rail move the rail by the difference, towards the cutter when the wall is too thick.',
@@ -25,9 +26,12 @@ export const howToSet = (say: Say): readonly string[] => [
         `Inches: what is set on router, jig and stops is told in thousandths, as a caliper or depth gauge shows it; marks on wood to the nearest ${nearest(say)}, as on a rule. A setting and a mark that seem to differ by less than half of that are the same size: trust the setting.`,
       ]
     : []),
-  'Feed between two rails: the near rail towards you, from left to right; the work is trapped, and the way back may cut lightly too.',
+  ...new Set(cards.map(({ way }) => FEED_OF[way])),
+  ...(cards.some(byEdgeGuide) ? [EDGE_GUIDE_FEED] : []),
   'Plunges: for each pass set its depth, plunge at both ends against the stops, then between, then sweep from end to end.',
 ];
+
+const byEdgeGuide = ({ cuts }: SetupCard): boolean => cuts.some(({ edgeGuide }) => edgeGuide !== undefined);
 
 /** The finest line of the rule that wood is marked with. */
 const nearest = (say: Say): string => say.length(stepOf(say.rule));
@@ -75,7 +79,6 @@ export function settings(
     ),
     ...row('plunges', plungeWords(card, say)),
     ...row('feed', card.nearRail && card.farRail ? undefined : card.feed),
-    ...row('or by edge guide', card.cuts.some(({ edgeGuide }) => edgeGuide) ? EDGE_GUIDE_FEED : undefined),
     ...row(
       'test cut',
       `in its test blank${card.testCut.sawnFirst.map((like) => `, sawn first like ${like}`).join('')}; ${say.setting(card.testCut.depth)} deep${wallWords(card, say)}${hasRails(card) ? '' : `; ${card.testCut.correction}`}`,

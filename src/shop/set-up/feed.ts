@@ -30,20 +30,31 @@ export const feedPressing = (which: 'away' | 'towards'): 'from left to right' | 
 export function feedWords({ holding, near, far }: Pick<LaidIn, 'holding' | 'near' | 'far'>): string {
   switch (holding.way) {
     case 'both rails':
-      return `${feedPressing('away')}, the near rail towards you; the work is trapped between the rails, so the way back may cut lightly too`;
+      return `${feedPressing('away')}, the near rail towards you`;
     case 'one rail': {
       const side = near === undefined && far !== undefined ? 'far' : 'near';
-      return `${feedPressing(side === 'near' ? 'away' : 'towards')} only, the rail ${side === 'near' ? 'on your side of the work' : 'beyond the work'}: the cut then pulls the rail against the work; lift the cutter for the way back`;
+      return `${feedPressing(side === 'near' ? 'away' : 'towards')} only, the rail ${side === 'near' ? 'on your side of the work' : 'beyond the work'}`;
     }
     case 'guide board':
-      return `${feedPressing('away')} only, the guide board beyond the router: the cut then pushes the base against it; lift the cutter for the way back`;
+      return `${feedPressing('away')} only, the guide board beyond the router`;
     case 'windowed template':
-      return 'from left to right and back: the opening is no wider than the bush, which traps it; raise the cutter out of the wood before you lift the router';
+      return 'from left to right and back';
   }
 }
 
+/** What holds for every card of a way, besides which way to feed: said once, before them. */
+export const FEED_OF: Readonly<Record<LaidIn['holding']['way'], string>> = {
+  'both rails': `Feed between two rails: the near rail towards you, ${feedPressing('away')}; the work is trapped, and the way back may cut lightly too.`,
+  'one rail':
+    'Feed along one rail: only the way the card says: the cut then pulls the rail against the work; lift the cutter for the way back.',
+  'guide board':
+    'Feed along a guide board: only the way the card says: the cut then pushes the base against it; lift the cutter for the way back.',
+  'windowed template':
+    'Feed in a windowed template: from end to end and back: the opening is no wider than the bush, which traps it; raise the cutter out of the wood before you lift the router.',
+};
+
 /** With the router's own edge guide: its fence hangs outside the edge, so the push has to go across the work. */
-export const EDGE_GUIDE_FEED = `turn the work until that edge is towards you, the fence against it, and feed ${feedPressing('away')} only: the cut then pulls the fence against the edge; lift the cutter for the way back`;
+export const EDGE_GUIDE_FEED = `Or by edge guide, where the row of a mortise names an edge for it: turn the work until that edge is towards you, the fence against it, and feed ${feedPressing('away')} only: the cut then pulls the fence against the edge; lift the cutter for the way back.`;
 
 /**
  * Which way round to rout along a template, seen from above: the cutter's edge on the wood must run the way of the feed, or it

@@ -1,5 +1,5 @@
 export { thickEndWords } from './card-words.js';
-export { EDGE_GUIDE_FEED, feedRound } from './feed.js';
+export { EDGE_GUIDE_FEED, FEED_OF, feedRound } from './feed.js';
 export { type GrooveCard, type GrooveCut, grooveCards, grooveFeedWords } from './groove-cards.js';
 export { MARKING_OUT, markedWords } from './marked-words.js';
 export { deepestPass, passesOf, plungeSpacing, plungesOf } from './passes.js';

@@ -2,7 +2,7 @@ import { type Board, type FaceId, faceFrame, faces, looksAlongGrain } from '../.
 import { NOISE } from '../../tolerances.js';
 
 /**
- * What a person calls a face: `reference face`, `angled opposite end`, `bevelled end 'top'`. Its id stands behind only where
+ * What a person calls a face: `reference face`, `angled opposite end`, `bevelled top end`. Its id stands behind only where
  * two faces would be called the same.
  *
  * @param board the finished board, whose names are used
@@ -24,9 +24,14 @@ function calledAs(board: Board, id: FaceId): string | undefined {
   const isEnd = looksAlongGrain(z);
   const kind = isEnd ? 'end' : 'edge';
   const side = (isEnd ? z[0] : z[1]) < 0 ? 'reference' : 'opposite';
-  if (board.bevels.some((bevel) => bevel.id === id))
-    // a number names nothing a person sees
-    return /\d/.test(id) ? `bevelled ${side} ${kind}` : `bevelled ${kind} '${id}'`;
+  if (board.bevels.some((bevel) => bevel.id === id)) return `${cutAs(id) ?? `bevelled ${side}`} ${kind}`;
   const square = Math.max(Math.abs(z[0]), Math.abs(z[1])) > 1 - NOISE;
   return `${square ? 'inner' : 'angled'} ${side} ${kind}`;
+}
+
+/** `bevelled top`, `tapered back`, of `top` and `taper-back`; undefined for a number, which names nothing a person sees. */
+function cutAs(id: FaceId): string | undefined {
+  const where = id.replace(/^(bevel|taper)-|-(end|edge|face)$/g, '').replaceAll('-', ' ');
+  if (/\d/.test(id)) return undefined;
+  return `${id.startsWith('taper-') ? 'tapered' : 'bevelled'} ${where}`;
 }
