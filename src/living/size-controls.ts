@@ -135,6 +135,7 @@ function controlOf(row: SizeRow, units: Units, design: LivingDesign | undefined,
       // what is being typed is left alone
       if (document.activeElement !== field || field instanceof HTMLSelectElement || !isTyping(field, to))
         field.value = field instanceof HTMLSelectElement && to.follows && !to.given ? '' : to.text;
+      if (field instanceof HTMLInputElement) field.placeholder = to.follows && !to.given ? 'by itself' : '';
       if (slider && to.slide) {
         const { least, most, value } = to.slide;
         slider.value = String(value ?? (least + most) / 2);

@@ -395,10 +395,32 @@ testWith(
     await type(page, 'length', '9 m');
     await page.waitForSelector('html[data-ghost]', { state: 'attached' });
     await look('refused');
+    await printed(page, ['Not to be made like this', 'length is 9000 mm; it must be']);
     await page.click('#undo');
     await type(page, 'thickness', '15');
     await type(page, 'cutter', '12');
     await judged(page);
     await look('failed');
+    // the sizes chosen are on the paper with their verdict, and nothing to press
+    await printed(page, ['Failed: 8 errors', 'Findings']);
+    expect(await page.inputValue('#size-thickness')).toBe('15 mm');
   },
 );
+
+/** What is on paper: these words, every size, no way to change one, and nothing that breaks a rule. */
+async function printed(page: Page, words: readonly string[]): Promise<void> {
+  await page.emulateMedia({ media: 'print' });
+  for (const text of words)
+    expect(
+      await page.locator('#panel').getByText(text).filter({ visible: true }).count(),
+      text,
+    ).toBeGreaterThan(0);
+  const seen = (which: string) =>
+    page.$$eval(which, (all) => all.filter((one) => one.checkVisibility()).map((one) => one.id));
+  expect((await seen('#sizes-form .size [id^=size-]')).length).toBe(
+    await page.locator('#sizes-form .size').count(),
+  );
+  expect(await seen('#panel button:not(.rows button), input[type=range], input[type=checkbox]')).toEqual([]);
+  expect(await axeViolations(page), 'printed').toEqual([]);
+  await page.emulateMedia({ media: null });
+}

@@ -35,7 +35,11 @@ const STATES: Readonly<Record<string, (page: Page) => Promise<void>>> = {
       for (const one of all) one.open = true;
     }),
   'by the other light': (page) => page.click('#theme'),
-  'by this light again': (page) => page.click('#theme'),
+  'printed from there': (page) => page.emulateMedia({ media: 'print' }),
+  'by this light again': async (page) => {
+    await page.emulateMedia({ media: null });
+    await page.click('#theme');
+  },
 };
 
 async function inEveryState(page: Page, which: string): Promise<void> {

@@ -10,7 +10,7 @@ export const LIVING_CONTROLS = `<p id="standing" data-level="waiting" hidden><st
 <div class="editor"><pre id="lines" aria-hidden="true"></pre><textarea id="text" aria-label="The file of the piece" spellcheck="false" wrap="off" rows="18"></textarea></div>
 <div class="bar"><button type="button" id="save-text">Save this text</button><button type="button" id="text-back">Back to the text as it came</button></div>
 </details>
-<h2>Sizes</h2>
+<h2 id="sizes-title">Sizes</h2>
 <div class="bar"><button type="button" id="undo" disabled>Undo</button><button type="button" id="redo" disabled>Redo</button><button type="button" id="reset" disabled>As published</button><label class="units">units<select id="units"><option value="mm">mm</option><option value="in">inches</option></select></label></div>
 <p class="soft" id="ranges-note"></p>
 <form id="sizes-form" autocomplete="off"></form>

@@ -12,7 +12,7 @@ export const LIVING_STYLE = `
 .size .slide { padding: 0; } .size .slide input { display: block; margin: 0; }
 .band { position: relative; height: 7px; margin: 0 8px; background: var(--line); border-radius: 2px; overflow: hidden; }
 .band i { position: absolute; top: 0; bottom: 0; } .band .proved { background: var(--sound); } .band .red { background: repeating-linear-gradient(45deg, var(--error) 0 3px, transparent 3px 5px); }
-.size[data-follows] .slide input { opacity: .55; }
+.size[data-follows] .slide input { opacity: .7; } .size ::placeholder { color: var(--soft); opacity: 1; }
 .size .soft { margin: .1rem 0 0; } .size .why { color: var(--mark); font-size: .8rem; margin: .1rem 0 0; white-space: pre-wrap; }
 .size .more { display: none; color: var(--soft); font-size: .78rem; margin: .1rem 0 0; white-space: pre-line; } .size:hover .more:not(:empty), .size:focus-within .more:not(:empty) { display: block; }
 .size .free { font-size: .78rem; padding: .1rem .4rem; }
@@ -25,5 +25,10 @@ export const LIVING_STYLE = `
 #shop-form .row { display: grid; grid-template-columns: repeat(auto-fill, minmax(7.5rem, 1fr)); gap: 0 .6rem; align-items: start; } #shop-form .row .size { margin: .25rem 0; } #shop-form button { justify-self: start; align-self: end; font-size: .82rem; padding: .2rem .5rem; margin: .3rem 0; border: 1px solid var(--line); border-radius: 3px; }
 #shop-form textarea { width: 100%; font: 12px/1.4 "DejaVu Sans Mono", ui-monospace, monospace; color: var(--ink); background: var(--paper); border: 1px solid var(--line); } #shop-form [aria-invalid=true] { border: 2px solid var(--error); }
 @media (pointer: coarse) { .size input[type=text] { min-height: 44px; } #piece, .size select { min-height: 44px; } }
-@media print { #living-controls, #standing:not([hidden]) { display: none; } }
+/* on paper: the verdict in whole, and each size as it stands */
+@media print {
+  [data-part=verdict], #living-controls > :not(#sizes-title, #sizes-form, .refusal, #changed[open]), .size > :is(.soft, .more, .free), .size .slide { display: none !important; }
+  #standing { position: static; } .size, #sizes-form .pair { display: flex; justify-content: space-between; gap: .6rem; break-inside: avoid; } #sizes-form { columns: 2; column-gap: 10mm; margin-bottom: .6rem; } .size { flex-wrap: wrap; margin: 0; padding: .08rem 0; border-bottom: 1px dotted var(--line); }
+  .size > label { font-size: .82rem; } .size :is(input, select) { width: 11rem !important; min-height: 0 !important; padding: 0 !important; border: 0 !important; background: none !important; appearance: none; text-align: right; text-align-last: right; font-size: .82rem !important; } .size .why { flex-basis: 100%; }
+}
 `;

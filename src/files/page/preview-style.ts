@@ -13,7 +13,7 @@ p { margin: .25rem 0; } .soft { color: var(--soft); font-size: .82rem; }
 ul, ol { margin: 0; padding: 0; } .rows, #keys { list-style: none; }
 button, select { font: inherit; color: inherit; background: var(--sheet); border: 1px solid var(--line); border-radius: 3px; padding: .3rem .65rem; cursor: pointer; }
 select { min-width: 0; }
-button:hover { border-color: var(--mark); } button[aria-pressed="true"] { background: var(--ink); color: var(--sheet); border-color: var(--ink); }
+button:hover:enabled { border-color: var(--mark); } button:disabled { color: var(--soft); border-style: dashed; cursor: default; } button[aria-pressed="true"] { background: var(--ink); color: var(--sheet); border-color: var(--ink); }
 :focus-visible { outline: 2px solid var(--mark); outline-offset: 1px; } #view:focus-visible { outline-offset: -4px; }
 label { display: grid; grid-template-columns: 8rem minmax(0, 1fr); gap: .5rem; align-items: center; margin: .3rem 0; }
 label.tick { grid-template-columns: auto 1fr; }
@@ -53,7 +53,7 @@ const PANEL = `
 .rows button[aria-current] { border-left-color: var(--mark); background: color-mix(in srgb, var(--mark) 12%, transparent); }
 .rows button[data-lit] span, .rows button:hover span { color: var(--ink); }
 .paper { margin: .4rem 0; } .paper summary { cursor: pointer; padding: .3rem 0; } .paper h3, .paper h4 { font-size: .9rem; margin: 1rem 0 .3rem; } .paper p, .paper ul { font-size: .82rem; } .paper ul { padding-left: 1.1rem; }
-.table { overflow-x: auto; margin: .4rem 0; } .table table { border-collapse: collapse; font-size: .78rem; overflow-wrap: normal; } .table th, .table td { text-align: left; vertical-align: top; border: 1px solid var(--line); padding: .2rem .4rem; }
+.table { overflow-x: auto; margin: .4rem 0; } .table table { border-collapse: collapse; font-size: .78rem; overflow-wrap: normal; } .table meter { display: block; } .table th, .table td { text-align: left; vertical-align: top; border: 1px solid var(--line); padding: .2rem .4rem; }
 #keys { columns: 2; font-size: .8rem; color: var(--soft); } #keys li { break-inside: avoid; margin: .15rem 0; }
 .bar { display: flex; flex-wrap: wrap; gap: .35rem; margin: .35rem 0; }`;
 
@@ -76,7 +76,8 @@ const PRINT = `
   @page { margin: 14mm; } html, body { height: auto; } body { font-size: 10.5pt; }
   main { display: block; height: auto; } #stage { height: 110mm; overflow: visible; } #panel { overflow: visible; border: 0; padding: 0; min-height: auto; }
   #view, #over { height: 100%; } #view { object-fit: contain; }
-  #told, #under, #bars, #room, #theme, #panel .live, .paper:not([open]) { display: none !important; }
+  #told, #under, #bars, #room, #theme, #panel .live, .paper:not([open]), [data-part=papers]:not(:has([open])) { display: none !important; }
+  :is([data-part=boards], [data-part=joints], [data-part=hardware]) .rows { columns: 2; column-gap: 10mm; } .rows button { overflow-wrap: normal; }
   .rows button, #verdict { background: none !important; } .rows button { border: 0; padding: .1rem 0; } .rows li, tr { break-inside: avoid; } h2, h3, summary { break-after: avoid; } .paper summary { list-style: none; font-weight: bold; } .table { overflow: visible; }
   .rows i { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 }`;
