@@ -93,6 +93,7 @@ export default defineModel({
           'frame-closed',
           (say) =>
             `${option} ${say.fine(size)} with rail-width ${say.fine(v.railWidth)} leaves ${say.fines(Math.max(size - 2 * v.railWidth, 0), LEAST_OPENING)[0]} between the rails; it must leave at least ${say.fines(Math.max(size - 2 * v.railWidth, 0), LEAST_OPENING)[1]}: make the frame larger or the rails narrower`,
+          { of: 'size', name: option },
         );
       }
     }

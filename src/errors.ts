@@ -53,8 +53,33 @@ export class TenonwrightError extends Error {
   }
 }
 
+/** Where a form shows what is wrong: at a parameter, by its option, or at a path in the shop file, `cutters[1].shank`. */
+export interface Place {
+  readonly of: 'size' | 'shop';
+  readonly name: string;
+}
+
+/** Words about one place. */
+export interface Misplaced extends Place {
+  readonly text: string;
+}
+
 /** Text or a value given by the person that cannot be used. */
-export class InputError extends TenonwrightError {}
+export class InputError extends TenonwrightError {
+  readonly #at: Place | readonly InputError[];
+
+  /** @param at its one place, or what it is made of */
+  constructor(code: string, text: ErrorText, at: Place | readonly InputError[] = []) {
+    super(code, text);
+    this.#at = at;
+  }
+
+  /** What of it belongs to a place, in the person's units. */
+  places(say: Voice): readonly Misplaced[] {
+    const at = this.#at;
+    return 'of' in at ? [{ ...at, text: this.explain(say) }] : at.flatMap((one) => one.places(say));
+  }
+}
 
 /** An outline that is not a closed, simple loop of lines and arcs. */
 export class ProfileError extends TenonwrightError {}

@@ -68,7 +68,7 @@ export function layOut(v: StoolSizes, { cutters }: Tools): Layout {
   const topOuter = v.treadLength / 2 - v.overhang;
   const outerAt = (z: number) => topOuter + (under - z) * lean.outPerRise[0];
   const innerTop = topOuter - v.sideThickness * lean.lengthPerRise;
-  require(innerTop >= 40, (say) =>
+  require(innerTop >= 40, 'tread-length', (say) =>
     `tread-length ${say.fine(v.treadLength)} with overhang ${say.fine(v.overhang)} and side-thickness ${say.fine(v.sideThickness)} leaves ${say.lengths(Math.max(2 * innerTop, 0), 80)[0]} between the sides at the top; it must leave at least ${say.lengths(Math.max(2 * innerTop, 0), 80)[1]}: lengthen the tread or shorten the overhang`);
 
   const topFront = -v.treadDepth / 2 + v.setback;
@@ -86,9 +86,9 @@ export function layOut(v: StoolSizes, { cutters }: Tools): Layout {
 
   const arch = archOf(v, footFront, footBack, bevelRun);
   const lowest = lower ? lower.tread.under : under;
-  require(v.stretcherHeight + v.stretcherWidth <= under, (say) =>
+  require(v.stretcherHeight + v.stretcherWidth <= under, 'stretcher-height', (say) =>
     `stretcher-height ${say.fine(v.stretcherHeight)} and stretcher-width ${say.fine(v.stretcherWidth)} put the top of the stretcher ${say.lengths(v.stretcherHeight + v.stretcherWidth, under)[0]} above the floor; the underside of the tread is at ${say.lengths(v.stretcherHeight + v.stretcherWidth, under)[1]}: lower the stretcher or make it narrower`);
-  require(lowest >= (arch?.height ?? 0) + 30, (say) =>
+  require(lowest >= (arch?.height ?? 0) + 30, 'arch-height', (say) =>
     `the arch, ${say.fine(v.archHeight)} high, comes within ${say.fine(30)} of the underside of a tread, at ${say.length(lowest)}: lower arch-height`);
   return {
     material: v.wood,
@@ -126,7 +126,7 @@ function stepOf(
 ): { step: Step; tread: Tread } {
   const { lowerHeight } = v;
   const under = lowerHeight - v.treadThickness;
-  require(height - lowerHeight >= v.treadThickness + 60 && under >= 60, (say) =>
+  require(height - lowerHeight >= v.treadThickness + 60 && under >= 60, 'lower-height', (say) =>
     `lower-height ${say.fine(lowerHeight)} leaves ${say.length(height - lowerHeight - v.treadThickness)} between the treads and ${say.length(under)} below the lower one; both must be at least ${say.fine(60)}: change height or lower-height`);
   const sawn = v.steppedSide === 'one-board';
   const radius = sawn ? v.notchRadius : 0;
@@ -143,15 +143,16 @@ function archOf(v: StoolSizes, footFront: number, footBack: number, bevelRun: nu
   if (v.archHeight === 0) return undefined;
   const from = footFront + v.footLength;
   const to = footBack - v.footLength;
-  require(to - from >= Math.max(2 * v.archRadius, 20), (say) =>
+  require(to - from >= Math.max(2 * v.archRadius, 20), 'foot-length', (say) =>
     `foot-length ${say.fine(v.footLength)} leaves ${say.lengths(Math.max(to - from, 0), Math.max(2 * v.archRadius, 20))[0]} between the feet; the arch needs ${say.lengths(Math.max(to - from, 0), Math.max(2 * v.archRadius, 20))[1]} for its two corners: shorten the feet, make arch-radius smaller, or set arch-height to 0`);
-  require(v.archRadius <= v.archHeight, (say) =>
+  require(v.archRadius <= v.archHeight, 'arch-radius', (say) =>
     `arch-radius ${say.fines(v.archRadius, v.archHeight)[0]} is more than arch-height ${say.fines(v.archRadius, v.archHeight)[1]}: make the radius smaller or the arch higher`);
-  require(v.archHeight > bevelRun, (say) =>
+  require(v.archHeight > bevelRun, 'arch-height', (say) =>
     `arch-height ${say.lengths(v.archHeight, bevelRun)[0]} is no more than the ${say.lengths(v.archHeight, bevelRun)[1]} that the foot's bevel takes: raise it, or set it to 0`);
   return { height: v.archHeight, radius: v.archRadius, from, to };
 }
 
-function require(sound: boolean, text: ErrorText): void {
-  if (!sound) throw new InputError('sizes-disagree', text);
+/** @param name of the size that is told to be wrong */
+function require(sound: boolean, name: string, text: ErrorText): void {
+  if (!sound) throw new InputError('sizes-disagree', text, { of: 'size', name });
 }

@@ -1,4 +1,4 @@
-import { TenonwrightError } from '../errors.js';
+import { type Misplaced, TenonwrightError } from '../errors.js';
 import type { LivingData, LivingState, ToldPiece } from '../files/index.js';
 import { type Looker, onPage, type PreviewData } from '../viewer/index.js';
 import { handOver, make } from './elements.js';
@@ -124,14 +124,14 @@ function start(): void {
   };
   tellSizes();
 
-  const refuse = (text: string | undefined): void => {
+  const refuse = (text: string | undefined, places: readonly Misplaced[] = []): void => {
     const refused = text !== undefined;
     document.documentElement.toggleAttribute('data-ghost', refused);
     onPage('refusal').hidden = !refused;
     onPage('refusal').textContent = text ?? '';
-    sizes.refuse(text);
+    sizes.refuse(places);
     editor.refuse(text);
-    shop.refuse(text);
+    shop.refuse(places);
     if (refused) verdict.refuse();
     saving.allow(!refused);
   };
@@ -167,7 +167,7 @@ function start(): void {
         tellSizes();
         break;
       case 'refused':
-        refuse(answer.text);
+        refuse(answer.text, answer.places);
         break;
       case 'glance':
         verdict.glance(answer.errors);

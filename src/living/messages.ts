@@ -1,3 +1,4 @@
+import type { Misplaced } from '../errors.js';
 import type { LivingData, LivingDesign, LivingState, OutputFile, SizeRow } from '../files/index.js';
 import type { Units } from '../length/index.js';
 import type { ShopField } from '../shop/index.js';
@@ -55,7 +56,7 @@ export interface RedSpan {
 export type Answer = { readonly number: number } & (
   | { readonly kind: 'form'; readonly form: readonly SizeRow[]; readonly title: string }
   /** It cannot be read, or cannot be built. */
-  | { readonly kind: 'refused'; readonly text: string }
+  | { readonly kind: 'refused'; readonly text: string; readonly places: readonly Misplaced[] }
   /** Errors the data alone tell. */
   | { readonly kind: 'glance'; readonly errors: readonly string[] }
   | { readonly kind: 'picture'; readonly data: PreviewData; readonly still: string | undefined }

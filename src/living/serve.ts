@@ -1,4 +1,4 @@
-import { TenonwrightError } from '../errors.js';
+import { InputError, TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
 import type { Model } from '../model/index.js';
 import { type AskedOf, askedOf, shopFormOf } from './asked-of.js';
@@ -66,8 +66,13 @@ async function answer(
     else if (asked.kind === 'cure') await cureState(asked, desk);
     else desk.tell({ kind: 'shop', fields: await shopFormOf(state), units: state.units });
   } catch (error) {
+    const say = speaker(state.units);
     if (error instanceof TenonwrightError)
-      desk.tell({ kind: 'refused', text: error.explain(speaker(state.units)) });
+      desk.tell({
+        kind: 'refused',
+        text: error.explain(say),
+        places: error instanceof InputError ? error.places(say) : [],
+      });
     else
       desk.tell({
         kind: 'fault',

@@ -1,3 +1,4 @@
+import type { Misplaced } from '../errors.js';
 import type { LivingState } from '../files/index.js';
 import type { Units } from '../length/index.js';
 import type { ShopField } from '../shop/index.js';
@@ -14,8 +15,8 @@ export interface ShopTold {
   /** Shows the shop of a state; a form of another is asked for. */
   readonly show: (state: LivingState) => void;
   readonly hear: (fields: readonly ShopField[], units: Units) => void;
-  /** Tells at its place what is wrong with it. */
-  readonly refuse: (text: string | undefined) => void;
+  /** Tells at each place what is wrong with it. */
+  readonly refuse: (places: readonly Misplaced[]) => void;
   readonly open: () => void;
 }
 
@@ -35,7 +36,7 @@ export function wireShop(
   const kept = keeping((store) => store.getItem(KEPT)) ?? undefined;
   keep.checked = kept !== undefined;
   let places: readonly ShopPlace[] = [];
-  let refused: string | undefined;
+  let refused: readonly Misplaced[] = [];
   let now: LivingState | undefined;
   /** What the form was made of. */
   let shown = '';
@@ -51,14 +52,15 @@ export function wireShop(
     shown = keyOf(now);
     ask(now);
   };
-  const refuse = (text: string | undefined): void => {
-    refused = text;
-    const lines = (text ?? '').split('\n').flatMap((line) => /^[^:]+: (.*)$/.exec(line)?.[1] ?? []);
-    const told = (path: string): string =>
-      lines
-        .filter((line) => line.startsWith(path) && /^(\[\d+\])?[ :]/.test(line.slice(path.length)))
+  const refuse = (told: readonly Misplaced[]): void => {
+    refused = told;
+    /** One of several values is told at the field that holds them all. */
+    const at = (path: string): string =>
+      told
+        .filter(({ of, name }) => of === 'shop' && name.replace(/\[\d+\]$/, '') === path)
+        .map(({ text }) => text)
         .join('\n');
-    for (const place of places) place.refuse(place.words().name, told);
+    for (const place of places) place.refuse(place.words().name, at);
   };
   told.addEventListener('toggle', catchUp);
   form.addEventListener('submit', (event) => event.preventDefault());

@@ -1,3 +1,4 @@
+import type { Misplaced } from '../errors.js';
 import type { LivingDesign, SizeRow } from '../files/index.js';
 import type { Units } from '../length/index.js';
 import { printValue } from '../model/index.js';
@@ -10,8 +11,8 @@ import { withUnit } from './with-unit.js';
 export interface SizeControls {
   /** Shows where every size stands; controls of another design take the place of those there are. */
   readonly show: (form: readonly SizeRow[], units: Units, design: LivingDesign | undefined) => void;
-  /** Tells at its size what is wrong with it; none when undefined. */
-  readonly refuse: (text: string | undefined) => void;
+  /** Tells at each size what is wrong with it. */
+  readonly refuse: (places: readonly Misplaced[]) => void;
   readonly redden: (option: string, spans: readonly RedSpan[]) => void;
 }
 
@@ -55,10 +56,9 @@ export function sizeControls(form: HTMLElement, given: Given): SizeControls {
       }
       for (const row of rows) controls.get(row.option)!.show(row, units);
     },
-    refuse: (text) => {
-      const lines = text?.split('\n') ?? [];
+    refuse: (places) => {
       for (const [option, { refuse }] of controls)
-        refuse(lines.find((line) => line.startsWith(`${option} `)));
+        refuse(places.find(({ of, name }) => of === 'size' && name === option)?.text);
     },
     redden: (option, spans) => controls.get(option)?.redden(spans),
   };

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { InputError } from '../errors.js';
+import { InputError, type Place } from '../errors.js';
 import type { Units } from '../length/index.js';
 import { defaultIn } from './default-in.js';
 import type { Model } from './model.js';
@@ -33,7 +33,11 @@ export function readParameters<Shape extends z.ZodRawShape>(
     try {
       if (name === undefined) throw unknownName(model.name, given, [...names.keys()]);
       if (Object.hasOwn(values, name))
-        throw new InputError('parameter-twice', `${option} is given twice: leave one spelling of it out`);
+        throw new InputError(
+          'parameter-twice',
+          `${option} is given twice: leave one spelling of it out`,
+          sizeAt(option),
+        );
       values[name] = undefined;
       values[name] = readNamed(option, () =>
         readValue(parameterMeta(name, model.parameters.shape[name]!), value, units),
@@ -61,7 +65,9 @@ function readNamed<T>(option: string, read: () => T): T {
   try {
     return read();
   } catch (error) {
-    throw error instanceof InputError ? new InputError(error.code, `${option} ${error.message}`) : error;
+    throw error instanceof InputError
+      ? new InputError(error.code, `${option} ${error.message}`, sizeAt(option))
+      : error;
   }
 }
 
@@ -75,5 +81,7 @@ function together(problems: readonly InputError[]): InputError {
   const [only] = problems;
   return problems.length === 1
     ? only!
-    : new InputError('parameters-refused', problems.map((problem) => problem.message).join('\n'));
+    : new InputError('parameters-refused', problems.map((problem) => problem.message).join('\n'), problems);
 }
+
+const sizeAt = (name: string): Place => ({ of: 'size', name });

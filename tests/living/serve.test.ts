@@ -131,6 +131,16 @@ test('words that cannot be read are refused with what is allowed, one of them fo
   expect(refused).toMatchObject({
     kind: 'refused',
     text: expect.stringMatching(/^length cannot be read: .*\ntenons is 7; it must be 1 to 3/),
+    places: [
+      { of: 'size', name: 'length', text: expect.stringMatching(/^length cannot be read: [^\n]*$/) },
+      { of: 'size', name: 'tenons', text: expect.stringMatching(/^tenons is 7/) },
+    ],
+  });
+  // sizes that are each allowed and cannot be together, in the person's units
+  const closed = await answer(show({ length: '240 mm', 'rail-width': '120 mm' }, { units: 'in' }), 'settled');
+  expect(closed).toMatchObject({
+    kind: 'refused',
+    places: [{ of: 'size', name: 'length', text: expect.stringMatching(/^length 9-7\/16"|^length 9\.4/) }],
   });
 });
 
@@ -156,6 +166,22 @@ test('a shop is told in the page as in its file, and what is wrong with it is re
   expect(await answer(show({}, shop('routers: {}')), 'verdict')).toMatchObject({
     kind: 'refused',
     text: expect.stringContaining("there is no 'routers' here: did you mean router?"),
+  });
+  // its places are those of the shop, whatever sizes the piece has
+  expect(
+    await answer(
+      show({}, shop('router: { base: { along: 160 } }\njig: { cutter: far }\nsaw-kerf: 40')),
+      'verdict',
+    ),
+  ).toMatchObject({
+    kind: 'refused',
+    text: expect.stringMatching(/^shop\.yaml: saw-kerf is 40 mm/),
+    places: [{ of: 'shop', name: 'saw-kerf', text: expect.stringMatching(/^saw-kerf is 40 mm/) }],
+  });
+  expect(await answer(show({}, shop(`${small}jig: { cutter: far }`)), 'verdict')).toMatchObject({
+    kind: 'refused',
+    text: expect.stringMatching(/^shop\.yaml: jig: cutter cannot be read/),
+    places: [{ of: 'shop', name: 'jig', text: expect.stringMatching(/^cutter cannot be read/) }],
   });
 });
 

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 import * as z from 'zod';
-import { InputError } from '../../src/errors.js';
+import { InputError, type Misplaced } from '../../src/errors.js';
+import { speaker } from '../../src/length/index.js';
 import { optionName } from '../../src/model/index.js';
 import { falling, rising, USUAL_SEASON } from '../../src/movement/index.js';
 import { shopFile } from '../../src/shop/at-hand/shop-file.js';
@@ -157,6 +158,30 @@ test('all problems of a file are told at once, a line each', () => {
   const lines = refusal({ ...BASE, cuters: [], paper: 'A3', cutters: [{}] }).split('\n');
   expect(lines).toHaveLength(3);
   for (const line of lines) expect(line).toMatch(/^shop\.yaml: /);
+});
+
+test('each problem has its path in the file beside its words', () => {
+  const raw = {
+    router: { base: { along: 150, flats: { near: 70 } }, turretSteps: [0, 'high'] },
+    cutters: [{ nominal: 8, shanc: 8 }, 'none'],
+    sawKerf: 40,
+  };
+  const placesOf = (): readonly Misplaced[] => {
+    try {
+      readShop(raw, 'shop.yaml', 'mm');
+    } catch (error) {
+      if (error instanceof InputError) return error.places(speaker('mm'));
+      throw error;
+    }
+    return [];
+  };
+  expect(placesOf().map(({ of, name, text }) => [of, name, text.split(' ').slice(0, 3).join(' ')])).toEqual([
+    ['shop', 'router.turret-steps[1]', 'router.turret-steps[1] cannot be'],
+    ['shop', 'cutters[0]', 'cutters[0]: there is'],
+    ['shop', 'cutters[1]', "cutters[1] holds 'none';"],
+    ['shop', 'saw-kerf', 'saw-kerf is 40'],
+    ['shop', 'router.base.flats', 'router.base.flats do not'],
+  ]);
 });
 
 test('papers name a shop file without its folders, and an error names it with them', () => {

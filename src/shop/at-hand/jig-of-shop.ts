@@ -67,9 +67,9 @@ export function withMadeJig(shop: Shop, model: Model, summary: unknown, file: st
   if (differ.length > 0) {
     const lines = differ.map(
       ([name, value]) =>
-        `${shop.name}: jig: ${optionName(name)} is ${String(value)}, but the jig in ${file} was made with ${String(jig[name])}: correct the shop file, or make the jig again`,
+        `${optionName(name)} is ${String(value)}, but the jig in ${file} was made with ${String(jig[name])}: correct the shop file, or make the jig again`,
     );
-    throw new InputError('jig-made-differs', lines.join('\n'));
+    throw jigError(shop, 'jig-made-differs', lines);
   }
   return { ...shop, jig };
 }
@@ -94,19 +94,19 @@ function parametersIn(summary: unknown): Given | undefined {
   );
 }
 
-/** The errors of a jig's parameters, each line naming the shop. */
+/** What is wrong with the shop's jig, each line naming the shop. */
+const jigError = ({ name }: Shop, code: string, lines: readonly string[]): InputError =>
+  new InputError(code, lines.map((line) => `${name}: jig: ${line}`).join('\n'), [
+    new InputError(code, lines.join('\n'), { of: 'shop', name: 'jig' }),
+  ]);
+
+/** The errors of a jig's parameters. */
 function told<T>(shop: Shop, work: () => T): T {
   try {
     return work();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    throw new InputError(error.code, (say) =>
-      error
-        .explain(say)
-        .split('\n')
-        .map((line) => `${shop.name}: jig: ${line}`)
-        .join('\n'),
-    );
+    throw jigError(shop, error.code, error.message.split('\n'));
   }
 }
 

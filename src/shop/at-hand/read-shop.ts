@@ -17,15 +17,17 @@ import { shopFile } from './shop-file.js';
  * @throws InputError with every problem, a line each, each with its path in the file: `cutters[1].shank`
  */
 export function readShop(raw: unknown, name: string, units: Units): Shop {
-  const reading: Reading = { file: name, units: shopUnits(raw, units), problems: [] };
+  const reading: Reading = { units: shopUnits(raw, units), problems: [] };
   const values = readGroup(shopFile, raw ?? {}, '', reading);
   requireSoundBase(values as Partial<Shop>, reading);
   requireClimate(values as Partial<Shop>, reading);
-  const [first] = reading.problems;
-  if (first !== undefined)
-    throw reading.problems.length === 1
-      ? first
-      : new InputError('shop-refused', reading.problems.map(({ message }) => message).join('\n'));
+  const { problems } = reading;
+  if (problems.length > 0)
+    throw new InputError(
+      problems.length === 1 ? problems[0]!.code : 'shop-refused',
+      problems.map(({ message }) => `${name}: ${message}`).join('\n'),
+      problems,
+    );
   const { units: _, ...said } = values as Partial<Shop> & Pick<Shop, 'router'> & { readonly units?: Units };
   const { base } = said.router;
   return {
@@ -52,7 +54,6 @@ export const shopUnits = (raw: unknown, units: Units): Units => {
 };
 
 interface Reading {
-  readonly file: string;
   readonly units: Units;
   readonly problems: InputError[];
 }
@@ -72,7 +73,8 @@ function readGroup(schema: z.ZodObject, raw: unknown, path: string, reading: Rea
       reading.problems.push(
         new InputError(
           'shop-unknown-name',
-          `${reading.file}: ${inside}there is no '${given}' here${didYouMean(optionName(given), [...names.keys()])}`,
+          `${inside}there is no '${given}' here${didYouMean(optionName(given), [...names.keys()])}`,
+          { of: 'shop', name: path },
         ),
       );
       continue;
@@ -217,7 +219,7 @@ function ascending(steps: readonly number[], path: string, reading: Reading): vo
 
 function refuse(reading: Reading, path: string, words: string): undefined {
   const where = path === '' ? '' : `${path} `;
-  reading.problems.push(new InputError('shop-refused', `${reading.file}: ${where}${words}`));
+  reading.problems.push(new InputError('shop-refused', `${where}${words}`, { of: 'shop', name: path }));
   return undefined;
 }
 
