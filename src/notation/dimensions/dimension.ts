@@ -15,6 +15,7 @@ import {
   yesOf,
 } from '../formulas/index.js';
 import { type DimensionLine, type Phrase, Problem, partOf, problemWith } from '../text/index.js';
+import { beginnings, inchFigure, isInInches, noInches } from './inch-figure.js';
 
 /** What a maker can set, or found to be so, as one line tells it. */
 export interface Dimension {
@@ -42,7 +43,7 @@ type FigureKind = 'length' | 'angle' | 'number';
 const NO_NAMES: Scope = () => undefined;
 
 const WAYS =
-  "write '800 from 400 to 1000; what it is', 'how many 3 from 1 to 6; …', 'yes; …' or 'one of white oak or white ash; …'";
+  "write '800 from 400 to 1000; what it is', '800 or 32 in from 400 to 1000; …', 'how many 3 from 1 to 6; …', 'yes; …' or 'one of white oak or white ash; …'";
 
 /** Words a name cannot be: they join formulas, or stand for a copy's number. */
 const TAKEN: readonly string[] = ['and', 'or', 'not', 'n'];
@@ -68,12 +69,18 @@ type Kind = Pick<Dimension, 'schema' | 'from' | 'choices' | 'figure'>;
 
 function kindOf(head: Phrase, help: string, units: Units): Kind {
   const text = head.value;
-  if (text === 'yes' || text === 'no')
-    return { schema: flag({ default: text === 'yes', help }), figure: (value) => yesOf(value === true) };
   const ways = /^one of\s+/.exec(text);
   if (ways) return choiceOf(partOf(head, ways[0].length), help);
+  const [own, inches] = beginnings(head);
+  if (own.value === 'yes' || own.value === 'no') {
+    if (inches) throw noInches(inches, 'flag');
+    return { schema: flag({ default: text === 'yes', help }), figure: (value) => yesOf(value === true) };
+  }
   const built = /^as built\s+/.exec(text);
-  if (built) return asBuilt(partOf(head, built[0].length), units);
+  if (built) {
+    if (inches) throw noInches(inches, 'built');
+    return asBuilt(partOf(head, built[0].length), units);
+  }
   const many = /^how many\s+/.exec(text);
   const range = /^(.+?)\s+from\s+(.+?)\s+to\s+(.+)$/.exec(text.slice(many?.[0].length ?? 0));
   if (!range) throw withoutRange(head, many !== null);
@@ -97,7 +104,8 @@ interface RangeTold {
   readonly counts: boolean;
 }
 
-function ranged({ start, least, most, whole, help, units, counts }: RangeTold): Kind {
+function ranged({ start: told, least, most, whole, help, units, counts }: RangeTold): Kind {
+  const [start, figureInches] = beginnings(told);
   const wanted = counts ? 'number' : kindTold([least, most], units);
   const limit = (phrase: Phrase): number => {
     const formula = formulaOf(phrase);
@@ -119,7 +127,10 @@ function ranged({ start, least, most, whole, help, units, counts }: RangeTold): 
   const formula = formulaOf(start);
   const figure = (value: unknown): Quantity => FIGURES[wanted](Number(value));
   const make = MAKERS[counts ? 'count' : (wanted as 'length' | 'angle')];
-  if (namesOf(formula).length > 0)
+  const derived = namesOf(formula).length > 0;
+  if (figureInches && derived) throw noInches(figureInches, 'derived');
+  if (figureInches && wanted !== 'length') throw noInches(figureInches, wanted);
+  if (derived)
     return {
       schema: make({ min, max, help, derived: start.value }),
       from: { formula, least: min, most: max, wanted },
@@ -132,7 +143,11 @@ function ranged({ start, least, most, whole, help, units, counts }: RangeTold): 
       `${start.value} is not from ${least.value} to ${most.value}`,
       'widen the range, or begin within it',
     );
-  return { schema: make({ min, max, help, default: value }), figure };
+  const inches = figureInches && inchFigure(figureInches, units, { least, most, min, max });
+  return {
+    schema: make({ min, max, help, default: value, ...(inches !== undefined && { inches }) }),
+    figure,
+  };
 }
 
 const MAKERS = { length, angle, count } as unknown as Readonly<
@@ -166,7 +181,13 @@ function choiceOf(told: Phrase, help: string): Kind {
     throw problemWith(told, 'there is nothing to choose between', "write 'one of white oak or white ash'");
   const twice = choices.find((one, at) => choices.indexOf(one) < at);
   if (twice !== undefined) throw problemWith(told, `'${twice}' is told twice`, 'leave one out');
-  const [first] = choices;
+  const [first, ...others] = choices;
+  const inches = others.find(isInInches);
+  if (inches !== undefined && !isInInches(first!))
+    throw noInches(
+      partOf(told, told.value.indexOf(inches), told.value.indexOf(inches) + inches.length),
+      'choice',
+    );
   return {
     schema: choice(choices as [string, ...string[]], { default: first!, help }),
     choices,

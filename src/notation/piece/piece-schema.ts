@@ -220,7 +220,7 @@ const PIECE_SCHEMA = z
       .record(
         z.string(),
         said(
-          '800 from 400 to 1000; what it is. how many 3 from 1 to 6; … yes; … one of white oak or white ash; … as built 912; …',
+          '800 from 400 to 1000; what it is. 800 or 32 in from 400 to 1000; … (32 in for who works in inches) how many 3 from 1 to 6; … yes; … one of white oak or white ash; … as built 912; …',
         ),
       )
       .describe('what can be changed; each is an option')

@@ -25,7 +25,7 @@ export interface BoardSaidBack {
 /** A piece as it was understood. */
 export interface PieceSaidBack {
   readonly design: Design;
-  /** The box it fills, and what is worked out. */
+  /** What can be set, the box it fills, and what is worked out. */
   readonly figures: readonly SaidBack[];
   readonly boards: readonly BoardSaidBack[];
   readonly joints: readonly SaidBack[];
@@ -44,6 +44,10 @@ interface ToSayBack {
 export const pieceSaidBack = (piece: ToSayBack): PieceSaidBack => ({
   design: piece.design,
   figures: [
+    ...piece.tree.dimensions.map(({ name, said }) => ({
+      told: `${name.value}: ${said.value.replace(/\s*;.*$/s, '')}`,
+      comesTo: piece.names.words.get(name.value) ?? words(piece.names.scope(name.value)!, piece.say),
+    })),
     ...piece.tree.piece.map((phrase, axis) => ({
       told: `piece, ${BOX_SIDES[axis]}: ${phrase.value}`,
       comesTo: comesTo('piece', [phrase], piece),
