@@ -42,7 +42,9 @@ test('screws are as long as they are told, and too short ones are refused at the
 
 test('a panel whose groove no cutter fits is told how thick to be, and so it is cut', async () => {
   const uncut = async (thick: string) => {
-    const model = pieceModel(shippedPiece('panelled-door').replaceAll('thick: 7.8', `thick: ${thick}`));
+    const model = pieceModel(
+      shippedPiece('panelled-door').replaceAll('thick: cutter - 0.2', `thick: ${thick}`),
+    );
     const question = { model, shop: builtInShop('mm'), jig: plainJig(), units: 'mm' } as const;
     return (await verdictOf(question, {})).findings.filter(({ code }) => code === 'groove-not-cut');
   };
