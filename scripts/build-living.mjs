@@ -53,6 +53,8 @@ const parts = {
   'manifold.wasm': installed('manifold-3d/manifold.wasm'),
   'plain.woff': font(400),
   'bold.woff': font(700),
+  // what the words at the cursor of a piece's text come from
+  'piece.schema.json': new Uint8Array(readFileSync('docs/piece.schema.json')),
 };
 /** Five letters for four bytes, from # on; '<' would end a script and is written '!'. Read back by `src/living/as-bytes.ts`. */
 function asText(bytes) {

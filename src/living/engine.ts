@@ -2,6 +2,7 @@ import { unzipSync } from 'fflate';
 import type { LivingData, LivingState } from '../files/index.js';
 import { asBytes } from './as-bytes.js';
 import type { Answer, Asked, Outfit, Wanted } from './messages.js';
+import type { Schema } from './words-at.js';
 
 /** The program at work beside the page. Each question has a number, which its answers carry. */
 export interface Engine {
@@ -10,6 +11,8 @@ export interface Engine {
   readonly cure: (state: LivingState) => number;
   /** Asks for the state's shop as a form. */
   readonly shop: (state: LivingState) => number;
+  /** What may stand in a piece's file. */
+  readonly schema: Schema;
 }
 
 export interface Listener {
@@ -96,6 +99,7 @@ export function startEngine(
     return number;
   };
   return {
+    schema: JSON.parse(new TextDecoder().decode(part('piece.schema.json'))),
     show: (state, dragged) => ask((n) => ({ kind: 'show', number: n, state, flat, dragged })),
     save: (state, wanted, force) => ask((n) => ({ kind: 'save', number: n, state, wanted, force })),
     cure: (state) => ask((n) => ({ kind: 'cure', number: n, state })),

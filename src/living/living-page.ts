@@ -14,6 +14,7 @@ import { picturesElsewhere, sizesYaml, yamlName } from './sizes-yaml.js';
 import { sameState, storyOf } from './story.js';
 import { tellChanges, tellParts } from './told-parts.js';
 import { verdictShown } from './verdict-shown.js';
+import { wordsAt } from './words-at.js';
 
 /** The preview's own script, which runs before this one. */
 declare const viewer: { readonly looker: Looker };
@@ -84,22 +85,25 @@ function start(): void {
     const { told: _, ...now } = story.now();
     return told.text === designOf(now)?.told?.text ? now : { ...now, told };
   };
-  const editor = pieceEditor({
-    touch: (told) => {
-      story.touch(write(told));
-      show(true);
+  const editor = pieceEditor(
+    {
+      touch: (told) => {
+        story.touch(write(told));
+        show(true);
+      },
+      step: (told) => {
+        story.step(write(told));
+        show();
+      },
+      forget: () => {
+        const { told: _, ...now } = story.now();
+        story.step(now);
+        (document.activeElement as HTMLElement | null)?.blur();
+        show();
+      },
     },
-    step: (told) => {
-      story.step(write(told));
-      show();
-    },
-    forget: () => {
-      const { told: _, ...now } = story.now();
-      story.step(now);
-      (document.activeElement as HTMLElement | null)?.blur();
-      show();
-    },
-  });
+    (text, at) => (engine ? wordsAt(text, at, engine.schema) : []),
+  );
   const pieces = onPage<HTMLSelectElement>('piece');
   pieces.append(
     ...living.designs.map(({ name, title }) =>

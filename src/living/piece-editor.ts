@@ -1,6 +1,8 @@
 import type { ToldPiece } from '../files/index.js';
 import { onPage } from '../viewer/index.js';
 import { handOver, make } from './elements.js';
+import { wireWordList } from './word-list.js';
+import type { Word } from './words-at.js';
 
 /** The text of a piece, to be changed beside its picture. */
 export interface PieceEditor {
@@ -20,7 +22,11 @@ export interface Written {
 /** Between the last key and the next picture, ms. */
 const PAUSE = 350;
 
-export function pieceEditor({ touch, step, forget }: Written): PieceEditor {
+/** @param wordsAt what may be written at a place of the text */
+export function pieceEditor(
+  { touch, step, forget }: Written,
+  wordsAt: (text: string, at: number) => readonly Word[],
+): PieceEditor {
   const [text, lines] = [onPage<HTMLTextAreaElement>('text'), onPage('lines')];
   let file = '';
   let wrong: ReadonlySet<number> = new Set();
@@ -44,6 +50,7 @@ export function pieceEditor({ touch, step, forget }: Written): PieceEditor {
     clearTimeout(timer);
     step(told());
   });
+  wireWordList(text, wordsAt);
   text.addEventListener('scroll', () => {
     lines.scrollTop = text.scrollTop;
   });

@@ -143,3 +143,64 @@ testWith(
     expect(await page.inputValue('#text')).toContain('title: A shelf for pots');
   },
 );
+
+testWith(
+  CHROMIUM,
+  'words that fit stand at the cursor of a piece that is written, and are taken by keys alone or by touch',
+  async () => {
+    const { page, complaints } = await opened();
+    await page.selectOption('#piece', 'my-shelf');
+    await judged(page, 'My shelf');
+    await page.focus('#write > summary');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('text');
+    const options = () => page.locator('#words [role=option] b').allTextContents();
+    /** The word that a reader of the screen is sent to. */
+    const active = () =>
+      page.evaluate(
+        () =>
+          document.getElementById(document.activeElement!.getAttribute('aria-activedescendant')!)!
+            .textContent,
+      );
+    await page.keyboard.press('Control+End');
+    // a key, while it is typed
+    await page.keyboard.type('us');
+    expect(await options()).toEqual(['used by']);
+    expect(await active()).toBe('used by who uses it');
+    expect(await page.textContent('#words-told')).toBe('One word fits here.');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('{ ');
+    await page.keyboard.press('Control+Space');
+    expect(await options()).toEqual(['heaviest', 'children']);
+    expect(await axeViolations(page), 'words at the cursor').toEqual([]);
+    const list = (await page.locator('#words').boundingBox())!;
+    const field = (await page.locator('#text').boundingBox())!;
+    // below the last line, to which the text has scrolled
+    expect(Math.abs(list.y - field.y - field.height)).toBeLessThan(40);
+    expect(list.x).toBeGreaterThan(field.x - 1);
+    expect(list.x + list.width).toBeLessThan(field.x + field.width + 1);
+    await page.keyboard.press('ArrowUp');
+    expect(await active()).toMatch(/^children /);
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('90 kg }');
+    expect(await page.inputValue('#text')).toMatch(/\nused by: \{ heaviest: 90 kg \}$/);
+    expect(await page.isHidden('#words')).toBe(true);
+    await judged(page, 'My shelf');
+    expect(await page.isHidden('#refusal')).toBe(true);
+    // closed, a list leaves the text and its keys as they were
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('ab');
+    await page.keyboard.press('Escape');
+    expect(await page.isHidden('#words')).toBe(true);
+    await page.keyboard.press('Enter');
+    expect(await page.inputValue('#text')).toMatch(/\nab\n$/);
+    // a finger has no Ctrl-Space
+    await page.click('#words-here');
+    await page.click('#words [role=option]:has-text("about")');
+    expect(await page.inputValue('#text')).toMatch(/\nab\nabout: $/);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('text');
+    expect(complaints).toEqual([]);
+  },
+);

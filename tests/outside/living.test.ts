@@ -304,6 +304,7 @@ testWith(CHROMIUM, 'every button of the page is one that these tests press', asy
       'text-back',
       'undo',
       'usual-shop',
+      'words-here',
     ].toSorted(),
   );
 });

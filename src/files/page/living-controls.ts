@@ -6,9 +6,10 @@ export const LIVING_CONTROLS = `<p id="standing" data-level="waiting" hidden><st
 <div id="link-refusal" class="refusal" role="alert" hidden></div>
 <div id="choose" hidden><label>piece<select id="piece"></select></label></div>
 <details id="write" class="paper" hidden><summary>The piece in its own words</summary>
-<p class="soft">Change the text, and the picture follows. What is wrong is told at its line.</p>
-<div class="editor"><pre id="lines" aria-hidden="true"></pre><textarea id="text" aria-label="The file of the piece" spellcheck="false" wrap="off" rows="18"></textarea></div>
-<div class="bar"><button type="button" id="save-text">Save this text</button><button type="button" id="text-back">Back to the text as it came</button></div>
+<p class="soft" id="text-help">Change the text, and the picture follows. What is wrong is told at its line. Ctrl-Space lists the words that fit at the cursor; arrows choose, Enter takes, Escape closes.</p>
+<div class="editor"><pre id="lines" aria-hidden="true"></pre><textarea id="text" aria-label="The file of the piece" aria-describedby="text-help" aria-autocomplete="list" aria-haspopup="listbox" aria-controls="words" autocapitalize="none" autocomplete="off" spellcheck="false" wrap="off" rows="18"></textarea><ul id="words" role="listbox" aria-label="Words that fit at the cursor" tabindex="0" hidden></ul></div>
+<p class="soft" id="words-told" role="status"></p>
+<div class="bar"><button type="button" id="words-here">Words that fit here</button><button type="button" id="save-text">Save this text</button><button type="button" id="text-back">Back to the text as it came</button></div>
 </details>
 <h2 id="sizes-title">Sizes</h2>
 <div class="bar"><button type="button" id="undo" disabled>Undo</button><button type="button" id="redo" disabled>Redo</button><button type="button" id="reset" disabled>As published</button><label class="units">units<select id="units"><option value="mm">mm</option><option value="in">inches</option></select></label></div>
