@@ -32,6 +32,8 @@ interface Planned {
   readonly content: PlanContent;
   readonly stamped: PlanContent;
   readonly files: readonly OutputFile[];
+  /** Names of the files when the appendix is put elsewhere or left out; of the jig, whose plan is short. */
+  readonly named: Readonly<Record<'separate' | 'none', readonly string[]>>;
   /** Texts of every figure of the papers, as they are and with each heading's words replaced. */
   readonly figures: readonly string[];
   readonly renamed: readonly string[];
@@ -66,8 +68,15 @@ const plan = (model: Model): Promise<Planned> => {
               ? strokesOf(block.draw([0, 0])).flatMap((one) => (one.kind === 'text' ? [one.text] : []))
               : [],
           );
+        const names = async (appendix: 'separate' | 'none') =>
+          model === JIG
+            ? (await planFiles(all, await SUPPLIES.planFonts(), { appendix }, content))
+                .map(({ path }) => path)
+                .filter((path) => path.endsWith('.pdf'))
+            : [];
         return {
           content,
+          named: { separate: await names('separate'), none: await names('none') },
           stamped: planOf({ ...all, papers: all.papers, failed: true }, {}),
           files: await planFiles(
             { ...all, papers: all.papers, failed: false },
@@ -107,6 +116,50 @@ test('a plan goes with the day: the piece, wood, tools, boards, joints, cards, t
     'Template: tread',
     'Template: left side',
   ]);
+});
+
+test('an appendix put elsewhere is a file of its own a paper, one left out is none; the templates stand by themselves', async () => {
+  const { named, files } = await plan(JIG);
+  const ending = (path: string) => path.endsWith('.pdf');
+  const whole = ['plan.a4.pdf', 'plan.letter.pdf', 'plan/templates.pdf'];
+  expect(files.map(({ path }) => path).filter(ending)).toEqual(whole);
+  expect(named.none).toEqual(whole);
+  expect(named.separate.toSorted()).toEqual(
+    [...whole, 'plan/appendix.a4.pdf', 'plan/appendix.letter.pdf'].toSorted(),
+  );
+});
+
+test('a plan and its appendix apart hold every page of the whole once, and say where the rest is', async () => {
+  const { content } = await plan(STOOL);
+  const told = (part: 'whole' | 'appendix apart' | 'appendix left out' | 'appendix') =>
+    planSheets(content, 'A4', part);
+  const titles = (part: Parameters<typeof told>[0]) => told(part).entries.map(({ title }) => title);
+  const behind = ['Appendix: the figures in full', 'Template: tread', 'Template: left side'];
+  const whole = titles('whole');
+  expect(titles('appendix')).toEqual(behind);
+  expect(titles('appendix apart')).toEqual(whole.filter((title) => !behind.includes(title)));
+  expect(titles('appendix left out')).toEqual(titles('appendix apart'));
+  expect(told('appendix apart').sheets.length + told('appendix').sheets.length).toBe(
+    told('whole').sheets.length,
+  );
+  const cover = (part: Parameters<typeof told>[0]) => textsOf(told(part).sheets[0]!).join(' ');
+  expect(cover('appendix apart')).toContain('plan/appendix.a4.pdf');
+  expect(cover('appendix left out')).toContain('plan/templates.pdf');
+  expect(cover('appendix left out')).not.toContain('appendix.a4');
+});
+
+test('a plan without its appendix tells every board that is joined which arrises stay sharp', async () => {
+  const { content } = await plan(STOOL);
+  const { design } = content.parts.solids;
+  const { sheets } = planSheets(content, 'A4', 'appendix left out');
+  const page = sheets.map(textsOf).find((texts) => texts.includes('Arrises that stay sharp'))!;
+  const after = page.slice(page.indexOf('Arrises that stay sharp')).join(' ');
+  for (const { board } of design.boards) if (board.mortises.length > 0) expect(after).toContain(board.name);
+  // where each joint has the other board
+  for (const { a, b } of design.joints)
+    for (const id of [a, b])
+      expect(after).toContain(design.boards.find(({ board }) => board.id === id)!.board.name);
+  expect(after).toContain('bevelled top end');
 });
 
 test('every board has its drawing, and boards that measure the same share one that names them all', async () => {

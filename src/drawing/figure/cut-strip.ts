@@ -10,7 +10,7 @@ const ROWS_APART = 1.5;
 
 /** How the pictures, which keep no scale, are read. */
 export const STRIP_KEY =
-  'Heavy ring: a cut and its setting from the heavy fence line; thin ring: the cut that takes this piece up; dashed: waste';
+  'Heavy ring: a cut and its setting from the heavy fence line; thin ring: the cut that takes this piece up; dashed: waste. A plain strip without a name on the stock: an offcut, named at the cut that frees it';
 
 /** The order of cuts of a piece of stock: a small picture for each, from left to right, row below row. */
 export function cutStrip(

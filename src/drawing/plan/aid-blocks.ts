@@ -1,4 +1,5 @@
 import { WORLD } from '../../frame/index.js';
+import { once } from '../../once.js';
 import { segments } from '../../profile/index.js';
 import { type Aid, heading } from '../../shop/index.js';
 import { type BoardSolid, boardOf, type Solids, stockOf } from '../../solid/index.js';
@@ -34,7 +35,8 @@ export function shapedAids(solids: Solids, aids: readonly Aid[]): readonly Board
     });
 }
 
-/** How wide and how high an aid's drawing may be, mm: two stand side by side, as large as the page lets them all be. */
+/** How high an aid's drawing may be, mm, as large as the page lets them all be: one to a row, else two side by side. */
+const ROW_HEIGHTS: readonly number[] = [130, 100, 84, 70];
 const AID_WIDTH = 88;
 const AID_HEIGHTS: readonly number[] = [58, 50, 45, 40, 36, 32];
 
@@ -45,7 +47,7 @@ const MANY_AIDS = 4;
 const LEAST_SCALE = 1 / 10;
 const TALL_AIDS: readonly number[] = [52, 60, 80];
 
-/** Pieces to hold the work, small, each with its name and what is cut above it. */
+/** Pieces to hold the work, each with its name and what is cut above it. */
 export function aidBlocks(aids: readonly BoardSolid[], options: DrawingOptions): readonly FlowBlock[] {
   if (aids.length === 0) return [];
   const drawings = aids.map(({ board }, i) => {
@@ -53,12 +55,12 @@ export function aidBlocks(aids: readonly BoardSolid[], options: DrawingOptions):
     const cuts = rows.map((row) => row.filter((cell) => cell !== '').join(', ')).join('; ');
     return { board, cuts, drawing: boardFigure(aids[i]!, options, 'telling') };
   });
-  const blocks = (height: number): readonly FlowBlock[] => [
+  const blocks = (height: number, width = AID_WIDTH): readonly FlowBlock[] => [
     heading('Pieces to hold the work', 1),
     ...figureRows(
       drawings.flatMap(({ board, cuts, drawing }): readonly DrawnFigure[] => {
         const figure = [height, ...TALL_AIDS]
-          .map((most) => drawing({ width: AID_WIDTH, height: most }))
+          .map((most) => drawing({ width, height: most }))
           .find((one) => one && one.scale.factor >= LEAST_SCALE);
         if (!figure) return [];
         const size = `${blankWords(board.blank, options.units)}, scale ${figure.scale.name}`;
@@ -68,6 +70,10 @@ export function aidBlocks(aids: readonly BoardSolid[], options: DrawingOptions):
     ),
   ];
   if (aids.length > MANY_AIDS) return blocks(AID_HEIGHTS[1]!);
-  const fit = (height: number) => AID_HEIGHTS.map(blocks).find((one) => heightOf(one, ROOM.width) <= height);
+  const tried = once(() => [
+    ...ROW_HEIGHTS.map((height) => blocks(height, ROOM.width)),
+    ...AID_HEIGHTS.map((height) => blocks(height)),
+  ]);
+  const fit = (height: number) => tried().find((one) => heightOf(one, ROOM.width) <= height);
   return [{ kind: 'whole', fit }];
 }

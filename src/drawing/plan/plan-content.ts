@@ -113,7 +113,7 @@ export function planContent(parts: PlanParts): PlanContent {
     named(design.joints.length > 0 ? 'Tenons, glue-up and finish' : 'Finish', 'glue-up', 'at the clamps', [
       ...(papers.tenons.length > 0 ? drawn(tenonBlocks(papers, units)) : []),
       ...(design.joints.length > 0 ? drawn(glueUpPaper(paper)) : []),
-      ...drawn(finishBlocks(units)),
+      ...drawn([...finishBlocks(units), ...sharpBlocks(solids)]),
       ...drawn(bearingBlocks(papers, bearing)),
       ...resultBlocks(parts.findings, parts.checks),
     ] as readonly FlowBlock[]),
@@ -131,7 +131,6 @@ export function planContent(parts: PlanParts): PlanContent {
         ...(papers.strips.length > 0 ? drawn(stripBlocks(papers, units)) : []),
         ...drawn(setUp.behind),
         ...stickBlocks(papers.sticks),
-        ...drawn(sharpBlocks(solids)),
         heading('Checks on the solids'),
         paragraph(`${parts.checks.join(', ')}.`),
         ...drawn(bearing),
