@@ -7,7 +7,7 @@ import stool from '../../models/stool.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { version } from '../../src/node/index.js';
 import { type Alone, aboutOf, judgeOf, type Ranges } from '../../src/range/index.js';
-import { builtInShop, jigOfShop, toolsOf } from '../../src/shop/index.js';
+import { builtInShop, toolsOf, withJig } from '../../src/shop/index.js';
 import type { Question } from '../../src/verdict/index.js';
 import { pieceModel, shippedPiece } from '../notation/built-piece.js';
 import { many, SEED } from '../properties/seed.js';
@@ -15,14 +15,15 @@ import { many, SEED } from '../properties/seed.js';
 const MODELS = { stool, frame, jig } as unknown as Readonly<Record<string, Model>>;
 const folder = new URL('../../shared/ranges/', import.meta.url);
 const shop = builtInShop('mm');
-const made = jigOfShop(shop, MODELS.jig!, 'mm');
 
 const stated = readdirSync(folder).map((file) => {
   const name = file.replace(/\.json$/, '');
   const model = MODELS[name] ?? pieceModel(shippedPiece(name));
-  const question: Question = { model, shop, jig: made, units: 'mm' };
+  // a jig that is made takes its router's sizes from the shop
+  const { jig, given } = withJig(shop, 'mm', MODELS.jig!, { model, given: {} });
+  const question: Question = { model, shop, jig, units: 'mm' };
   const ranges = JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as Ranges & { about: string };
-  return { name, question, values: readParameters(model, {}, 'mm'), ranges };
+  return { name, question, values: readParameters(model, given, 'mm'), ranges };
 });
 
 test('every shipped range stands round the value its design comes with, in its stated range', async () => {
