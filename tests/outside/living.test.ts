@@ -381,6 +381,87 @@ testWith(CHROMIUM, 'a size is moved by keys, said by name and let go again', asy
 
 testWith(
   CHROMIUM,
+  'every control is reached by Tab in the order it is read, its focus is seen, and it works by keys',
+  async () => {
+    const { page, complaints } = await onDesk();
+    const sizeIs = (text: string) =>
+      page.waitForFunction(
+        (value) => (document.getElementById('size-length') as HTMLInputElement).value === value,
+        text,
+      );
+    await page.focus('#slide-length');
+    await page.keyboard.press('ArrowRight');
+    await sizeIs('600.5 mm');
+    await judged(page);
+    await page.focus('#view');
+    /** Where the focus is among all controls there are, and whether it is seen. */
+    const standing = () =>
+      page.evaluate(() => {
+        const all = [
+          ...document.querySelectorAll<HTMLElement>('canvas, button, input, select, textarea, summary'),
+        ].filter((one) => one.checkVisibility() && !one.matches(':disabled'));
+        const now = document.activeElement as HTMLElement;
+        const { outlineStyle, outlineWidth } = getComputedStyle(now);
+        return {
+          at: all.indexOf(now),
+          count: all.length,
+          seen: outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 1,
+          name: now.id || now.outerHTML.slice(0, 60),
+        };
+      });
+    const { count } = await standing();
+    expect(count).toBeGreaterThan(50);
+    for (let at = 1; at < count; at += 1) {
+      await page.keyboard.press('Tab');
+      expect(await standing()).toMatchObject({ at, seen: true });
+    }
+    // no trap at the end: it leaves the page, and comes back to its beginning
+    await page.keyboard.press('Tab');
+    expect((await standing()).at).toBeLessThan(1);
+    await page.focus('#view');
+    const to = async (control: string): Promise<void> => {
+      for (let i = 0; i < count; i += 1) {
+        if (await page.evaluate((one) => document.activeElement!.matches(one), control)) return;
+        await page.keyboard.press('Tab');
+      }
+      throw new Error(`Tab does not lead to ${control}`);
+    };
+    const before = await eye(page);
+    await page.keyboard.press('ArrowLeft');
+    await page.waitForFunction((was) => document.getElementById('view')!.dataset.eye !== was, before);
+    await to('#undo');
+    await page.keyboard.press('Enter');
+    await sizeIs('600 mm');
+    await to('#redo');
+    await page.keyboard.press('Space');
+    await sizeIs('600.5 mm');
+    await to('#reset');
+    await page.keyboard.press('Enter');
+    await sizeIs('600 mm');
+    await to('#units');
+    await page.keyboard.press('ArrowDown');
+    await page.waitForFunction(
+      () => !/mm/.test((document.getElementById('size-length') as HTMLInputElement).value),
+    );
+    await page.keyboard.press('ArrowUp');
+    await sizeIs('600 mm');
+    await judged(page);
+    const open = await page.locator('#changed[open]').count();
+    await to('#changed > summary');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('#changed[open]').count()).toBe(1 - open);
+    await to('[data-save=A4]');
+    const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+    expect(download.suggestedFilename()).toMatch(/a4\.pdf$/);
+    await to('#copy-link');
+    await page.keyboard.press('Enter');
+    expect(await page.inputValue('#link')).toContain('#design=frame');
+    expect(complaints).toEqual([]);
+  },
+);
+
+testWith(
+  CHROMIUM,
   'axe finds nothing against the rules of accessible pages, by day and by night, sound, refused and failed',
   async () => {
     const { page } = await onDesk();
