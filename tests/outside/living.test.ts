@@ -246,6 +246,35 @@ testWith(
 
 testWith(
   CHROMIUM,
+  'the files of a raked stool saved after other states were shown are those of the command line, to the byte',
+  async () => {
+    const raked = CASES.find(({ called }) => called === 'stool of two treads at a rake of 10°')!;
+    const { page, complaints } = await opened({}, raked);
+    for (const [option, text] of [
+      ['rake', '13.7'],
+      ['height', '262.5'],
+      ['rake', '7.3'],
+    ] as const) {
+      await type(page, option, text);
+      await judged(page);
+    }
+    const { files, folder } = await made(
+      { ...raked, called: 'stool at a rake of 7.3°', values: { rake: '7.3', height: '262.5' } },
+      { only: pageKinds(false) },
+    );
+    const onDisk = files.map(({ path: file }) => path.relative(folder, file));
+    const zip = unzipSync(await saved(page, '[data-save=all]'));
+    expect(Object.keys(zip).toSorted()).toEqual(onDisk.map((file) => `stool/${file}`).toSorted());
+    const other = onDisk.filter(
+      (file) => !Buffer.from(zip[`stool/${file}`]!).equals(readFileSync(path.join(folder, file))),
+    );
+    expect(other).toEqual([]);
+    expect(complaints).toEqual([]);
+  },
+);
+
+testWith(
+  CHROMIUM,
   'a link carries sizes with their units, and a hostile one is refused in plain words',
   async () => {
     const { page: first } = await onDesk();
