@@ -29,13 +29,16 @@ const finding = (...subjects: string[]): Finding => ({
 });
 
 const joint = solids.design.joints[0]!;
-const data = previewData({
+const parts = {
   solids,
   tenons,
   glueUp,
   revision: 'r',
   strength: strengthOn(solids),
   say: speaker('mm'),
+};
+const data = previewData({
+  ...parts,
   findings: [finding(joint.id), finding(joint.tenons[0]!.id), finding(joint.a, joint.b), finding()],
 });
 
@@ -142,6 +145,29 @@ test('a finding is looked for at its seat, its tenon, where its boards meet, or 
   expect([within(atBoth.at, joint.a), within(atBoth.at, joint.b)]).toEqual([true, true]);
   expect(atNone.pieces).toEqual([]);
   expect(atNone.round).toBeGreaterThan(200);
+});
+
+test('a finding of a set-up flies to the mortise that is cut in it, for aids are not in the picture', () => {
+  const { findings } = previewData({
+    ...parts,
+    findings: [
+      { ...finding(joint.b, joint.tenons[0]!.id, 'jig plate', 'support block 1'), code: 'set-up-overlaps' },
+      { ...finding(joint.b, joint.tenons[0]!.id), code: 'plate-tips' },
+    ],
+  });
+  const body = solids.boards.get(joint.b)!.body;
+  for (const { at, pieces, round } of findings) {
+    expect(pieces).toEqual([joint.b, joint.tenons[0]!.id]);
+    expect(round).toBeLessThan(120);
+    const ball = kernel.keep(kernel.keep(kernel.wasm.Manifold.sphere(1, 16)).translate([...at]));
+    // within the board's outside, in the air of the mortise
+    const { min, max } = box(body);
+    at.forEach((part, i) => {
+      expect(part).toBeGreaterThan(min[i]! - 1e-6);
+      expect(part).toBeLessThan(max[i]! + 1e-6);
+    });
+    expect(kernel.keep(ball.intersect(body)).volume()).toBeLessThan(1e-6);
+  }
 });
 
 test('it tips first over the nearest line between feet, from an edge of the tread, and the arrow goes that way', () => {

@@ -1,6 +1,7 @@
 import { type Finding, remedyWords } from '../../checks/index.js';
 import { eachAxis } from '../../frame/index.js';
 import { type Box, box, type Solids } from '../../solid/index.js';
+import { COPLANAR } from '../../tolerances.js';
 import type { Point, PreviewFinding } from '../../viewer/index.js';
 import { LEAST_ROUND, type Measured, measuredPlace } from './measured-place.js';
 
@@ -64,5 +65,6 @@ function around({ min, max }: Box): { readonly at: Point; readonly round: number
 function inBothBoxes(one: Box, other: Box): Box | undefined {
   const min = eachAxis((i) => Math.max(one.min[i], other.min[i]));
   const max = eachAxis((i) => Math.min(one.max[i], other.max[i]));
-  return min.every((least, i) => least <= max[i]!) ? { min, max } : undefined;
+  // boards that touch may be apart by the last digits of settled figures
+  return min.every((least, i) => least <= max[i]! + COPLANAR) ? { min, max } : undefined;
 }
