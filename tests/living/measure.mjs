@@ -47,6 +47,36 @@ WebAssembly.instantiate = async (...all) => {
   };
 }
 
+/** What is in use of the heap of the page's worker, bytes: a worker itself has no way to tell, so the browser is asked. */
+async function heapOfWorker(page) {
+  const asking = await page.context().newCDPSession(page);
+  const attached = new Promise((go) => asking.once('Target.attachedToTarget', go));
+  // without `flatten` a session reaches its worker by messages
+  await asking.send('Target.setAutoAttach', {
+    autoAttach: true,
+    waitForDebuggerOnStart: false,
+    flatten: false,
+  });
+  const { sessionId } = await attached;
+  const ask = async (id, method) => {
+    const answered = new Promise((go) => {
+      const hear = ({ message }) => {
+        const told = JSON.parse(message);
+        if (told.id !== id) return;
+        asking.off('Target.receivedMessageFromTarget', hear);
+        go(told.result);
+      };
+      asking.on('Target.receivedMessageFromTarget', hear);
+    });
+    await asking.send('Target.sendMessageToTarget', { sessionId, message: JSON.stringify({ id, method }) });
+    return answered;
+  };
+  await ask(1, 'HeapProfiler.collectGarbage');
+  const { usedSize } = await ask(2, 'Runtime.getHeapUsage');
+  await asking.detach();
+  return usedSize;
+}
+
 const median = (all) => all.toSorted((a, b) => a - b)[Math.floor(all.length / 2)];
 
 const chromiumPath = spawnSync('sh', ['-c', 'command -v chromium || command -v chromium-browser'], {
@@ -136,13 +166,8 @@ async function measured({ design, option, from, to }) {
   const memory = [];
   const look = async (after) => {
     const [worker] = page.workers();
-    const inWorker = await worker.evaluate(() => {
-      self.gc?.();
-      return {
-        kernel: self.kernelMemory?.buffer.byteLength ?? 0,
-        heap: performance.memory?.usedJSHeapSize ?? 0,
-      };
-    });
+    const kernel = await worker.evaluate(() => self.kernelMemory.buffer.byteLength);
+    const heap = await heapOfWorker(page);
     const inPage = await page.evaluate(() => {
       window.gc?.();
       return performance.memory.usedJSHeapSize;
@@ -151,8 +176,8 @@ async function measured({ design, option, from, to }) {
     memory.push({
       design,
       after,
-      'kernel, MB': mb(inWorker.kernel),
-      "worker's heap": mb(inWorker.heap),
+      'kernel, MB': mb(kernel),
+      "worker's heap": mb(heap),
       "page's heap": mb(inPage),
     });
   };
