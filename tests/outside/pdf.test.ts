@@ -382,6 +382,65 @@ const toldIn = onceAFile(
       }, []),
 );
 
+interface ReadTable {
+  /** It has a head, or heads its rows. */
+  readonly headed: boolean;
+  readonly rows: readonly (readonly string[])[];
+  /** Nothing is read between it and the table before it. */
+  readonly follows: boolean;
+}
+
+/** The tables of a file in the order they are read. */
+function tablesIn(told: ReturnType<typeof toldIn>): readonly ReadTable[] {
+  const starts = told.flatMap(({ type }, i) => (type === 'Table' ? [i] : []));
+  const ends = starts.map((start) => {
+    const end = told.findIndex(({ depth }, i) => i > start && depth <= told[start]!.depth);
+    return end < 0 ? told.length : end;
+  });
+  return starts.map((start, n) => {
+    const inside = told.slice(start + 1, ends[n]);
+    const rows = inside.flatMap(({ type }, i) => (type === 'TR' ? [i] : []));
+    return {
+      headed: inside.some(({ type }) => type === 'TH'),
+      rows: rows.map((i, k) => inside.slice(i + 1, rows[k + 1]).map(({ text }) => text)),
+      follows: ends[n - 1] === start,
+    };
+  });
+}
+
+/** Tables that run on to another page, told by their repeated head, each with the part before it. */
+const runningOn = (tables: readonly ReadTable[]): readonly (readonly [ReadTable, ReadTable])[] =>
+  tables.flatMap((table, i) => {
+    const before = tables[i - 1];
+    return table.follows && before && before.rows[0]!.join() === table.rows[0]!.join()
+      ? [[before, table] as const]
+      : [];
+  });
+
+/** Those of them that leave one row alone on a page. */
+const leftAlone = (tables: readonly ReadTable[]): readonly string[] =>
+  runningOn(tables).flatMap((parts) =>
+    parts.filter(({ rows }) => rows.length < 3).map(({ rows }) => rows.join('|')),
+  );
+
+testWith(PDFINFO, 'no table of a plan runs on to a page with one row, nor leaves one behind', async () => {
+  let seen = 0;
+  for (const design of [stool, jig, frame, tall]) {
+    const tables = tablesIn(toldIn((await plan(design)).file('plan.a4.pdf')));
+    seen += runningOn(tables).length;
+    expect(leftAlone(tables), design.called).toEqual([]);
+  }
+  expect(seen).toBeGreaterThan(0);
+  const part = (rows: number, follows: boolean): ReadTable => ({
+    headed: true,
+    follows,
+    rows: [['no.', 'what'], ...Array.from({ length: rows }, (_, i) => [`r${i}`, 'cut'])],
+  });
+  expect(leftAlone([part(5, false), part(2, true)])).toEqual([]);
+  expect(leftAlone([part(5, false), part(1, true)])).toHaveLength(1);
+  expect(leftAlone([part(5, false), part(1, false)])).toEqual([]);
+});
+
 /** The sentences of the figures of a file, as they stand in it. */
 const saidOfFigures = (file: string): readonly string[] =>
   [...printed(QPDF, '--json=1', '--json-key=objects', file).matchAll(/"\/Alt": "((?:\\.|[^"\\])*)"/g)].map(
@@ -413,23 +472,11 @@ for (const design of [stool, jig]) {
         expect(at, title).toBeGreaterThanOrEqual(0);
       }
       // tables are whole: each has a head or heads its rows, and every row as many cells
-      const tables = told.flatMap(({ type }, i) => (type === 'Table' ? [i] : []));
+      const tables = tablesIn(told);
       expect(tables.length).toBeGreaterThan(10);
-      for (const start of tables) {
-        const end = told.findIndex(({ depth }, i) => i > start && depth <= told[start]!.depth);
-        const cells = told.slice(start + 1, end < 0 ? undefined : end);
-        expect(
-          cells.some(({ type }) => type === 'TH'),
-          cells[0]?.text,
-        ).toBe(true);
-        const counts = cells
-          .map(({ type }, i) => (type === 'TR' ? i : -1))
-          .filter((i) => i >= 0)
-          .map((i) => {
-            const next = cells.findIndex(({ type }, k) => k > i && type === 'TR');
-            return (next < 0 ? cells.length : next) - i - 1;
-          });
-        expect(new Set(counts).size, cells.map(({ text }) => text).join('|')).toBe(1);
+      for (const { headed, rows } of tables) {
+        expect(headed, rows[0]?.join()).toBe(true);
+        expect(new Set(rows.map((cells) => cells.length)).size, rows.join('|')).toBe(1);
       }
       // rows of a text are read as words, not glued end to end
       const paragraphs = of('P')
