@@ -1,5 +1,5 @@
 import type { Design } from '../../assembly/index.js';
-import { InputError } from '../../errors.js';
+import { type ErrorText, InputError } from '../../errors.js';
 import { trimmed, type Units } from '../../length/index.js';
 import { type Model, optionName, parameterMeta, readParameters } from '../../model/index.js';
 import { sheetsFor } from './sheets-for.js';
@@ -69,7 +69,7 @@ export function withMadeJig(shop: Shop, model: Model, summary: unknown, file: st
       ([name, value]) =>
         `${optionName(name)} is ${String(value)}, but the jig in ${file} was made with ${String(jig[name])}: correct the shop file, or make the jig again`,
     );
-    throw jigError(shop, 'jig-made-differs', lines);
+    throw jigError(shop, 'jig-made-differs', lines.join('\n'));
   }
   return { ...shop, jig };
 }
@@ -94,11 +94,12 @@ function parametersIn(summary: unknown): Given | undefined {
   );
 }
 
-/** What is wrong with the shop's jig, each line naming the shop. */
-const jigError = ({ name }: Shop, code: string, lines: readonly string[]): InputError =>
-  new InputError(code, lines.map((line) => `${name}: jig: ${line}`).join('\n'), [
-    new InputError(code, lines.join('\n'), { of: 'shop', name: 'jig' }),
-  ]);
+/** What is wrong with the shop's jig, each line naming the shop, in the person's units. */
+function jigError({ name }: Shop, code: string, text: ErrorText): InputError {
+  const own = new InputError(code, text, { of: 'shop', name: 'jig' });
+  const named = (line: string): string => `${name}: jig: ${line}`;
+  return new InputError(code, (say) => own.explain(say).split('\n').map(named).join('\n'), [own]);
+}
 
 /** The errors of a jig's parameters. */
 function told<T>(shop: Shop, work: () => T): T {
@@ -106,7 +107,7 @@ function told<T>(shop: Shop, work: () => T): T {
     return work();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    throw jigError(shop, error.code, error.message.split('\n'));
+    throw jigError(shop, error.code, (say) => error.explain(say));
   }
 }
 

@@ -3,7 +3,7 @@ import type { CutterAtHand } from '../at-hand/index.js';
 import type { StageName } from '../holding/index.js';
 import type { GrooveCard, SetupCard } from '../set-up/index.js';
 import { faceWords } from '../words/index.js';
-import type { StepDraft } from './work-step.js';
+import { mm, type StepDraft, tool } from './work-step.js';
 
 /** Mortises of a stage, card by card; those nobody can cut are on no card. */
 export function mortiseSteps(
@@ -101,10 +101,6 @@ export function boredSteps(board: Board, cutters: readonly CutterAtHand[]): read
     ...same(board.slots).map((slots) => step('slot', slots, slotted(slots, cutters))),
   ];
 }
-
-const mm = (name: string, value: number) => ({ name, value, unit: 'mm' as const });
-
-const tool = (name: string, value: number) => ({ name, value, unit: 'tool' as const });
 
 function drilled(holes: readonly Hole[]): Pick<StepDraft, 'what' | 'figures'> {
   const [{ diameter, depth, counterbore, countersink }] = holes as readonly [Hole, ...Hole[]];

@@ -4,7 +4,7 @@ import type { OutlineTemplate, PrintedTemplate } from '../boards/index.js';
 import type { Aid } from '../holding/index.js';
 import type { GrooveCard, SetupCard, TestBlank } from '../set-up/index.js';
 import { markOf } from '../words/index.js';
-import type { StepDraft } from './work-step.js';
+import { mm, type StepDraft, tool } from './work-step.js';
 
 /** What belongs to a job beside cutting its boards; what is left out has no step. */
 export interface WholeJob {
@@ -124,10 +124,6 @@ export const followerFigures = (
         ]),
   ];
 };
-
-const mm = (name: string, value: number) => ({ name, value, unit: 'mm' as const });
-
-const tool = (name: string, value: number) => ({ name, value, unit: 'tool' as const });
 
 /** Tapers are sawn while there is wood to hold: those over the height run along the whole length, the others end it. */
 function taperWords(aids: NonNullable<WholeJob['aids']>): string {

@@ -56,3 +56,9 @@ export interface WorkStep {
 
 /** A step before its place in the order is known. */
 export type StepDraft = Omit<WorkStep, 'id' | 'number' | 'hand'>;
+
+/** A length of a step, mm. */
+export const mm = (name: string, value: number) => ({ name, value, unit: 'mm' as const });
+
+/** The size of a cutter, a bush or a drill, mm. */
+export const tool = (name: string, value: number) => ({ name, value, unit: 'tool' as const });
