@@ -4,7 +4,7 @@ export { parseMass, printMass } from './mass.js';
 export { parseAngle } from './parse-angle.js';
 export { type LengthOptions, parseLength, type Sign } from './parse-length.js';
 export { printAngle } from './print-angle.js';
-export { printFine, printFit, printLength, printTool } from './print-length.js';
+export { printFine, printFit, printLength, printTool, soldInInches } from './print-length.js';
 export {
   type DrawingUnits,
   FRACTIONS,

@@ -56,9 +56,11 @@ export function printFine(mm: number, { units }: { readonly units: Units }): str
  */
 export function printTool(mm: number, { units }: { readonly units: Rule }): string {
   if (units === 'mm') return printLength(mm, { units });
-  const lines = nearestLine(mm, FINEST);
-  return onLine(mm, lines) ? fraction(lines, FINEST) : printLength(mm, { units: 'in/1000' });
+  return soldInInches(mm) ? fraction(nearestLine(mm, FINEST), FINEST) : printLength(mm, { units: 'in/1000' });
 }
+
+/** Whether a cutter or a drill of a size, mm, is a fraction of an inch, as they are sold. */
+export const soldInInches = (mm: number): boolean => onLine(mm, nearestLine(mm, FINEST));
 
 const onLine = (mm: number, lines: number): boolean => Math.abs(mm / INCH - lines / FINEST) < ON_LINE_INCH;
 

@@ -1,4 +1,4 @@
-import { systemOf, trimmed } from '../../length/index.js';
+import { soldInInches, systemOf, trimmed } from '../../length/index.js';
 import { type DrawingUnits, sizeRows, toolRows } from './drawing-units.js';
 
 /** A length as the drawings print it, with its unit when they print one system. */
@@ -23,7 +23,7 @@ export const sayTool =
   (units: DrawingUnits): Say =>
   (mm) => {
     const words = withUnit(toolRows(mm, units), units);
-    return systemOf(units) === 'in' && words.includes('.') ? `${words} (${trimmed(mm, 1)} mm)` : words;
+    return systemOf(units) === 'in' && !soldInInches(mm) ? `${words} (${trimmed(mm, 1)} mm)` : words;
   };
 
 interface Sizes {
