@@ -100,6 +100,13 @@ test('a mortise deeper than the router at hand plunges is left open, so that not
   expect(told.sound).toBe(false);
 });
 
+test('a mortise that leans from its face is left open with tools at hand: whether an earlier face lets it be cut is not looked at', () => {
+  const leaning = stool.build(readParameters(stool, { stretcherAxis: 'along-stretcher' }, 'mm'));
+  const { open, sound } = quickVerdict(leaning, speaker('mm'), { shop: builtInShop('mm'), plate: 12 });
+  expect(open.some((one) => one.startsWith('reach into mortise'))).toBe(true);
+  expect(sound).toBe(false);
+});
+
 test('a sound stool is sound at once, and its figures are none better than those on the solids', async () => {
   const design = stool.build(readParameters(stool, {}, 'mm'));
   const { findings: found, open, sound } = quick(design);

@@ -31,11 +31,14 @@ export interface ToolsAtHand {
   readonly plate: number;
 }
 
-/** Mortises the router and its cutter may not reach the bottom of through the plate. */
+/**
+ * Mortises the router and its cutter may not reach the bottom of through the plate. One whose mouth leans is cut from a face of
+ * an earlier stage, deeper, or from none.
+ */
 const outOfReach = (design: Design, say: Say, { shop, plate }: ToolsAtHand): string[] =>
   design.boards.flatMap(({ board }) =>
     board.mortises
-      .filter((mortise) => toolLimits(mortise, plate, shop, say).length > 0)
+      .filter((mortise) => mortise.faceNormal || toolLimits(mortise, plate, shop, say).length > 0)
       .map(({ id }) => `reach into mortise ${id} of ${board.id}`),
   );
 
