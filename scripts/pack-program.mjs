@@ -13,7 +13,7 @@ import { build } from 'esbuild';
 import { withoutBrotli } from './without-brotli.mjs';
 
 const PACKED = 'dist/src/packed';
-const WORKER = 'src/cli/judge-worker.ts';
+const WORKER = 'src/cli/ranges/judge-worker.ts';
 
 const layers = readdirSync('src')
   .map((name) => `src/${name}/index.ts`)

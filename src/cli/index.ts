@@ -1,3 +1,2 @@
-export type { MadeFile, MakeRequest, MakeResult, Pipeline } from './pipeline.js';
+export type { MadeFile, MakeRequest, MakeResult, Pipeline, Sink, Surroundings } from './around/index.js';
 export { run } from './run.js';
-export type { Sink, Surroundings } from './surroundings.js';

@@ -2,18 +2,11 @@ import { TenonwrightError } from '../errors.js';
 import { speaker, type Units } from '../length/index.js';
 import { readParameters } from '../model/index.js';
 import { version } from '../node/index.js';
-import { check } from './check.js';
-import { BAD_INPUT, type Command, DONE, FAULT } from './command.js';
-import { describe } from './describe.js';
-import { explain } from './explain.js';
-import { list } from './list.js';
-import { make } from './make.js';
-import { newCommand } from './new.js';
-import { open } from './open.js';
-import { parseArgv } from './parse-argv.js';
-import { range } from './range.js';
-import { shopCommand } from './shop-command.js';
-import type { Surroundings } from './surroundings.js';
+import { parseArgv } from './argv/index.js';
+import type { Surroundings } from './around/index.js';
+import { BAD_INPUT, type Command, DONE, FAULT } from './around/index.js';
+import { check, describe, explain, list, make, newCommand, open, shopCommand } from './commands/index.js';
+import { range } from './ranges/index.js';
 
 const COMMANDS: readonly Command[] = [
   list,

@@ -1,12 +1,19 @@
-import { AT_FIRST } from './choices.js';
-import { type Looker, lookerOf } from './looker.js';
-import { onPage, readData, say } from './on-page.js';
-import { openStage, type Stage } from './stage.js';
-import { followLink, wireLink } from './wire-link.js';
-import { wireMeasure } from './wire-measure.js';
-import { wirePanel } from './wire-panel.js';
-import { wireKeys, wirePointer } from './wire-picture.js';
-import { wirePicture } from './wire-saving.js';
+import {
+  followLink,
+  type Looker,
+  lookerOf,
+  onPage,
+  readData,
+  say,
+  wireKeys,
+  wireLink,
+  wireMeasure,
+  wirePanel,
+  wirePicture,
+  wirePointer,
+} from './controls/index.js';
+import { AT_FIRST } from './over/index.js';
+import { openStage, type Stage } from './stage/index.js';
 
 /** The stage, or undefined in a browser without WebGL, where the still picture stays. */
 function tryStage(data: ReturnType<typeof readData>): Stage | undefined {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Finding } from '../../src/checks/index.js';
-import { printFindings } from '../../src/cli/print-result.js';
+import { printFindings } from '../../src/cli/results/print-result.js';
 
 const loose = (tenon: string): Finding => ({
   code: 'tenon-loose',

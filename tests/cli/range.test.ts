@@ -56,7 +56,7 @@ test('a frame tells its ranges, asks nothing twice, is the same from shares, and
 });
 
 test('the script that judges names its program by content, so a verdict of another program is asked anew', async () => {
-  const script = readFileSync('dist/src/cli/judge-worker.js', 'utf8');
+  const script = readFileSync('dist/src/cli/ranges/judge-worker.js', 'utf8');
   const name = /packed\/([0-9a-f]{8})\.js/.exec(script)![1]!;
   const program = readFileSync(`dist/src/packed/${name}.program.js`);
   expect(createHash('sha256').update(program).digest('hex').slice(0, 8)).toBe(name);

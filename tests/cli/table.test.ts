@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { table, wrap } from '../../src/cli/table.js';
+import { table, wrap } from '../../src/cli/around/table.js';
 
 const word = fc.string({ minLength: 1, maxLength: 9, unit: fc.constantFrom(...'abc°½'.split('')) });
 const cell = fc.array(word, { maxLength: 12 }).map((words) => words.join(' '));

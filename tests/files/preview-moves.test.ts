@@ -5,7 +5,7 @@ import { previewMoves } from '../../src/files/page/preview-moves.js';
 import { readParameters } from '../../src/model/index.js';
 import { provedGlueUp } from '../../src/shop/index.js';
 import { box, gap, sharedVolume, solidsOf, startKernel } from '../../src/solid/index.js';
-import { AT_FIRST, offsetOf } from '../../src/viewer/choices.js';
+import { AT_FIRST, offsetOf } from '../../src/viewer/over/choices.js';
 import { builtPiece, shippedPiece } from '../notation/built-piece.js';
 
 const kernel = await startKernel();

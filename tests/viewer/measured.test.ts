@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { distance, measuredWords } from '../../src/viewer/measured.js';
-import type { PreviewData } from '../../src/viewer/preview-data.js';
-import { sharpEdgesOf } from '../../src/viewer/sharp-edges.js';
+import { distance, measuredWords } from '../../src/viewer/over/measured.js';
+import { sharpEdgesOf } from '../../src/viewer/piece/sharp-edges.js';
+import type { PreviewData } from '../../src/viewer/told/preview-data.js';
 
 const side = (name: string) => ({ name, mm: 1, along: [1, 0, 0], mmText: '', inchText: '' }) as const;
 

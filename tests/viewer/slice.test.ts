@@ -3,7 +3,7 @@ import { afterAll, expect, test } from 'vitest';
 import { obround, regionOf } from '../../src/profile/index.js';
 import { meshOf, prism, startKernel } from '../../src/solid/index.js';
 import type { Point } from '../../src/viewer/index.js';
-import { sliceLoops } from '../../src/viewer/slice.js';
+import { sliceLoops } from '../../src/viewer/piece/slice.js';
 
 const kernel = await startKernel();
 afterAll(() => kernel.dispose());

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { smoothNormals } from '../../src/viewer/smooth-normals.js';
+import { smoothNormals } from '../../src/viewer/piece/smooth-normals.js';
 import { boxMesh } from '../files/box-mesh.js';
 
 test('every corner of a box keeps the normals of its three faces', () => {

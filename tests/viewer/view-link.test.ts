@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { AT_FIRST } from '../../src/viewer/choices.js';
-import type { PreviewData } from '../../src/viewer/preview-data.js';
-import { linkTo, readLink, type View } from '../../src/viewer/view-link.js';
+import { linkTo, readLink, type View } from '../../src/viewer/controls/view-link.js';
+import { AT_FIRST } from '../../src/viewer/over/choices.js';
+import type { PreviewData } from '../../src/viewer/told/preview-data.js';
 
 const piece = (id: string) => ({
   id,

@@ -1,0 +1,2 @@
+export { parseArgv } from './parse-argv.js';
+export { PROGRAM } from './program.js';

@@ -1,0 +1,1 @@
+export { range } from './range.js';

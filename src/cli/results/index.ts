@@ -1,0 +1,2 @@
+export { runPipeline } from './run-pipeline.js';
+export { showResult } from './show-result.js';

@@ -1,0 +1,2 @@
+export type * from './preview-data.js';
+export { isFlat, VIEWS, type ViewName } from './views.js';
