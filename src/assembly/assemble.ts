@@ -1,4 +1,3 @@
-import { type Face, faces } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { settledFigures } from '../frame/index.js';
 import { type JoinRequest, joinAll } from '../joinery/index.js';
@@ -35,17 +34,12 @@ export function assemble({
   season,
   ...spec
 }: DesignSpec): Design {
-  const standing = new Map<string, PlacedBoard & { faces: readonly Face[] }>();
+  const standing = new Map<string, PlacedBoard>();
   for (const placed of spec.boards) {
     if (standing.has(placed.board.id)) {
       throw new JoinError('board-twice', `two boards are called ${placed.board.id}: give each its own id`);
     }
-    // a mortise changes no face, so the faces are found once
-    standing.set(placed.board.id, {
-      board: placed.board,
-      place: settledFigures(placed.place),
-      faces: faces(placed.board),
-    });
+    standing.set(placed.board.id, { board: placed.board, place: settledFigures(placed.place) });
   }
   for (const { a, b } of requests) {
     const [one, two] = [standing.get(a), standing.get(b)];

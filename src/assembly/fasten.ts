@@ -1,4 +1,3 @@
-import { faces } from '../board/index.js';
 import { type ErrorText, JoinError } from '../errors.js';
 import { add, cross, directionOut, dot, pointOut, scale, subtract, unit, type Vec3 } from '../frame/index.js';
 import { contacts } from '../joinery/index.js';
@@ -34,7 +33,7 @@ export function fasten(
     if (value !== undefined && !(Number.isFinite(value) && value >= 0))
       refuse(`${name} is ${value}; it must be 0 or more: give a length`);
   }
-  const touch = contacts(standing(to), standing(held))[0]!;
+  const touch = contacts(to, held)[0]!;
   const box = minimumRectangle(touch.patch);
   const middle = pointOut(touch.plane, [box.centre[0], box.centre[1], 0]);
   const run = directionOut(touch.plane, [box.along[0], box.along[1], 0]);
@@ -61,8 +60,6 @@ export function fasten(
   const pieces = { held, to, request, touch, run, up, along, made, refuse };
   return request.by === 'button' ? buttons(pieces) : screws(pieces);
 }
-
-const standing = ({ board, place }: PlacedBoard) => ({ id: board.id, place, faces: faces(board) });
 
 /** From the middle of a board's width, along the way it moves. */
 const fromMiddle = ({ board, place }: PlacedBoard, at: Vec3, along: Vec3): number => {

@@ -1,4 +1,5 @@
 import { dot, type Frame, frame, pointIn, subtract, type Vec3 } from '../frame/index.js';
+import { once } from '../once.js';
 import { intersectRegion, type Region, regionArea, type Vertex } from '../profile/index.js';
 import { PATCH_MM2, SAME_DIRECTION, SAME_POINT } from '../tolerances.js';
 import type { Board, FaceId } from './board.js';
@@ -17,21 +18,35 @@ export interface Face {
 }
 
 /**
+ * Every plane a board may have a face in, as if it had one: the wood there is worked out when it is first asked for, and may be
+ * next to none.
+ */
+export const possibleFaces: (board: Board) => readonly Face[] = onceAShape((board) =>
+  facePlanes(board).map(({ runs, ...plane }): Face => {
+    const region = once(() => {
+      const wood = planeRegion(board, plane.frame, columnRegion(board));
+      // where the outline turns away from the plane it goes on as a section, which is no face
+      return runs && !within(wood, runs) ? intersectRegion(wood, strips(runs, board.blank.thickness)) : wood;
+    });
+    return {
+      ...plane,
+      get region() {
+        return region();
+      },
+    };
+  }),
+);
+
+/** Whether wood lies in its plane. */
+export const isFace = ({ region }: Face): boolean => regionArea(region) > PATCH_MM2;
+
+/**
  * The flat faces of a board before any mortise is cut: both wide faces, every straight run of the outline, every bevel.
  * Faces a bevel has taken away altogether are left out.
  */
-export const faces: (board: Board) => readonly Face[] = onceAShape((board) => {
-  const column = columnRegion(board);
-  return facePlanes(board)
-    .map(({ runs, ...plane }): Face => {
-      const wood = planeRegion(board, plane.frame, column);
-      // where the outline turns away from the plane it goes on as a section, which is no face
-      const region =
-        runs && !within(wood, runs) ? intersectRegion(wood, strips(runs, board.blank.thickness)) : wood;
-      return { ...plane, region };
-    })
-    .filter((face) => regionArea(face.region) > PATCH_MM2);
-});
+export const faces: (board: Board) => readonly Face[] = onceAShape((board) =>
+  possibleFaces(board).filter(isFace),
+);
 
 /**
  * The frame of one face, board frame, z out of the wood.

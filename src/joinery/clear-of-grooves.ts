@@ -1,4 +1,4 @@
-import type { Board, Groove } from '../board/index.js';
+import type { Groove } from '../board/index.js';
 import { type Frame, frameOut, pointIn, pointOut, type Vec2 } from '../frame/index.js';
 import {
   type Bounds,
@@ -11,7 +11,7 @@ import {
   regionOf,
 } from '../profile/index.js';
 import { PATCH_MM2 } from '../tolerances.js';
-import { type Contact, planeAlong, regionIn } from './contact.js';
+import { type Contact, type Joinable, planeAlong, regionIn } from './contact.js';
 import { PRACTICE } from './practice.js';
 
 /**
@@ -23,7 +23,7 @@ import { PRACTICE } from './practice.js';
  */
 export function clearOfGrooves(
   touch: Contact,
-  boards: readonly [a: Standing, b: Standing],
+  boards: readonly [a: Joinable, b: Joinable],
   depths: Readonly<Record<string, number>> = {},
 ): Contact {
   if (boards.every(({ board }) => board.grooves.length === 0)) return touch;
@@ -44,11 +44,6 @@ export function clearOfGrooves(
     }
   });
   return { ...touch, patch: regionIn(seat, touch.plane, patch) };
-}
-
-interface Standing {
-  readonly board: Board;
-  readonly place: Frame;
 }
 
 /** Where a groove stands over a seat, when it comes as near as a mortise is deep. */

@@ -1,4 +1,4 @@
-import type { Face } from '../board/index.js';
+import { type Board, type Face, possibleFaces } from '../board/index.js';
 import { type ErrorText, JoinError } from '../errors.js';
 import {
   angleDeg,
@@ -26,11 +26,11 @@ import {
 } from '../profile/index.js';
 import { COPLANAR, PARALLEL_DEG, PATCH_MM2 } from '../tolerances.js';
 
-/** A board's flat faces and where the board stands. */
-export interface Standing {
-  readonly id: string;
+/** A board, and where it stands. */
+export interface Joinable {
+  readonly board: Board;
+  /** Board frame written in the assembly frame. */
   readonly place: Frame;
-  readonly faces: readonly Face[];
 }
 
 /** Where two boards touch. */
@@ -53,12 +53,12 @@ const MEANT_DEG = 10;
  * @returns the largest first, patches of one size from left to right, front to back and up
  * @throws JoinError `no-contact` that names both boards and how far apart they are, or by what angle they miss
  */
-export function contacts(a: Standing, b: Standing): readonly Contact[] {
+export function contacts(a: Joinable, b: Joinable): readonly Contact[] {
   const found: Contact[] = [];
   let miss: { gap: number; angle: number; faceA: Face; faceB: Face } | undefined;
-  for (const faceA of a.faces) {
+  for (const faceA of possibleFaces(a.board)) {
     const planeA = frameOut(a.place, faceA.frame);
-    for (const faceB of b.faces) {
+    for (const faceB of possibleFaces(b.board)) {
       const planeB = frameOut(b.place, faceB.frame);
       const angle = angleDeg(planeA.z, scale(planeB.z, -1));
       if (angle > MEANT_DEG) continue;
@@ -149,8 +149,8 @@ function boxesMeet(p: Region, q: Region): boolean {
 }
 
 function missText(
-  a: Standing,
-  b: Standing,
+  { board: a }: Joinable,
+  { board: b }: Joinable,
   miss: { gap: number; angle: number; faceA: Face; faceB: Face } | undefined,
 ): ErrorText {
   const pair = `${a.id} and ${b.id} do not touch`;

@@ -1,4 +1,4 @@
-import type { Board, Face } from '../board/index.js';
+import type { Face } from '../board/index.js';
 import { type ErrorText, JoinError } from '../errors.js';
 import { directionIn, dot, type Frame, scale, settledPlace, type Vec2 } from '../frame/index.js';
 import { USUAL_SEASON } from '../movement/index.js';
@@ -6,20 +6,12 @@ import { convexHull, minimumRectangle, type Region, rectangleAlong } from '../pr
 import { speciesNames } from '../tables/index.js';
 import { ALONG_AXIS, NOISE, PARALLEL_DEG } from '../tolerances.js';
 import { type Lean, leanOf } from './axis.js';
-import { type Contact, planeAlong, regionIn } from './contact.js';
+import { type Contact, type Joinable, planeAlong, regionIn } from './contact.js';
 import { edgeOfTenon, SWELL_SPARE, swelling } from './edge-clearance.js';
 import type { Fit } from './joint.js';
 import type { JoinOptions } from './options.js';
 import { PRACTICE } from './practice.js';
 import { type Side, sideOf } from './side.js';
-
-/** A board, where it stands, and its faces when they are known already. */
-export interface Joinable {
-  readonly board: Board;
-  /** Board frame written in the assembly frame. */
-  readonly place: Frame;
-  readonly faces?: readonly Face[];
-}
 
 /** What is settled of a joint before its mortises get their places. mm. */
 export interface Draft {

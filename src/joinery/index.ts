@@ -1,6 +1,6 @@
 export type { AxisOption } from './axis.js';
 export * from './contact.js';
-export { type Joinable, tenonShare } from './draft.js';
+export { tenonShare } from './draft.js';
 export { SWELL_SPARE } from './edge-clearance.js';
 export * from './join.js';
 export * from './joint.js';

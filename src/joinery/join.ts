@@ -1,10 +1,10 @@
-import { type Board, faces, pocketGap } from '../board/index.js';
+import { type Board, pocketGap } from '../board/index.js';
 import { JoinError } from '../errors.js';
 import { angleDeg } from '../frame/index.js';
 import { PARALLEL_DEG } from '../tolerances.js';
 import { clearOfGrooves } from './clear-of-grooves.js';
-import { type Contact, contacts } from './contact.js';
-import { type Draft, draftOf, type Joinable } from './draft.js';
+import { type Contact, contacts, type Joinable } from './contact.js';
+import { type Draft, draftOf } from './draft.js';
 import type { Joint, PatchLeft } from './joint.js';
 import { type Laid, laidOut } from './layout.js';
 import { makeWay } from './make-way.js';
@@ -121,9 +121,7 @@ function patchesOf(standing: ReadonlyMap<string, Joinable>, request: JoinRequest
   const options = request.options ?? {};
   const id = options.id ?? `${request.a}/${request.b}`;
   checkedOptions(id, [request.a, request.b], options);
-  const touching = contacts(toTouch(a), toTouch(b)).map((touch) =>
-    clearOfGrooves(touch, [a, b], options.depths),
-  );
+  const touching = contacts(a, b).map((touch) => clearOfGrooves(touch, [a, b], options.depths));
   const chosen = chosenOf(id, touching, options);
   const drafts = chosen.map((touch) => draftOf(id, a, b, touch, options));
   // what is asked for by number must be had; of all patches, one with room is enough
@@ -137,8 +135,6 @@ function patchesOf(standing: ReadonlyMap<string, Joinable>, request: JoinRequest
     left: tried.flatMap(({ error }, i) => (error ? [leftOf(request, drafts[i]!, error)] : [])),
   };
 }
-
-const toTouch = (j: Joinable) => ({ id: j.board.id, place: j.place, faces: j.faces ?? faces(j.board) });
 
 function chosenOf(id: string, touching: readonly Contact[], { patches }: JoinOptions): readonly Contact[] {
   if (patches === undefined) return touching;

@@ -1,5 +1,5 @@
 import type { Pocket } from '../board/index.js';
-import type { Joinable } from './draft.js';
+import type { Joinable } from './contact.js';
 import type { GaveWay } from './joint.js';
 import type { Laid, Mitre } from './layout.js';
 import { cutBefore, type InBoard, isJoint, jointsOfBoards, type Meeting, meetingsOf } from './meetings.js';

@@ -1,7 +1,7 @@
 import { type Pocket, pocketGap, pocketsNear, pocketsOf } from '../board/index.js';
 import { angleDeg, dot, frameOut, subtract } from '../frame/index.js';
 import { COPLANAR, PARALLEL_DEG, WALL_ROUNDING } from '../tolerances.js';
-import type { Joinable } from './draft.js';
+import type { Joinable } from './contact.js';
 import type { Laid } from './layout.js';
 import { pocketsIn } from './parts.js';
 import { PRACTICE } from './practice.js';

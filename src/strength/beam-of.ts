@@ -1,5 +1,5 @@
 import type { Design, PlacedBoard } from '../assembly/index.js';
-import { type Face, faces, type Mortise } from '../board/index.js';
+import { type Face, isFace, type Mortise, possibleFaces } from '../board/index.js';
 import {
   directionOut,
   dot,
@@ -98,7 +98,7 @@ export function standingSection(placed: PlacedBoard): Section {
 }
 
 function wideLoops({ board }: PlacedBoard): Beam['loops'] {
-  const { frame, region } = faces(board).find(({ id }) => id === 'opposite-face')!;
+  const { frame, region } = possibleFaces(board).find(({ id }) => id === 'opposite-face')!;
   return region.map((loop) =>
     loop.map(([u, v]): Vec2 => {
       const [x, y] = pointOut(frame, [u, v, 0]);
@@ -150,9 +150,10 @@ const fastened = (design: Design, { board }: PlacedBoard): readonly Seat[] => {
 /** The face of a board that looks a way and has a point in its plane. */
 const faceAt = (other: PlacedBoard, point: Vec3, way: Vec3): Face | undefined => {
   const off = (face: Face) => Math.abs(pointIn(frameOut(other.place, face.frame), point)[2]);
-  return faces(other.board)
-    .filter((face) => dot(frameOut(other.place, face.frame).z, way) > LOOKS)
-    .toSorted((a, b) => off(a) - off(b))[0];
+  return possibleFaces(other.board)
+    .filter(({ frame }) => dot(directionOut(other.place, frame.z), way) > LOOKS)
+    .toSorted((a, b) => off(a) - off(b))
+    .find(isFace);
 };
 
 function restOf(placed: PlacedBoard, { by, normal, corners, mortises }: Seat): Rest | undefined {

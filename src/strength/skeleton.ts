@@ -1,5 +1,5 @@
 import type { Design, PlacedBoard } from '../assembly/index.js';
-import { faces } from '../board/index.js';
+import { isFace, possibleFaces } from '../board/index.js';
 import {
   directionOut,
   type Frame,
@@ -131,9 +131,9 @@ function barOf({ board, place }: PlacedBoard, from: number, to: number): Bar {
 
 /** Where a board stands: the two ends of a long patch on the floor, the middle of a short one. */
 function feetOf({ board, place }: PlacedBoard, floor: number): readonly { board: string; at: Vec3 }[] {
-  return faces(board)
+  return possibleFaces(board)
     .map((face) => ({ face, at: frameOut(place, face.frame) }))
-    .filter(({ at }) => at.z[2] < -DOWN && Math.abs(at.origin[2] - floor) < ON_FLOOR)
+    .filter(({ face, at }) => at.z[2] < -DOWN && Math.abs(at.origin[2] - floor) < ON_FLOOR && isFace(face))
     .flatMap(({ face, at }) =>
       pieces(face.region).flatMap((patch) => {
         const box = minimumRectangle(patch);

@@ -1,4 +1,3 @@
-import { faces } from '../../board/index.js';
 import { JoinError } from '../../errors.js';
 import { type Contact, contacts } from '../../joinery/index.js';
 import { ALL_AXES, AXIS_WORDS, type Box, boardsCalled, type Stood } from '../places/index.js';
@@ -46,11 +45,9 @@ export function touchingPairs({ a, b }: PairEntry, standing: readonly Stood[]): 
   return found;
 }
 
-const standingOf = ({ placed: { board, place } }: Stood) => ({ id: board.id, place, faces: faces(board) });
-
 function touch(a: Stood, b: Stood): readonly Contact[] | JoinError {
   try {
-    return contacts(standingOf(a), standingOf(b));
+    return contacts(a.placed, b.placed);
   } catch (error) {
     if (error instanceof JoinError && error.code === 'no-contact') return error;
     throw error;
