@@ -1,4 +1,4 @@
-import { add, dot, scale, subtract, type Vec3 } from '../frame/index.js';
+import { add, scale, subtract, type Vec3 } from '../frame/index.js';
 import { tessellate } from '../profile/index.js';
 import type { Board } from './board.js';
 import { onceAShape } from './once-a-shape.js';
@@ -56,8 +56,10 @@ export const boardOutside: (board: Board) => BoardOutside = onceAShape((board) =
 
 /** What of a flat polygon lies below a plane: its corners there, and where its sides pass the plane. */
 function below(polygon: Polygon, point: Vec3, normal: Vec3): Polygon {
-  const over = polygon.map((corner) => dot(normal, subtract(corner, point)));
-  if (over.every((height) => height <= 0)) return polygon;
+  const heightOf = ([x, y, z]: Vec3): number =>
+    normal[0] * (x - point[0]) + normal[1] * (y - point[1]) + normal[2] * (z - point[2]);
+  if (polygon.every((corner) => heightOf(corner) <= 0)) return polygon;
+  const over = polygon.map(heightOf);
   return polygon.flatMap((corner, i) => {
     const next = (i + 1) % polygon.length;
     const [here, there] = [over[i]!, over[next]!];

@@ -5,13 +5,13 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
-/** Packs the generators, which are TypeScript, and loads them. */
-async function loaded(file) {
+/** Packs the generators of a copy of the program, which are TypeScript, and loads them. */
+async function loaded(file, copy = fileURLToPath(new URL('../../', import.meta.url))) {
   const folder = mkdtempSync(join(tmpdir(), 'tenonwright-designs-'));
   const outfile = join(folder, 'designs.mjs');
   try {
     await build({
-      entryPoints: [fileURLToPath(new URL(`../properties/${file}`, import.meta.url))],
+      entryPoints: [join(copy, 'tests/properties', file)],
       outfile,
       bundle: true,
       format: 'esm',
@@ -25,9 +25,12 @@ async function loaded(file) {
   }
 }
 
-/** @returns designs one by one, each with the values it was made from; without a design when the model refused them */
-export async function randomDesigns(count, seed) {
-  return (await loaded('sampled-designs.ts')).sampledDesigns(count, seed);
+/**
+ * @param copy folder of another copy of the program that builds them; this one when left out
+ * @returns designs one by one, each with the values it was made from; without a design when the model refused them
+ */
+export async function randomDesigns(count, seed, copy) {
+  return (await loaded('sampled-designs.ts', copy)).sampledDesigns(count, seed);
 }
 
 /** The same, most of them with one fault in their data. */

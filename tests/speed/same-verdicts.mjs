@@ -1,6 +1,7 @@
 /**
- * Judges random designs with this program and with another built copy of it, and tells where they differ: another finding, or a
- * figure that is off by more than 1e-6 mm. For changes that make a verdict faster and must not make it another.
+ * Builds and judges random designs with this program and with another built copy of it, and tells where they differ: another
+ * refusal, another finding, or a figure that is off by more than 1e-6 mm. For changes that make a verdict faster and must not make
+ * it another.
  *
  * node tests/speed/same-verdicts.mjs <folder of the other copy> [designs] [seed]
  */
@@ -18,15 +19,20 @@ const OFF = 1e-6;
 const tally = { designs: 0, refused: 0, findings: 0, figures: 0, differ: 0 };
 let most = 0;
 
+const builtThere = await randomDesigns(Number(designs), Number(seed), resolve(other));
 for (const { name, design } of await randomDesigns(Number(designs), Number(seed))) {
-  if (!design) {
+  const { design: before } = builtThere.next().value;
+  if (!design && !before) {
     tally.refused += 1;
     continue;
   }
   tally.designs += 1;
-  const [mine, theirs] = [await here(design), await there(design)];
-  tally.findings += theirs.findings.length;
-  const wrong = difference(mine, theirs, '');
+  let wrong = 'refused by one of them';
+  if (design && before) {
+    const [mine, theirs] = [await here(design), await there(before)];
+    tally.findings += theirs.findings.length;
+    wrong = difference(mine, theirs, '');
+  }
   if (wrong) {
     tally.differ += 1;
     console.log(`${name}: ${wrong}`);

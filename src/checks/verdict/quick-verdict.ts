@@ -1,6 +1,6 @@
 import type { Design } from '../../assembly/index.js';
 import { type BoardOutside, boardOutside } from '../../board/index.js';
-import { add, scale, type Vec3 } from '../../frame/index.js';
+import { scale, type Vec3 } from '../../frame/index.js';
 import type { Say } from '../../length/index.js';
 import { USUAL_SEASON } from '../../movement/index.js';
 import { onceForEach } from '../../once.js';
@@ -88,15 +88,19 @@ const nearTipping = (found: Strength | undefined): string[] =>
 
 /** What of a design, its boards and tenons these ways know; whatever else they hold is left to the full verdict. */
 const KNOWN = {
-  design: 'name title cutter boards joints patchesLeft uses user stock derived explode notes',
-  board: 'id name material blank outline bevels openings mortises',
-  tenon: 'id place thickness width length intoA intoB',
+  design: words('name title cutter boards joints patchesLeft uses user stock derived explode notes'),
+  board: words('id name material blank outline bevels openings mortises'),
+  tenon: words('id place thickness width length intoA intoB'),
 } as const;
 
+function words(text: string): ReadonlySet<string> {
+  return new Set(text.split(' '));
+}
+
 function unknown(design: Design): string[] {
-  const others = (of: object, known: string, what: string): string[] =>
+  const others = (of: object, known: ReadonlySet<string>, what: string): string[] =>
     Object.entries(of)
-      .filter(([name, value]) => !known.split(' ').includes(name) && !isNothing(value))
+      .filter(([name, value]) => !known.has(name) && !isNothing(value))
       .map(([name]) => `${name} of ${what}`);
   return [
     ...others(design, KNOWN.design, design.name),
@@ -111,10 +115,16 @@ const isNothing = (value: unknown): boolean =>
 /** The same with its numbers in a row. */
 const flat = onceForEach(
   ({ corners, normals }: BoardOutside): Outside => ({
-    corners: Float64Array.from(corners.flat()),
-    normals: Float64Array.from(normals.flat()),
+    corners: inARow(corners),
+    normals: inARow(normals),
   }),
 );
+
+function inARow(all: readonly Vec3[]): Float64Array {
+  const row = new Float64Array(3 * all.length);
+  for (let i = 0; i < all.length; i += 1) for (let k = 0; k < 3; k += 1) row[3 * i + k] = all[i]![k]!;
+  return row;
+}
 
 /** Pairs of boards no plane parts where they stand, or on the way of a step. */
 function notParted(design: Design, steps: readonly GlueStep[]): string[] {
@@ -140,8 +150,6 @@ function notParted(design: Design, steps: readonly GlueStep[]): string[] {
 const drawnOut = ({ corners, normals }: Outside, from: Vec3): Outside => {
   const all = new Float64Array(2 * corners.length);
   all.set(corners);
-  for (let i = 0; i < corners.length; i += 3) {
-    all.set(add([corners[i]!, corners[i + 1]!, corners[i + 2]!], from), corners.length + i);
-  }
+  for (let i = 0; i < corners.length; i += 1) all[corners.length + i] = corners[i]! + from[i % 3]!;
   return { corners: all, normals };
 };

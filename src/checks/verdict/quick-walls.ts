@@ -5,7 +5,6 @@ import {
   dot,
   pointOut,
   scale,
-  spanOf,
   subtract,
   unit,
   type Vec2,
@@ -179,14 +178,19 @@ const sideOf = ([from, to]: Line, [x, y]: Vec2): number =>
 function linesApart(a: Line, b: Line): number {
   const crosses = sideOf(a, b[0]) * sideOf(a, b[1]) < 0 && sideOf(b, a[0]) * sideOf(b, a[1]) < 0;
   if (crosses) return 0;
-  return Math.min(toLine(a[0], b), toLine(a[1], b), toLine(b[0], a), toLine(b[1], a));
+  return Math.sqrt(Math.min(toLineSq(a[0], b), toLineSq(a[1], b), toLineSq(b[0], a), toLineSq(b[1], a)));
 }
 
-function toLine([x, y]: Vec2, [[fx, fy], [tx, ty]]: Line): number {
-  const [dx, dy] = [tx - fx, ty - fy];
+/** The square of how far a point is from a line, mm². */
+function toLineSq([x, y]: Vec2, [from, to]: Line): number {
+  const [fx, fy] = from;
+  const dx = to[0] - fx;
+  const dy = to[1] - fy;
   const whole = dx * dx + dy * dy;
   const share = whole > 0 ? Math.max(0, Math.min(1, ((x - fx) * dx + (y - fy) * dy) / whole)) : 0;
-  return spanOf(x - fx - share * dx, y - fy - share * dy);
+  const offX = x - fx - share * dx;
+  const offY = y - fy - share * dy;
+  return offX * offX + offY * offY;
 }
 
 /** How far two mortises are apart along the best of a few directions: they are nowhere nearer. */
