@@ -1,13 +1,5 @@
 import { plotterSheet, type TiledTemplate, tileSheets } from '../printed-template/index.js';
-import {
-  type Draft,
-  finishSheets,
-  movedEntities,
-  type Paper,
-  pageOf,
-  type Sheet,
-  type SheetSet,
-} from '../sheet/index.js';
+import { finishSheets, type Paper, type Sheet, type SheetSet } from '../sheet/index.js';
 import { coverPage } from './cover-page.js';
 import type { PlanContent } from './plan-content.js';
 import type { PlanParts } from './plan-parts.js';
@@ -67,9 +59,9 @@ export function planSheets(content: PlanContent, paper: Paper, part: PlanPart = 
     ...(isAppendix ? [] : finishSheets([cover()], set)),
     ...sections.flatMap((section, i) => {
       const before = starts[i]!;
-      const drafts = section.drafts.map((draft) => onPaper(draft, paper));
+      const { drafts } = section;
       return [
-        ...finishSheets(drafts, { ...set, before }),
+        ...finishSheets(drafts, { ...set, before }, paper),
         ...(section.template
           ? tileSheets(section.template, {
               paper,
@@ -133,10 +125,3 @@ const commonTo = (parts: PlanParts): SheetSet => ({
 
 const printed = (template: TiledTemplate | undefined): number =>
   template?.plan.tiles.filter(({ number }) => number !== undefined).length ?? 0;
-
-/** A draft set on another paper: both show the same live area, in another place of the sheet. */
-function onPaper(draft: Draft, paper: Paper): Draft {
-  const page = pageOf(paper, 'portrait');
-  const by = [page.live.minX - draft.page.live.minX, page.live.minY - draft.page.live.minY] as const;
-  return by[0] === 0 && by[1] === 0 ? draft : { ...draft, page, entities: movedEntities(draft.entities, by) };
-}

@@ -5,9 +5,11 @@ import {
   checkBar,
   clipped,
   type Dimension,
+  type DrawingUnits,
   entitiesBox,
   letters,
   moved,
+  type Page,
   pageOf,
   pieceInside,
   roomOf,
@@ -19,6 +21,7 @@ import {
   stampOver,
   textBox,
   textWidth,
+  withBody,
 } from '../sheet/index.js';
 import { freedOnSheet } from './freed-words.js';
 import type { TemplateArtwork } from './template-artwork.js';
@@ -74,20 +77,57 @@ export const tileSheets = ({ artwork, plan }: TiledTemplate, of: TilePaper): rea
 
 function tileSheet(artwork: TemplateArtwork, plan: TilePlan, tile: Tile, of: TilePaper): Sheet {
   const page = pageOf(of.paper, plan.orientation);
+  const laid = pageOf('A4', plan.orientation);
+  const own: readonly SheetEntity[] = [
+    ...tileFooter(artwork, plan, tile, of, page.live),
+    ...(of.set.stamp === undefined ? [] : [stampOver(page, of.set.stamp)]),
+  ];
+  return Object.assign(withBody(tileBody(artwork, plan, tile, of.set.units, laid), laid, page, own), {
+    id: `template-${artwork.board.id}-${tile.number}`,
+    title: `${of.set.design}: template ${artwork.board.name}, sheet ${tile.number}`,
+    width: page.width,
+    height: page.height,
+    scale: '1:1',
+  });
+}
+
+/** What every paper shows of a template on one of its sheets, kept for the next paper. */
+function tileBody(
+  artwork: TemplateArtwork,
+  plan: TilePlan,
+  tile: Tile,
+  units: DrawingUnits,
+  laid: Page,
+): readonly SheetEntity[] {
+  const bodies = known.get(tile) ?? new Map<DrawingUnits, readonly SheetEntity[]>();
+  known.set(tile, bodies);
+  const body = bodies.get(units) ?? drawnTile(artwork, plan, tile, units, laid);
+  bodies.set(units, body);
+  return body;
+}
+
+const known = new WeakMap<Tile, Map<DrawingUnits, readonly SheetEntity[]>>();
+
+function drawnTile(
+  artwork: TemplateArtwork,
+  plan: TilePlan,
+  tile: Tile,
+  units: DrawingUnits,
+  { live }: Page,
+): readonly SheetEntity[] {
   const [width, height] = TILE_WINDOW[plan.orientation];
   const { shown } = tile;
   const [w, h] = [shown.maxX - shown.minX, shown.maxY - shown.minY];
-  const { live } = page;
   const at: Vec2 = [
     live.minX + (width - w) / 2 - shown.minX,
     live.minY + FOOTER + (height - h) / 2 - shown.minY,
   ];
   const drawn = clipped(artwork.strokes, shown);
   const seams = tileSeams(plan, tile, drawn);
-  const measured = ruleOn(tile, checkBar(of.set.units), [...drawn, ...seams]);
+  const measured = ruleOn(tile, checkBar(units), [...drawn, ...seams]);
   const all = [...drawn, ...seams, ...measured];
   const lines = all.filter(({ kind }) => kind !== 'text');
-  const keys = keysOn(artwork, tile, lines, of);
+  const keys = keysOn(artwork, tile, lines, units);
   const figures = keys
     .flatMap(({ parts }) => parts)
     .flatMap((one) => (one.kind === 'text' ? [textBox(one)] : []));
@@ -97,21 +137,11 @@ function tileSheet(artwork: TemplateArtwork, plan: TilePlan, tile: Tile, of: Til
     figures,
     tile.frame,
   );
-  const entities: readonly SheetEntity[] = [
+  return [
     ...moved(lines, at),
     ...keys.map((key) => ({ ...key, parts: moved(key.parts, at) })),
     ...moved(words, at),
-    ...tileFooter(artwork, plan, tile, of, live),
-    ...(of.set.stamp === undefined ? [] : [stampOver(page, of.set.stamp)]),
   ];
-  return {
-    id: `template-${artwork.board.id}-${tile.number}`,
-    title: `${of.set.design}: template ${artwork.board.name}, sheet ${tile.number}`,
-    width: page.width,
-    height: page.height,
-    scale: '1:1',
-    entities,
-  };
 }
 
 /** A rule along the left side of a sheet, where it runs through least. */
@@ -133,13 +163,13 @@ function keysOn(
   artwork: TemplateArtwork,
   { shown }: Tile,
   drawn: readonly Stroke[],
-  { set }: TilePaper,
+  units: DrawingUnits,
 ): readonly Dimension[] {
   const room = roomOf(drawn);
   return artwork.keys.flatMap((key): Dimension[] => {
     const piece = pieceInside(key.from, key.to, shown);
     if (!piece) return [];
-    const text = `${keyFigure(key, set.units)} ${key.what}`;
+    const text = `${keyFigure(key, units)} ${key.what}`;
     const run = Math.hypot(piece[1][0] - piece[0][0], piece[1][1] - piece[0][1]);
     const half = textWidth(text, SMALL) / 2 + 2;
     if (run < 2 * half) return [];

@@ -17,6 +17,7 @@ export { rule } from './rule.js';
 export { printSteps, runningSteps } from './running-steps.js';
 export { bareSize, blankWords, sayIn, sayTool, sizeWords } from './say-size.js';
 export { SCALES, type Scale } from './scales.js';
+export { withBody } from './shared-body.js';
 export {
   type ArcStroke,
   type CircleStroke,
@@ -25,6 +26,7 @@ export {
   type Hatch,
   type LineStroke,
   type PolylineStroke,
+  type SharedBody,
   type Sheet,
   type SheetEntity,
   type Stroke,

@@ -15,6 +15,19 @@ export interface Sheet {
   /** As in the title block: `1:5`; undefined when the sheet has views of several scales, or none. */
   readonly scale: string | undefined;
   readonly entities: readonly SheetEntity[];
+  /** The same in two parts, when other papers show one of them as well: a writer may draw that once for all. */
+  readonly shared?: SharedBody;
+}
+
+/** What a sheet shows that other papers show too, and what is its own. */
+export interface SharedBody {
+  /** As it was laid out, one and the same for all papers. */
+  readonly body: readonly SheetEntity[];
+  /** Of the page it was laid out on, mm. */
+  readonly height: number;
+  /** How far from there it is set down on this sheet, mm. */
+  readonly by: Vec2;
+  readonly own: readonly SheetEntity[];
 }
 
 /** What a writer draws. */

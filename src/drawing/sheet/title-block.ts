@@ -1,8 +1,9 @@
 import { systemOf } from '../../length/index.js';
 import { letters, path, SMALL, stroke } from './draw.js';
 import type { DrawingUnits } from './drawing-units.js';
-import { BLOCK_HEIGHT, type Page } from './page.js';
+import { BLOCK_HEIGHT, type Page, type Paper, pageOf } from './page.js';
 import { type Projection, projectionSymbol } from './projection-symbol.js';
+import { withBody } from './shared-body.js';
 import type { Sheet, SheetEntity, Stroke } from './sheet.js';
 import { boxLoop, fittedText } from './text-width.js';
 
@@ -34,23 +35,27 @@ export interface SheetSet {
 
 const UNIT_WORDS = { mm: 'mm', in: 'inch', dual: 'mm [in]' };
 
-/** Frames and numbers sheets: at the foot of each stand its title, the design, units, projection, revision and number. */
-export function finishSheets(drafts: readonly Draft[], set: SheetSet): readonly Sheet[] {
+/**
+ * Frames and numbers sheets: at the foot of each stand its title, the design, units, projection, revision and number.
+ *
+ * @param paper on which upright drafts are set down, when it is another than they were laid out on: all papers have the same live area
+ */
+export function finishSheets(drafts: readonly Draft[], set: SheetSet, paper?: Paper): readonly Sheet[] {
   return drafts.map((draft, i) => {
     const number = (set.before ?? 0) + i + 1;
-    return {
+    const page = paper === undefined ? draft.page : pageOf(paper, 'portrait');
+    const own = [
+      path('frame', boxLoop(page.live), true),
+      ...foot({ ...draft, page }, set, number, set.total ?? drafts.length),
+      ...(set.stamp === undefined ? [] : [stampOver(page, set.stamp)]),
+    ];
+    return Object.assign(withBody(draft.entities, draft.page, page, own), {
       id: draft.id,
       title: `${set.design}: ${draft.title}`,
-      width: draft.page.width,
-      height: draft.page.height,
+      width: page.width,
+      height: page.height,
       scale: undefined,
-      entities: [
-        ...draft.entities,
-        path('frame', boxLoop(draft.page.live), true),
-        ...foot(draft, set, number, set.total ?? drafts.length),
-        ...(set.stamp === undefined ? [] : [stampOver(draft.page, set.stamp)]),
-      ],
-    };
+    });
   });
 }
 

@@ -21,6 +21,12 @@ interface UsedFont {
   readonly encode: (text: string) => readonly [glyphs: readonly string[], places: readonly GlyphPlace[]];
 }
 
+/** Letters of each font in the order of their numbers; some together, where they do not simply stand in a row. */
+export interface Letters {
+  readonly plain: readonly string[];
+  readonly bold: readonly string[];
+}
+
 /** What a document's library keeps to itself: its own way to write a line asks for each what a line may be besides. */
 interface Inside {
   readonly _font: UsedFont;
@@ -35,7 +41,33 @@ interface Encoded {
   readonly inRow: boolean;
 }
 
+/** The texts of a font that were asked for, in the order in which their letters got their numbers. */
 const known = new WeakMap<UsedFont, Map<string, Encoded>>();
+
+const fontNamed = (doc: PDFKit.PDFDocument, name: keyof Letters): UsedFont =>
+  (doc.font(PDF_FONTS[name]) as unknown as Inside)._font;
+
+/** Numbers the letters of both fonts: documents that begin with the same ones write the same for the same text. */
+export function numberLetters(doc: PDFKit.PDFDocument, letters: Letters): void {
+  for (const name of ['plain', 'bold'] as const) {
+    const font = fontNamed(doc, name);
+    for (const letter of letters[name]) encoded(font, letter);
+  }
+}
+
+/** The letters of both fonts a document has numbered so far. */
+export function lettersSoFar(doc: PDFKit.PDFDocument): Letters {
+  const of = (name: keyof Letters) => [...(known.get(fontNamed(doc, name))?.keys() ?? [])];
+  return { plain: of('plain'), bold: of('bold') };
+}
+
+/** Names both fonts on the current page. */
+export function fontsOnPage(doc: PDFKit.PDFDocument): void {
+  for (const name of ['plain', 'bold'] as const) {
+    const font = fontNamed(doc, name);
+    (doc as unknown as Inside).page.fonts[font.id] ??= font.ref();
+  }
+}
 
 /** Letters and signs that stand one after the other whatever is beside them: the fonts of a plan know no ligatures and no kerning. */
 const STANDS_ALONE = /^[ -~\u00a0-\u024f\u0370-\u03ff\u2010-\u2027\u2030-\u205e\u2070-\u27bf]*$/;
@@ -43,11 +75,11 @@ const STANDS_ALONE = /^[ -~\u00a0-\u024f\u0370-\u03ff\u2010-\u2027\u2030-\u205e\
 function encoded(font: UsedFont, text: string): Encoded {
   const before = known.get(font) ?? new Map<string, Encoded>();
   known.set(font, before);
-  let found = before.get(text);
-  if (!found) {
-    found = text.length > 1 && STANDS_ALONE.test(text) ? letterByLetter(font, text) : asked(font, text);
-    before.set(text, found);
-  }
+  const one = before.get(text);
+  if (one) return one;
+  if (text.length > 1 && STANDS_ALONE.test(text)) return letterByLetter(font, text);
+  const found = asked(font, text);
+  before.set(text, found);
   return found;
 }
 
@@ -76,15 +108,14 @@ function asked(font: UsedFont, text: string): Encoded {
 export const pdfNumber = (value: number): number => Math.round(value * 1e4) / 1e4;
 
 /**
- * What draws a text (ISO 32000-1, 9.4) on a page that is `height` mm high, y down.
+ * What draws a text (ISO 32000-1, 9.4) on a page that is `height` mm high, y down, and names both fonts.
  *
  * @returns undefined for letters that do not simply stand in a row, which the library draws itself
  */
 export function lettersIn(doc: PDFKit.PDFDocument, stroke: TextStroke, height: number): string | undefined {
-  const { _font: font, page } = doc.font(PDF_FONTS[stroke.bold ? 'bold' : 'plain']) as unknown as Inside;
+  const font = fontNamed(doc, stroke.bold ? 'bold' : 'plain');
   const { glyphs, width, inRow } = encoded(font, stroke.text);
   if (!inRow) return undefined;
-  page.fonts[font.id] ??= font.ref();
   const size = sizeOf(stroke);
   const turn = (stroke.rotationDeg * Math.PI) / 180;
   const [cos, sin] = [pdfNumber(Math.cos(turn)), pdfNumber(Math.sin(turn))];

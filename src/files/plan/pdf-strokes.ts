@@ -10,15 +10,17 @@ type Paper = PDFKit.PDFDocument;
 type Point = readonly [number, number];
 
 /**
- * Draws strokes on the current page, which is `height` mm high; everything true to the last digit of the file.
+ * What draws strokes on the current page, which is `height` mm high; everything true to the last digit of the file.
  *
  * Written as the file's own operators (ISO 32000-1, 8.5), all at once: asked for one by one they took the library four times as
  * long. Lines of one kind that follow one another are one path, and a colour is said when it changes: read, packed and drawn faster.
+ *
+ * @returns undefined when all is drawn already, since the library had to write some of its letters itself
  */
-export function drawStrokes(doc: Paper, strokes: readonly Stroke[], height: number): void {
+export function drawStrokes(doc: Paper, strokes: readonly Stroke[], height: number): Uint8Array | undefined {
   let written: string[] = [];
   let [kind, ink, filling] = ['', '', ''];
-  let open = false;
+  let [open, whole] = [false, true];
   const close = () => {
     if (open) written.push('S');
     open = false;
@@ -43,6 +45,7 @@ export function drawStrokes(doc: Paper, strokes: readonly Stroke[], height: numb
       }
       doc.addContent(written.join('\n'));
       written = [];
+      whole = false;
       lettersOf(doc, stroke, height);
       continue;
     }
@@ -74,7 +77,9 @@ export function drawStrokes(doc: Paper, strokes: readonly Stroke[], height: numb
     else open = true;
   }
   close();
+  if (whole) return new TextEncoder().encode(written.map((row) => `${row}\n`).join(''));
   if (written.length > 0) doc.addContent(written.join('\n'));
+  return undefined;
 }
 
 const INK = '#000000';

@@ -6,13 +6,16 @@ import {
   type Table,
   type Tag,
 } from '../../drawing/index.js';
-import { drawStrokes } from './pdf-strokes.js';
+import type { Ink } from './pdf-ink.js';
 
 type Doc = PDFKit.PDFDocument;
 type Element = PDFKit.PDFStructureElement;
 
 /** Draws sheets so that their content is read in its order, each piece as what it is (structure types of ISO 32000-1, 14.8.4). */
-export function taggedReading(doc: Doc): { readonly draw: (sheet: Sheet) => void; readonly end: () => void } {
+export function taggedReading(
+  doc: Doc,
+  ink: Ink,
+): { readonly draw: (sheet: Sheet) => void; readonly end: () => void } {
   const document = doc.struct('Document');
   doc.addStructure(document);
   // what is still being read, maybe on the next page: a piece by its tag, and the list it is in
@@ -33,16 +36,16 @@ export function taggedReading(doc: Doc): { readonly draw: (sheet: Sheet) => void
     parent.add(element);
     return element;
   };
-  const marked = (element: Element, type: string, strokes: readonly Stroke[], height: number) => {
+  const marked = (element: Element, type: string, strokes: () => readonly Stroke[], height: number) => {
     const content = doc.markStructureContent(type);
-    drawStrokes(doc, strokes.map(spaced), height);
+    ink.draw(() => strokes().map(spaced), height);
     doc.endMarkedContent();
     element.add(content);
   };
-  const ornament = (strokes: readonly Stroke[], height: number) => {
-    if (strokes.length === 0) return;
+  const ornament = (entities: readonly SheetEntity[], height: number) => {
+    if (entities.length === 0) return;
     doc.markContent('Artifact', { type: 'Layout' });
-    drawStrokes(doc, strokes, height);
+    ink.draw(() => strokesOf(entities), height);
     doc.endMarkedContent();
   };
 
@@ -67,13 +70,13 @@ export function taggedReading(doc: Doc): { readonly draw: (sheet: Sheet) => void
         const heads = tag?.role === 'cell' ? tag.heads : undefined;
         const type = heads ? 'TH' : 'TD';
         const cell = begun(line, type, heads ? { scope: heads } : {});
-        if (own.length > 0) marked(cell, type, own, height);
+        if (own.length > 0) marked(cell, type, () => own, height);
       });
     });
     whole.end();
   };
 
-  const piece = (tag: Tag, strokes: readonly Stroke[], height: number) => {
+  const piece = (tag: Tag, entities: readonly SheetEntity[], height: number) => {
     if (open?.tag !== tag) {
       if (tag.role !== 'item' || list?.of !== tag.list) listClosed();
       closed();
@@ -83,24 +86,27 @@ export function taggedReading(doc: Doc): { readonly draw: (sheet: Sheet) => void
       } else
         open = { tag, element: begun(document, typeOf(tag), tag.role === 'figure' ? { alt: tag.said } : {}) };
     }
-    marked(open!.element, typeOf(tag), strokes, height);
+    marked(open!.element, typeOf(tag), () => strokesOf(entities), height);
+  };
+
+  const inTurn = (entities: readonly SheetEntity[], height: number) => {
+    for (const run of runsOf(entities)) {
+      const [first] = run;
+      if (first?.kind === 'table') table(first, height);
+      else if (first?.tag) piece(first.tag, run, height);
+      else ornament(run, height);
+    }
   };
 
   return {
     draw: (sheet) => {
-      const { height } = sheet;
       // a sheet of which nothing is told is one picture
-      const all = sheet.entities.some(({ tag, kind }) => tag !== undefined || kind === 'table');
-      if (!all) {
-        piece({ role: 'figure', said: `${sheet.title}.` }, strokesOf(sheet.entities), height);
-        return;
-      }
-      for (const run of runsOf(sheet.entities)) {
-        const [first] = run;
-        if (first?.kind === 'table') table(first, height);
-        else if (first?.tag) piece(first.tag, strokesOf(run), height);
-        else ornament(strokesOf(run), height);
-      }
+      const { shared, title } = sheet;
+      const all = (shared?.body ?? sheet.entities).some(
+        ({ tag, kind }) => tag !== undefined || kind === 'table',
+      );
+      const picture: Tag = { role: 'figure', said: `${title}.` };
+      ink.sheet(sheet, all ? inTurn : (entities, height) => piece(picture, entities, height));
     },
     end: () => {
       listClosed();

@@ -1,7 +1,9 @@
 import { zlibSync } from 'fflate';
 import type { PrintScale, Sheet } from '../../drawing/index.js';
 import type { PlanFonts } from '../made/index.js';
-import { PDF_FONTS } from './pdf-letters.js';
+import { joined } from './joined.js';
+import { inkOf } from './pdf-ink.js';
+import { fontsOnPage, type Letters, numberLetters, PDF_FONTS } from './pdf-letters.js';
 import { taggedReading } from './pdf-tags.js';
 import { sfntOf } from './woff.js';
 
@@ -21,6 +23,8 @@ export interface PdfOptions {
   readonly bookmarks?: readonly Bookmark[];
   /** Everything is drawn larger or smaller, so that a printer with these errors prints it true. */
   readonly printScale?: PrintScale;
+  /** Numbered first: files that begin with the same ones share what their sheets share. */
+  readonly letters?: Letters;
 }
 
 /**
@@ -31,7 +35,7 @@ export interface PdfOptions {
  */
 export async function pdf(
   sheets: readonly Sheet[],
-  { title, fonts, bookmarks = [], printScale }: PdfOptions,
+  { title, fonts, bookmarks = [], printScale, letters }: PdfOptions,
 ): Promise<Uint8Array> {
   const { default: PDFDocument } = await import('pdfkit');
   const doc = new PDFDocument({
@@ -50,10 +54,12 @@ export async function pdf(
   const whole = collected(doc);
   doc.registerFont(PDF_FONTS.plain, unpacked(fonts.plain, fonts.unzip) as never);
   doc.registerFont(PDF_FONTS.bold, unpacked(fonts.bold, fonts.unzip) as never);
-  const reading = taggedReading(doc);
+  if (letters) numberLetters(doc, letters);
+  const reading = taggedReading(doc, inkOf(doc));
   const places = bookmarksBySheet(bookmarks);
   for (const [i, sheet] of sheets.entries()) {
     doc.addPage({ size: [sheet.width * PER_MM, sheet.height * PER_MM], margin: 0 });
+    fontsOnPage(doc);
     for (const open of places.get(i) ?? []) open(doc);
     doc.save().scale(PER_MM);
     if (printScale) corrected(doc, sheet, printScale);
@@ -131,13 +137,3 @@ const collected = (doc: PDFKit.PDFDocument): Promise<Uint8Array> =>
     doc.on('error', reject);
     doc.on('end', () => resolve(joined(chunks)));
   });
-
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    whole.set(chunk, at);
-    at += chunk.length;
-  }
-  return whole;
-}

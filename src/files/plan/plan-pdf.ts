@@ -8,6 +8,7 @@ import {
 import type { OutputFile } from '../folder/index.js';
 import type { PlanFonts } from '../made/index.js';
 import { pdf } from './pdf.js';
+import { lettersOf } from './plan-letters.js';
 
 /** The plan on a paper as a file, the paper in its name: `plan.a4.pdf`. */
 export async function planPdf(
@@ -20,6 +21,12 @@ export async function planPdf(
   const { printScale } = content.parts;
   return {
     path: part === 'appendix' ? appendixName(paper) : `plan.${paper.toLowerCase()}.pdf`,
-    bytes: await pdf(sheets, { title, fonts, bookmarks: entries, ...(printScale ? { printScale } : {}) }),
+    bytes: await pdf(sheets, {
+      title,
+      fonts,
+      bookmarks: entries,
+      letters: lettersOf(content),
+      ...(printScale ? { printScale } : {}),
+    }),
   };
 }
