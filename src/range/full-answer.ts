@@ -4,7 +4,7 @@ import type { Design } from '../assembly/index.js';
 import { TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
 import { labelOf, parameterMeta, printValue } from '../model/index.js';
-import { toolsOf } from '../shop/index.js';
+import { designFor, toolsOf } from '../shop/index.js';
 import {
   cureKey,
   cureOfRefusal,
@@ -100,11 +100,13 @@ const settledText = (design: Design): string =>
 
 /** Names everything a verdict depends on beside the moved dimensions: a hash, hexadecimal, the same on every engine. */
 export const aboutOf = (
-  { model, shop: { name: _, ...shop }, jig, units, bush }: Question,
+  { model, shop, jig, units, bush }: Question,
   chosen: Values,
   version: string,
-): string =>
-  bytesToHex(
+): string => {
+  // another name for the same shop changes no verdict
+  const { name: _, ...toldOfShop } = shop;
+  return bytesToHex(
     sha256(
       utf8ToBytes(
         JSON.stringify([
@@ -112,8 +114,8 @@ export const aboutOf = (
           model.name,
           model.told,
           chosen,
-          settledText(model.build(chosen, toolsOf({ ...shop, name: '' }))),
-          shop,
+          settledText(designFor(model, chosen, shop)),
+          toldOfShop,
           settledText(jig),
           units,
           bush,
@@ -121,3 +123,4 @@ export const aboutOf = (
       ),
     ),
   );
+};

@@ -5,6 +5,7 @@ export {
   type ClampAtHand,
   type CutterAtHand,
   cutterAtHand,
+  designFor,
   fnv1a,
   type GlueAtHand,
   guidedEdge,

@@ -1,7 +1,7 @@
 import { quickVerdict } from '../checks/index.js';
 import { TenonwrightError } from '../errors.js';
 import { speaker } from '../length/index.js';
-import { toolsOf } from '../shop/index.js';
+import { designFor } from '../shop/index.js';
 import type { Question, Values, Verdict } from './verdict.js';
 
 /** A verdict from the data alone; no solid is made. */
@@ -13,7 +13,7 @@ export interface ByData extends Verdict {
 /** Builds a design and tells what its data alone say of it. */
 export function quickVerdictOf({ model, shop }: Question, values: Values): ByData {
   try {
-    const design = model.build(values, toolsOf(shop));
+    const design = designFor(model, values, shop);
     return { ...quickVerdict(design, speaker(shop.units)), refused: undefined };
   } catch (error) {
     if (!(error instanceof TenonwrightError)) throw error;

@@ -3,7 +3,7 @@ import { benchInShop, benchOf, CHECKS, type Finding, worstFirst } from '../check
 import { TenonwrightError } from '../errors.js';
 import { speaker, type Units } from '../length/index.js';
 import type { Model } from '../model/index.js';
-import { type Shop, toolsOf } from '../shop/index.js';
+import { designFor, type Shop } from '../shop/index.js';
 import { gate, type Kernel, solidsOf, startKernel } from '../solid/index.js';
 
 /** What a verdict is asked about, besides the values. */
@@ -74,7 +74,7 @@ export function latestVerdict(
 function* verdictSteps(kernel: Kernel, question: Question, values: Values): Generator<undefined, Verdict> {
   try {
     const { model, shop, jig, bush } = question;
-    const design = model.build(values, toolsOf(shop));
+    const design = designFor(model, values, shop);
     yield;
     const solids = solidsOf(kernel, design);
     gate(solids);

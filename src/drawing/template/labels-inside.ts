@@ -43,11 +43,10 @@ export function labelsInside(board: Board, name: string, entities: readonly Enti
     );
   };
   const settle = (text: TextEntity): TextEntity | undefined => {
-    for (const place of placesOf(text)) {
-      const box = boxOf(place);
+    for (const { start, by, box } of placesOf(text)) {
       if (!room.free(box) || !inPart(box) || room.crossed(box) > 0) continue;
       room.claim(box);
-      return place;
+      return { ...start, at: moved(start.at, by) };
     }
     return undefined;
   };
@@ -62,26 +61,46 @@ const boxHolds = ({ minX, minY, maxX, maxY }: Box, [x, y]: Vec2): boolean =>
 
 const boxOf = (text: TextEntity): Box => textBox({ ...text, anchor: 'start' });
 
+/** A text, moved; and the box it takes there, known without setting its letters again. */
+interface Place {
+  readonly start: TextEntity;
+  readonly by: Vec2;
+  readonly box: Box;
+}
+
 /** Near places at every height come before far ones at the full height, and all words anywhere before the mark alone. */
-function* placesOf(text: TextEntity): Generator<TextEntity> {
+function* placesOf(text: TextEntity): Generator<Place> {
   const [mark = ''] = text.text.split(' ');
   const turned = text.rotationDeg === 0 ? 90 : 0;
+  const meant = middleOf(boxOf(text));
   for (const said of new Set([text.text, mark]))
     for (const [least, most] of BANDS)
       for (const height of HEIGHTS.filter((one) => one <= text.height))
         for (const rotationDeg of [text.rotationDeg, turned]) {
-          const start = centred({ ...text, text: said, height, rotationDeg }, middleOf(boxOf(text)));
-          for (let reach = least; reach < most; reach += STEP) yield* around(start, reach);
+          const start = centred({ ...text, text: said, height, rotationDeg }, meant);
+          const box = boxOf(start);
+          for (let reach = least; reach < most; reach += STEP)
+            for (const by of roundAbout(reach)) yield { start, by, box: movedBox(box, by) };
         }
 }
 
-function* around(text: TextEntity, reach: number): Generator<TextEntity> {
-  const [x, y] = text.at;
-  for (let turn = 0; turn < (reach === 0 ? 1 : TURNS); turn += 1) {
-    const angle = (turn * 2 * Math.PI) / TURNS;
-    yield { ...text, at: [x + reach * Math.cos(angle), y + reach * Math.sin(angle)] };
-  }
-}
+/** Ways to move, all as far. */
+const roundAbout = (reach: number): readonly Vec2[] =>
+  reach === 0 ? [[0, 0]] : DIRECTIONS.map(([x, y]) => [reach * x, reach * y]);
+
+const DIRECTIONS: readonly Vec2[] = Array.from({ length: TURNS }, (_, turn) => {
+  const angle = (turn * 2 * Math.PI) / TURNS;
+  return [Math.cos(angle), Math.sin(angle)];
+});
+
+const moved = ([x, y]: Vec2, [dx, dy]: Vec2): Vec2 => [x + dx, y + dy];
+
+const movedBox = ({ minX, minY, maxX, maxY }: Box, [dx, dy]: Vec2): Box => ({
+  minX: minX + dx,
+  minY: minY + dy,
+  maxX: maxX + dx,
+  maxY: maxY + dy,
+});
 
 const middleOf = (box: Box): Vec2 => [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
 

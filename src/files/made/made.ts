@@ -10,7 +10,7 @@ import { settledFigures } from '../../frame/index.js';
 import { type Say, speaker } from '../../length/index.js';
 import { type ParameterValue, parameterValues } from '../../model/index.js';
 import { once } from '../../once.js';
-import { type Aid, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
+import { type Aid, designFor, revisionOf, type ShopPapers, shopPapers, toolsOf } from '../../shop/index.js';
 import { gate, type Solids, solidsOf, startKernel } from '../../solid/index.js';
 import { cureKey, curesOf, worthCuring } from '../../verdict/index.js';
 import type { DesignRequest } from './request.js';
@@ -64,7 +64,7 @@ export async function startDesign(request: DesignRequest, kernelWasm?: ArrayBuff
   // the kernel loads while the design is laid out
   const starting = startKernel(kernelWasm);
   starting.catch(() => {});
-  const design = request.model.build(request.values, toolsOf(shop));
+  const design = designFor(request.model, request.values, shop);
   const kernel = await starting;
   try {
     progress(STEPS[1], 1, STEPS.length);

@@ -1,5 +1,6 @@
 export { builtInShop } from './built-in-shop.js';
 export { cutterAtHand } from './cutter-at-hand.js';
+export { designFor } from './design-for.js';
 export { type JigAtHand, jigAtHand, type RailAtHand } from './jig-at-hand.js';
 export { jigOfShop, jigParameters, withMadeJig } from './jig-of-shop.js';
 export { readShop, shopUnits } from './read-shop.js';
