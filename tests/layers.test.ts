@@ -89,7 +89,12 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** What is started from outside. */
-const ENTRIES: readonly string[] = ['src/viewer/viewer.ts', 'src/cli/bin.ts', 'src/cli/run.ts'];
+const ENTRIES: readonly string[] = [
+  'src/viewer/viewer.ts',
+  'src/cli/bin.ts',
+  'src/cli/engine.ts',
+  'src/cli/run.ts',
+];
 
 const rank = (layer: string): number => ORDER.findIndex((level) => level.includes(layer));
 

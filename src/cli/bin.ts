@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import process from 'node:process';
-import { setFlagsFromString } from 'node:v8';
+import { settleEngine } from './engine.js';
 
 /** The oldest Node the program runs on, as `engines` in package.json says. */
 const LEAST = [20, 19] as const;
@@ -13,19 +13,7 @@ if (major < LEAST[0] || (major === LEAST[0] && minor < LEAST[1])) {
   process.exit(2);
 }
 
-/*
- * A run is over in a second or two, and by default half of its processor time goes into translating anew, with care, code that
- * is hardly used again: translating waits until a function has run for about as long as that takes. And what is given up young
- * is cleared by one thread: there is so little of it at a time that others cost more to wait for than they clear. Other versions
- * of Node set other stores by these figures, and are left alone.
- */
-if (major === 20)
-  for (const flag of [
-    '--interrupt-budget=1000000',
-    '--wasm-tiering-budget=100000000',
-    '--no-parallel-scavenge',
-  ])
-    setFlagsFromString(flag);
+settleEngine();
 
 process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
   // a reader that has seen enough, like `head`, closes the pipe: that is no fault

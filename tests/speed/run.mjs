@@ -15,6 +15,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import stool from '../../dist/models/stool.js';
 import { exploded } from '../../dist/src/assembly/index.js';
+import { settleEngine } from '../../dist/src/cli/engine.js';
 import { readParameters } from '../../dist/src/model/index.js';
 
 const RUNS = Number(process.argv[2] ?? 7);
@@ -69,6 +70,9 @@ const medians = (runs) => ({
   cpu: median(runs.map((run) => run.cpu)),
   memory: median(runs.map((run) => run.memory)),
 });
+
+// as the program does that starts such workers
+settleEngine();
 
 /** The same verdicts in one worker, and in two at once: how many times as many designs in the same time. */
 async function inWorkers(number, verdicts) {

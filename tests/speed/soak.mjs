@@ -7,6 +7,7 @@
 import { readdirSync } from 'node:fs';
 import process from 'node:process';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { settleEngine } from '../../dist/src/cli/engine.js';
 import { fractions } from '../fractions.mjs';
 
 const [designs = '2000', seed = '1'] = process.argv.slice(2);
@@ -19,8 +20,11 @@ const GROWTH = 150;
 const UNTOLD = 'quick verdicts that told no error where the full verdict tells one';
 const WRONG = ['faults', 'open bodies', UNTOLD];
 
-if (isMainThread) await conduct();
-else await work(workerData);
+if (isMainThread) {
+  // as the program does that starts such workers
+  settleEngine();
+  await conduct();
+} else await work(workerData);
 
 async function conduct() {
   const each = Math.ceil(Number(designs) / WORKERS);
