@@ -41,10 +41,10 @@ for (let i = 0; i < count; i += 1) {
   again.push(await processor(() => judge(stoolOf(0))));
   dragged.push(await processor(() => judge(stoolOf(WARM + i))));
 }
-// asking what was used takes a share of a quick verdict itself: a few are measured together
+// asking what was used takes a share of a quick verdict itself: a few are measured together; in workers full verdicts alone are counted
 const BATCH = 10;
 const quick = [];
-for (let i = 0; quickVerdict && i < 60; i += 1) {
+for (let i = 0; isMainThread && quickVerdict && i < 60; i += 1) {
   const designs = Array.from({ length: BATCH }, (_, k) => stoolOf(BATCH * i + k));
   const used = processor(() => {
     for (const design of designs) quickVerdict(design, speaker('mm'));
