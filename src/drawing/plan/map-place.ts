@@ -46,8 +46,10 @@ function takenCells(
   const figures = new Map<Tag, SheetEntity[]>();
   const boxes: Box[] = [];
   for (const one of entities) {
-    if (one.tag?.role !== 'figure') boxes.push(entitiesBox([one]));
-    else figures.set(one.tag, [...(figures.get(one.tag) ?? []), one]);
+    const own = one.tag && figures.get(one.tag);
+    if (own) own.push(one);
+    else if (one.tag?.role === 'figure') figures.set(one.tag, [one]);
+    else boxes.push(entitiesBox([one]));
   }
   for (const box of [...boxes, ...[...figures.values()].map(entitiesBox)]) {
     const at = (value: number, low: number, most: number) =>

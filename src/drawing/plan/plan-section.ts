@@ -58,23 +58,24 @@ type Mapped = Flowed & {
 
 /** Pages with a map on each; a full page keeps room for it at its foot where that costs no page more. */
 function mapped(blocks: readonly FlowBlock[], map: PieceMap): Mapped {
-  const set = (kept: ReadonlyMap<number, number>): Mapped => {
-    const flowed = flow(blocks, AREA, kept);
-    const maps = flowed.pages.map((entities, i) => {
+  const withMaps = (flowed: Flowed): Mapped => ({
+    ...flowed,
+    maps: flowed.pages.map((entities, i) => {
       const found = emptyPlace(entities, AREA, map(flowed.about[i]!));
       return found && told(found.figure, found.at);
-    });
-    return { ...flowed, maps };
-  };
+    }),
+  });
   const least = Math.min(...map(new Set()).map(({ height }) => height)) + KEPT_AIR;
-  let best = set(new Map());
+  let best = withMaps(flow(blocks, AREA));
   const kept = new Map<number, number>();
   for (let i = 0; i < best.pages.length; i += 1) {
     if (best.maps[i]) continue;
-    const tried = set(new Map([...kept, [i, least]]));
+    const flowed = flow(blocks, AREA, new Map([...kept, [i, least]]));
     const isWorse =
-      tried.pages.length > best.pages.length || tried.shares.slice(0, -1).some((one) => one < 0.5);
-    if (isWorse || !tried.maps[i]) continue;
+      flowed.pages.length > best.pages.length || flowed.shares.slice(0, -1).some((one) => one < 0.5);
+    if (isWorse) continue;
+    const tried = withMaps(flowed);
+    if (!tried.maps[i]) continue;
     kept.set(i, least);
     best = tried;
   }

@@ -9,7 +9,7 @@ let started: Promise<void> | undefined;
  * @param pixels width of the picture
  */
 export async function png(svg: string, pixels: number, wasm: Uint8Array): Promise<Uint8Array> {
-  started ??= initWasm(wasm);
+  started ??= withoutFetching(() => initWasm(wasm));
   await started;
   const picture = new Resvg(svg, {
     background: '#ffffff',
@@ -19,5 +19,23 @@ export async function png(svg: string, pixels: number, wasm: Uint8Array): Promis
     return picture.render().asPng();
   } finally {
     picture.free();
+  }
+}
+
+/** The library asks whether it was handed one of these: Node loads all it has for fetching only to say no. */
+const FETCHED = ['Request', 'Response'];
+
+/** Hides from an act what is only made when it is asked for. */
+async function withoutFetching(act: () => Promise<void>): Promise<void> {
+  const hidden = FETCHED.flatMap((name) => {
+    const own = Object.getOwnPropertyDescriptor(globalThis, name);
+    return own?.get && own.configurable ? [{ name, own }] : [];
+  });
+  for (const { name, own } of hidden)
+    Object.defineProperty(globalThis, name, { ...own, get: () => undefined });
+  try {
+    await act();
+  } finally {
+    for (const { name, own } of hidden) Object.defineProperty(globalThis, name, own);
   }
 }

@@ -60,12 +60,12 @@ export function fontTables(
 /**
  * The font in a WOFF file as the plain file it was packed from (W3C Recommendation WOFF File Format 1.0, sections 3 to 5),
  * without what it knows of ligatures and kerning: letters are then as wide as the sheets reckon, and a PDF reads back letter
- * by letter.
+ * by letter; and without the names of its glyphs, which no PDF of a plan tells.
  *
  * @throws RangeError when the bytes are no WOFF file: the font of this program is damaged
  */
 export function sfntOf(woff: Uint8Array, unzip: (packed: Uint8Array) => Uint8Array = unzlibSync): Uint8Array {
-  const tables = fontTables(woff, unzip);
+  const tables = fontTables(woff, unzip).map((table) => (table.tag === 'post' ? nameless(table) : table));
   const start = 12 + 16 * tables.length;
   const padded = (length: number) => (length + 3) & ~3;
   const font = new Uint8Array(tables.reduce((sum, { bytes }) => sum + padded(bytes.length), start));
@@ -90,4 +90,16 @@ export function sfntOf(woff: Uint8Array, unzip: (packed: Uint8Array) => Uint8Arr
     offset += padded(bytes.length);
   });
   return font;
+}
+
+const POST_HEADER = 32;
+
+/** The table `post` as version 3, which names no glyph (OpenType, post): its library would read thousands of names. */
+function nameless({ tag, bytes }: FontTable): FontTable {
+  const header = bytes.slice(0, POST_HEADER);
+  const view = new DataView(header.buffer);
+  view.setUint32(0, 0x00030000);
+  let checksum = 0;
+  for (let at = 0; at < POST_HEADER; at += 4) checksum = (checksum + view.getUint32(at)) >>> 0;
+  return { tag, checksum, bytes: header };
 }
