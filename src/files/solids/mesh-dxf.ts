@@ -1,8 +1,9 @@
 import serializer from '@jscad/dxf-serializer';
+import jscad from '@jscad/modeling';
 import { OutputError } from '../../errors.js';
 import type { Mesh } from '../../solid/index.js';
 import { pairsOf, rounded, textOf, withHeader, withLayers } from '../dxf/index.js';
-import { geom3, requireMesh } from './geom3-of.js';
+import { requireMesh } from './require-mesh.js';
 
 /** A solid and the layer its faces go on: letters, digits and hyphens. */
 export interface NamedMesh {
@@ -28,7 +29,7 @@ export function meshDxf(pieces: readonly NamedMesh[]): Uint8Array {
   let count = 0;
   const faces = pieces.map((piece) => facesOf(piece, () => handle(count++))).join('');
   const layers = [...new Set(pieces.map((piece) => piece.name))].map((name) => ({ name, colour: 7 }));
-  const [empty = ''] = serializer.serialize({ geom3To: '3dface' }, geom3.create());
+  const [empty = ''] = serializer.serialize({ geom3To: '3dface' }, jscad.geometries.geom3.create());
   const frame = withHeader(withLayers(pairsOf(empty), layers, handle(count)), '$INSUNITS', '70', '4');
   return new TextEncoder().encode(textOf(frame).replace(SECTION, (start) => start + faces));
 }

@@ -1,9 +1,5 @@
-import jscad from '@jscad/modeling';
 import { OutputError } from '../../errors.js';
 import type { Mesh } from '../../solid/index.js';
-
-export const { geom3 } = jscad.geometries;
-const { poly3 } = jscad.geometries;
 
 /**
  * Refuses a mesh that no file can hold.
@@ -25,26 +21,4 @@ export function requireMesh(name: string, { positions, triangles }: Mesh): void 
       `the solid of ${name} has a corner at ${x}, ${y}, ${z}, every coordinate must be a finite number of mm: check the sizes of the part`,
     );
   }
-}
-
-/**
- * The mesh as the modelling library's solid, one polygon a triangle: the form its serializers read.
- *
- * @throws OutputError as `requireMesh`
- */
-export function geom3Of(name: string, mesh: Mesh): ReturnType<typeof geom3.create> {
-  requireMesh(name, mesh);
-  const { positions, triangles } = mesh;
-  const corner = (index: number): [number, number, number] => [
-    positions[3 * index]!,
-    positions[3 * index + 1]!,
-    positions[3 * index + 2]!,
-  ];
-  const polygons = [];
-  for (let i = 0; i < triangles.length; i += 3) {
-    polygons.push(
-      poly3.create([corner(triangles[i]!), corner(triangles[i + 1]!), corner(triangles[i + 2]!)]),
-    );
-  }
-  return geom3.create(polygons);
 }
