@@ -1,7 +1,7 @@
-import { type Box, type SheetEntity, wrappedTable } from '../sheet/index.js';
+import type { Box, SheetEntity } from '../sheet/index.js';
 import { type FlowBlock, told, type Whole } from './drawn-figure.js';
 import { Filling } from './filling.js';
-import { setTable } from './set-table.js';
+import { setTable, wrapped } from './set-table.js';
 import { BELOW, bullet, LEADING, setHeading, setItems, setText, warning } from './set-text.js';
 
 /** Text, tables and figures set down on pages. */
@@ -108,7 +108,7 @@ function setBlock(
       on.y -= BELOW;
       return;
     case 'table':
-      setTable(on, [block.head, ...block.rows]);
+      setTable(on, block);
       return;
     case 'whole':
       setWhole(on, block, headings);
@@ -143,7 +143,7 @@ function setWhole(
 /** Height of a table's head and first rows, which do not part from the heading before them; three rows stay together. */
 function tableAfter(next: FlowBlock | undefined, room: number): number {
   if (next?.kind !== 'table') return AFTER_HEADING;
-  const { rows } = wrappedTable([next.head, ...next.rows], room);
+  const { rows } = wrapped(next, room);
   return Math.max(
     AFTER_HEADING,
     rows.slice(0, rows.length === 4 ? 4 : 3).reduce((sum, { height }) => sum + height, 1),

@@ -1,10 +1,25 @@
-import { drawnTable, type WrappedRow, wrappedTable } from '../sheet/index.js';
+import { onceForEach } from '../../once.js';
+import { drawnTable, type WrappedRow, type WrappedTable, wrappedTable } from '../sheet/index.js';
+import type { FlowBlock } from './drawn-figure.js';
 import type { Filling } from './filling.js';
 import { BELOW } from './set-text.js';
 
+type TableBlock = Extract<FlowBlock, { readonly kind: 'table' }>;
+
+/** By the room: pages are filled more than once until a map stands on each. */
+const known = onceForEach((_: TableBlock) => new Map<number, WrappedTable>());
+
+/** A table broken to fit a room. */
+export function wrapped(table: TableBlock, room: number): WrappedTable {
+  const rooms = known(table);
+  const found = rooms.get(room) ?? wrappedTable([table.head, ...table.rows], room);
+  rooms.set(room, found);
+  return found;
+}
+
 /** A table, its head repeated on every page it runs on to; no page begins or ends with one row of it alone. */
-export function setTable(on: Filling, cells: Parameters<typeof wrappedTable>[0]): void {
-  const { widths, rows } = wrappedTable(cells, on.room);
+export function setTable(on: Filling, table: TableBlock): void {
+  const { widths, rows } = wrapped(table, on.room);
   const head = rows[0]!;
   let left = rows.slice(1);
   do {

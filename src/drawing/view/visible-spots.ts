@@ -75,7 +75,11 @@ function samples(
 /** How far a place is from the nearest line; 0 as soon as one is nearer than `least`. */
 function clearance(p: Vec2, edges: readonly (readonly [Vec2, Vec2])[], least: number): number {
   let clear = Number.POSITIVE_INFINITY;
+  const [x, y] = p;
   for (const [a, b] of edges) {
+    // most are passed over for the box round them
+    if (Math.min(a[0], b[0]) - x > clear || x - Math.max(a[0], b[0]) > clear) continue;
+    if (Math.min(a[1], b[1]) - y > clear || y - Math.max(a[1], b[1]) > clear) continue;
     clear = Math.min(clear, distance(p, a, b));
     if (clear <= least) return 0;
   }
