@@ -1,5 +1,3 @@
-import { Worker } from 'node:worker_threads';
-
 /** What a worker is asked, and what it says. */
 export interface Ask {
   readonly id: number;
@@ -24,7 +22,8 @@ export interface Judges {
  * @param data what every worker starts from
  * @returns asks whose promise fails with whatever a worker failed with
  */
-export function startJudges(script: URL, data: unknown, count: number): Judges {
+export async function startJudges(script: URL, data: unknown, count: number): Promise<Judges> {
+  const { Worker } = await import('node:worker_threads');
   const open = new Map<number, { resolve(answer: unknown): void; reject(error: unknown): void }>();
   const waiting: Ask[] = [];
   let failure: unknown;

@@ -5,9 +5,9 @@ import type { MakeRequest } from './make-design.js';
 export const makeDesign = async (request: MakeRequest): Promise<DesignResult> =>
   (await import('./make-design.js')).makeDesign(request);
 
-/** Makes and checks a design's solids and papers, and writes nothing; loaded like `makeDesign`. */
+/** Makes and checks a design's solids and papers, and writes nothing; loaded like `makeDesign`, without what writes. */
 export const checkDesign = async (request: DesignRequest): Promise<DesignResult> =>
-  (await import('./make-design.js')).checkDesign(request);
+  (await import('./check-design.js')).checkDesign(request);
 
 /** Writes a set of files as a folder, whole or not at all; loaded like `makeDesign`. */
 export const writeFolder = async (out: string, name: string, files: readonly OutputFile[]): Promise<string> =>

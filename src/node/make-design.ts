@@ -1,6 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { InputError, TenonwrightError } from '../errors.js';
 import {
   changeLines,
   changesSince,
@@ -16,8 +15,7 @@ import {
   type WrittenFile,
   withMade,
 } from '../files/index.js';
-import { toolsOf } from '../shop/index.js';
-import { cureOfRefusal } from '../verdict/index.js';
+import { curingRefusal } from './curing-refusal.js';
 import { requireOutFolder, writeFolder } from './output-folder.js';
 import { sha256 } from './owned-files.js';
 import { SUPPLIES } from './supplies.js';
@@ -61,48 +59,6 @@ export async function makeDesign(request: MakeRequest): Promise<DesignResult> {
       };
     }),
   );
-}
-
-/** Makes and checks a design's solids and papers, and writes nothing. */
-export const checkDesign = (request: DesignRequest): Promise<DesignResult> =>
-  curingRefusal(request, () =>
-    withMade(request, async (made) => {
-      request.progress('done', STEPS.length, STEPS.length);
-      return {
-        design: made.solids.design,
-        findings: made.findings,
-        files: [],
-        summary: JSON.parse(summaryText(made, [], true)) as Summary,
-        written: false,
-        heldBack: [],
-        changes: [],
-      };
-    }),
-  );
-
-/** When the values do not go together, tells with the refusal which one would do. */
-async function curingRefusal<T>(request: DesignRequest, act: () => Promise<T>): Promise<T> {
-  try {
-    return await act();
-  } catch (error) {
-    if (!request.cures || !(error instanceof TenonwrightError) || !cannotBeBuilt(request, error)) throw error;
-    const cure = await cureOfRefusal(request, request.values, request.given);
-    if (!cure) throw error;
-    throw new InputError(error.code, (say) => {
-      const told = error.explain(say);
-      // under a line that is quoted it would look like a part of the line
-      return `${told}${told.includes('\n') ? '\n' : '; '}tried, and it works: ${cure.typed}`;
-    });
-  }
-}
-
-function cannotBeBuilt({ model, values, shop }: DesignRequest, { code }: TenonwrightError): boolean {
-  try {
-    model.build(values, toolsOf(shop));
-    return false;
-  } catch (error) {
-    return error instanceof TenonwrightError && error.code === code;
-  }
 }
 
 /** What the folder's last run told of itself; undefined when there was none, or it cannot be read. */

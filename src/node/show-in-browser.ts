@@ -1,4 +1,3 @@
-import { spawn } from 'node:child_process';
 import process from 'node:process';
 
 /** What each system opens a file with. */
@@ -13,7 +12,8 @@ const OPENERS: Readonly<Partial<Record<NodeJS.Platform, readonly [string, ...str
  * @param path absolute
  * @returns false when nothing could be started
  */
-export function showInBrowser(path: string): Promise<boolean> {
+export async function showInBrowser(path: string): Promise<boolean> {
+  const { spawn } = await import('node:child_process');
   const [command, ...before] = OPENERS[process.platform] ?? ['xdg-open'];
   return new Promise((done) => {
     const child = spawn(command, [...before, path], { detached: true, stdio: 'ignore' });

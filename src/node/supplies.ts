@@ -1,7 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import { inflateSync } from 'node:zlib';
 import type { Supplies } from '../files/index.js';
 import { packageFolder } from './package-folder.js';
 
@@ -25,9 +24,10 @@ const installed = async (path: string): Promise<Uint8Array> =>
 /** What writers need, from the disk. */
 export const SUPPLIES: Supplies = {
   planFonts: async () => {
-    const [plain, bold] = await Promise.all([
+    const [plain, bold, { inflateSync }] = await Promise.all([
       installed(`${FONT}-400-normal.woff`),
       installed(`${FONT}-700-normal.woff`),
+      import('node:zlib'),
     ]);
     return { plain, bold, unzip: (packed) => new Uint8Array(inflateSync(packed)) };
   },

@@ -78,7 +78,7 @@ export async function findRanges(options: RangeOptions, call: Call): Promise<num
   const script = new URL('dist/src/cli/ranges/judge-worker.js', packageFolder());
   // its text names the program it takes in by that program's content: no verdict of another program is taken for this one's
   const judged = `${about} ${readFileSync(script, 'utf8')}`;
-  const judges = startJudges(script, start, options.workers);
+  const judges = await startJudges(script, start, options.workers);
   const line = options.quiet ? NO_PROGRESS : progressLine(around);
   const stop = (): void => {
     line.end();
