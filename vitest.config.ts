@@ -49,7 +49,7 @@ export default defineConfig({
     isolate: false,
     // a worker for every core; the stock choice leaves one core idle, which is half of a small machine
     maxWorkers: '100%',
-    // as the program itself does (src/cli/bin.ts): most of what a test runs is over before translating it anew pays
+    // as the program itself does (src/cli/engine.ts): most of what a test runs is over before translating it anew pays
     execArgv: process.versions.node.startsWith('20.') ? ['--interrupt-budget=600000'] : [],
     sequence: { sequencer: LongFirst },
   },
