@@ -1,4 +1,5 @@
 import type { Dashing, Layer } from '../../drawing/index.js';
+import { INCH, type Units } from '../../length/index.js';
 
 /** The unit of a template's file. */
 export interface DxfScale {
@@ -9,6 +10,12 @@ export interface DxfScale {
   /** `$MEASUREMENT`: 1 metric, 0 English. */
   readonly measurement: 1 | 0;
 }
+
+/** A file in millimetres or inches. */
+export const dxfScale = (units: Units): DxfScale =>
+  units === 'mm'
+    ? { perMm: 1, insunits: 4, measurement: 1 }
+    : { perMm: 1 / INCH, insunits: 1, measurement: 0 };
 
 /** Colour of each layer by its index; what a layer is for is told by its name. */
 export const COLOURS: Readonly<Record<Layer, number>> = {

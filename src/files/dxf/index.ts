@@ -1,4 +1,3 @@
 export { inFile, oneRow, rounded } from './dxf-number.js';
-export { entitiesOf, type Pair, pairsOf, sectionOf, textOf, withHeader } from './dxf-pairs.js';
-export { COLOURS, type DxfScale, LINE_TYPES, type LineType } from './dxf-scale.js';
-export { withLayers, withLineTypes } from './dxf-tables.js';
+export { COLOURS, type DxfScale, dxfScale, LINE_TYPES } from './dxf-scale.js';
+export { dxfBytes, emptyDrawing } from './empty-drawing.js';

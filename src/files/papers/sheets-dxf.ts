@@ -1,8 +1,9 @@
 import { cutStrip, type Entity, type Layer, scaledEntities } from '../../drawing/index.js';
-import { INCH, type Units } from '../../length/index.js';
+import type { Units } from '../../length/index.js';
 import { rectangle } from '../../profile/index.js';
 import type { LaidStock, Rect, StockLayout } from '../../shop/index.js';
-import { arcsTemplate } from '../templates/index.js';
+import { dxfScale } from '../dxf/index.js';
+import { drawingDxf } from '../templates/index.js';
 import { kerfRect, type LayoutPaper, sizeWords } from './layout-words.js';
 
 /** Between two sheets of the file, mm: room for a title. */
@@ -51,11 +52,7 @@ export function sheetsDxf(layouts: readonly StockLayout[], units: Units, paper: 
       bottom += piece.stock.width + BETWEEN;
     }
   }
-  const scale =
-    units === 'mm'
-      ? ({ perMm: 1, insunits: 4, measurement: 1 } as const)
-      : ({ perMm: 1 / INCH, insunits: 1, measurement: 0 } as const);
-  return new TextEncoder().encode(arcsTemplate({ board: 'sheets', entities }, scale));
+  return drawingDxf(entities, dxfScale(units));
 }
 
 function pieceEntities(

@@ -1,1 +1,1 @@
-export { arcsTemplate } from './template-dxf-arcs.js';
+export { drawingDxf } from './drawing-dxf.js';

@@ -1,9 +1,8 @@
-import type { Template } from '../../drawing/index.js';
-import { INCH, type Units } from '../../length/index.js';
-import { bounds } from '../../profile/index.js';
-import type { DxfScale } from '../dxf/index.js';
-import { arcsTemplate } from './template-dxf-arcs.js';
-import { segmentsTemplate } from './template-dxf-segments.js';
+import type { Entity, Template } from '../../drawing/index.js';
+import type { Units } from '../../length/index.js';
+import { bounds, circle, tessellate } from '../../profile/index.js';
+import { dxfScale } from '../dxf/index.js';
+import { drawingDxf } from './drawing-dxf.js';
 
 /** How a template is written. */
 export interface TemplateDxfOptions {
@@ -19,36 +18,35 @@ export interface TemplateDxfOptions {
 export const templateFileName = (template: Template, units: Units): string =>
   `${template.board}.${units}.dxf`;
 
-/**
- * A template as a DXF file, full size, the same bytes for the same template.
- *
- * Every layer is declared, used or not. Closed lines are LWPOLYLINE, closed once, with bulges for arcs (or straight pieces);
- * circles are CIRCLE (closed polylines when straight pieces are asked for); marks LINE; words TEXT.
- */
-export function templateDxf(template: Template, options: TemplateDxfOptions): Uint8Array {
-  const scale: DxfScale =
-    options.units === 'mm'
-      ? { perMm: 1, insunits: 4, measurement: 1 }
-      : { perMm: 1 / INCH, insunits: 1, measurement: 0 };
-  const told = options.failed ? withWarning(template) : template;
-  const text = options.curves === 'arcs' ? arcsTemplate(told, scale) : segmentsTemplate(told, scale);
-  return new TextEncoder().encode(text);
+/** A template as a DXF file, full size; with straight pieces only where no curves are asked for. */
+export function templateDxf(template: Template, { units, curves, failed }: TemplateDxfOptions): Uint8Array {
+  const entities = failed ? withWarning(template) : template.entities;
+  return drawingDxf(curves === 'arcs' ? entities : entities.map(straightened), dxfScale(units));
+}
+
+/** A closed line or circle as a closed line of straight pieces; anything else as it is. */
+function straightened(one: Entity): Entity {
+  if (one.kind !== 'circle' && one.kind !== 'profile') return one;
+  const loop = one.kind === 'profile' ? one.profile : circle({ ...one, diameter: 2 * one.radius });
+  return {
+    kind: 'profile',
+    layer: one.layer,
+    ...(one.dashing && { dashing: one.dashing }),
+    profile: tessellate(loop).map(([x, y]) => ({ x, y, bulge: 0 })),
+  };
 }
 
 /** The words every cutting file of a design with error findings carries. */
 export const FAILED = 'FAILED CHECKS';
 
-const withWarning = (template: Template): Template => ({
-  ...template,
-  entities: [
-    ...template.entities,
-    { layer: 'NOTE', kind: 'text', at: [0, topOf(template) + 12], height: 12, text: FAILED, rotationDeg: 0 },
-  ],
-});
+const withWarning = ({ entities }: Template): readonly Entity[] => [
+  ...entities,
+  { layer: 'NOTE', kind: 'text', at: [0, topOf(entities) + 12], height: 12, text: FAILED, rotationDeg: 0 },
+];
 
 /** Height of the highest closed line, mm. */
-const topOf = (template: Template): number =>
-  template.entities.reduce(
+const topOf = (entities: readonly Entity[]): number =>
+  entities.reduce(
     (top, entity) => (entity.kind === 'profile' ? Math.max(top, bounds(entity.profile).maxY) : top),
     0,
   );

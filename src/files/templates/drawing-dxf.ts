@@ -1,24 +1,36 @@
-import { Units as DxfUnits, DxfWriter, point2d, point3d } from '@tarikjabiri/dxf';
-import { type Entity, LAYERS, type Template } from '../../drawing/index.js';
+import { type DxfWriter, point2d, point3d } from '@tarikjabiri/dxf';
+import { type Entity, LAYERS } from '../../drawing/index.js';
 import type { Vec2 } from '../../frame/index.js';
-import { COLOURS, type DxfScale, inFile, LINE_TYPES, oneRow, rounded } from '../dxf/index.js';
+import {
+  COLOURS,
+  type DxfScale,
+  dxfBytes,
+  emptyDrawing,
+  inFile,
+  LINE_TYPES,
+  oneRow,
+  rounded,
+} from '../dxf/index.js';
 
-/** A template with true arcs (AC1021, which is UTF-8). */
-export function arcsTemplate(template: Template, scale: DxfScale): string {
-  const drawing = new DxfWriter();
-  drawing.setUnits(scale.insunits === 4 ? DxfUnits.Millimeters : DxfUnits.Inches);
-  drawing.setVariable('$MEASUREMENT', { 70: scale.measurement });
-  // without a code page some readers do not see that AC1021 is UTF-8, and spoil the degree sign
-  drawing.setVariable('$DWGCODEPAGE', { 3: 'ANSI_1252' });
+/**
+ * Flat drawings as a DXF file, full size, the same bytes for the same entities.
+ *
+ * Every layer is declared, used or not. Closed lines are LWPOLYLINE, closed once, with bulges for arcs; circles are CIRCLE;
+ * marks LINE; words TEXT.
+ */
+export function drawingDxf(entities: readonly Entity[], scale: DxfScale): Uint8Array {
+  const drawing = emptyDrawing(
+    scale,
+    LAYERS.map((name) => ({ name, colour: COLOURS[name] })),
+  );
   for (const { name, shows, dashes } of Object.values(LINE_TYPES))
     drawing.addLType(
       name,
       shows,
       dashes.map((dash) => rounded(dash * scale.perMm, 6)),
     );
-  for (const layer of LAYERS) drawing.addLayer(layer, COLOURS[layer], 'Continuous');
-  for (const entity of template.entities) add(drawing, entity, scale.perMm);
-  return `${drawing.stringify()}\n`;
+  for (const entity of entities) add(drawing, entity, scale.perMm);
+  return dxfBytes(drawing);
 }
 
 function add(drawing: DxfWriter, entity: Entity, perMm: number): void {
