@@ -25,7 +25,7 @@ export {
   scaleBar,
   seenParts,
 } from './figure/index.js';
-export { type FlowBlock, flow, heightOf } from './flow/index.js';
+export { type FlowBlock, stacked } from './flow/index.js';
 export {
   appendixName,
   numberedDrafts,
@@ -77,6 +77,7 @@ export {
   LINE_KINDS,
   type LineKind,
   type LineStroke,
+  movedEntities,
   type Orientation,
   type Page,
   type Paper,

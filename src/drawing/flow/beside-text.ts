@@ -1,6 +1,6 @@
 import { movedEntities } from '../sheet/index.js';
 import { type DrawnFigure, type FlowBlock, told } from './drawn-figure.js';
-import { flow, heightOf } from './flow.js';
+import { heightOf, stacked } from './flow.js';
 import { BELOW } from './set-text.js';
 
 const GAP = 4;
@@ -16,7 +16,6 @@ export function besideText(
   room: number,
 ): readonly FlowBlock[] {
   const width = room - figure.width - GAP;
-  const tall = (blocksThere: readonly FlowBlock[]) => heightOf(blocksThere, width);
   const left: FlowBlock[] = [];
   const below: FlowBlock[] = [];
   for (const block of blocks) {
@@ -25,16 +24,19 @@ export function besideText(
     else if (block.kind !== 'list' && block.kind !== 'cautions') left.push(block);
     else {
       const { items } = block;
-      let count = 0;
-      const over = (more: number) => tall([...left, some(block, 0, more)]) - figure.height;
-      while (count < items.length && over(count + 1) < Math.abs(over(count))) count += 1;
+      const over = (count: number) => heightOf([...left, some(block, 0, count)], width) - figure.height;
+      let [count, reached] = [0, over(0)];
+      while (count < items.length) {
+        const more = over(count + 1);
+        if (more >= Math.abs(reached)) break;
+        [count, reached] = [count + 1, more];
+      }
       left.push(some(block, 0, count));
       if (count < items.length) below.push(some(block, count));
     }
   }
-  const text = tall(left) - BELOW;
-  const height = Math.max(text, figure.height);
-  const [page = []] = flow(left, { minX: 0, maxX: width, minY: -1e6, maxY: 0 }).pages;
+  const text = stacked(left, width);
+  const height = Math.max(text.height - BELOW, figure.height);
   return [
     {
       kind: 'drawn',
@@ -42,7 +44,7 @@ export function besideText(
       width: room,
       height,
       draw: ([x, y]) => [
-        ...movedEntities(page, [x, y + height]),
+        ...movedEntities(text.entities, [x, y + height]),
         ...told(figure, [x + room - figure.width, y + height - figure.height]),
       ],
     },

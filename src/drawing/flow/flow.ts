@@ -37,12 +37,19 @@ export function flow(blocks: readonly FlowBlock[], area: Box, kept?: ReadonlyMap
     : { pages: pages.filter((page) => page.length > 0), shares: [...shares, share], headings, about };
 }
 
-/** How high blocks stand, one below the other, in a room of a width, mm. */
-export function heightOf(blocks: readonly FlowBlock[], width: number): number {
+/** Blocks set one below the other in a room of a width, from 0 to the right and down; mm. */
+export function stacked(
+  blocks: readonly FlowBlock[],
+  width: number,
+): { readonly entities: readonly SheetEntity[]; readonly height: number } {
   const on = new Filling({ minX: 0, maxX: width, minY: -1e6, maxY: 0 });
   setBlocks(on, blocks, []);
-  return -on.y;
+  return { entities: on.pages.flat(), height: -on.y };
 }
+
+/** How high blocks stand, one below the other, in a room of a width, mm. */
+export const heightOf = (blocks: readonly FlowBlock[], width: number): number =>
+  stacked(blocks, width).height;
 
 /** Blocks that are kept on one page where they fit one. */
 export const together = (

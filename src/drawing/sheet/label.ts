@@ -4,8 +4,12 @@ import { bestPlace, type Room } from './room.js';
 import type { Stroke, TextStroke } from './sheet.js';
 import { type Box, boxInside, boxLoop, textBox, textWidth } from './text-width.js';
 
-/** Directions in which a place is looked for, and how far, mm. */
+/** Directions in which a place is looked for, far apart one after the other, and how far, mm. */
 const TURNS = 16;
+const WAYS: readonly Vec2[] = Array.from({ length: TURNS }, (_, i) => {
+  const turn = (((i * 5) % TURNS) * 2 * Math.PI) / TURNS + Math.PI / 4;
+  return [Math.cos(turn), Math.sin(turn)];
+});
 const REACHES: readonly number[] = [0, 2, 4, 7, 10, 14, 19, 25, 32, 40];
 
 /** A label nearer than this needs no line to what it names, mm. */
@@ -13,6 +17,13 @@ const NEAR = 3;
 
 /** Lines through a label's place that are no worse than words its leader would strike through. */
 const STRUCK = 8;
+
+/** Words where they may stand, how far from what they name, and the box they take. */
+interface Place {
+  readonly reach: number;
+  readonly words: TextStroke;
+  readonly box: Box;
+}
 
 /**
  * Words beside a point, where no other words stand and few lines run; with a leader when they are not right beside it.
@@ -29,31 +40,28 @@ export function labelAt(
   options: { readonly leader: 'always' | 'from afar'; readonly within?: Box; readonly bold?: boolean },
 ): readonly Stroke[] {
   const half = textWidth(text, SMALL, options.bold) / 2;
-  const places = REACHES.flatMap((reach) =>
-    Array.from({ length: TURNS }, (_, i): { words: TextStroke; reach: number } => {
-      const turn = (((i * 5) % TURNS) * 2 * Math.PI) / TURNS + Math.PI / 4;
-      const [c, s] = [Math.cos(turn), Math.sin(turn)];
-      // the middle of the words stands so that their box keeps clear of the point
-      const [x, y] = [point[0] + c * (clear + reach + half), point[1] + s * (clear + reach + SMALL / 2)];
-      const bold = options.bold === undefined ? {} : { bold: options.bold };
-      return { reach, words: letters([x, y - SMALL / 2], text, { anchor: 'middle', ...bold }) };
-    }),
-  ).filter(({ words }) => {
-    const box = textBox(words);
-    // words aslant of the point may still lie over it
-    return !boxInside(boxOn(point), box) && (options.within === undefined || boxInside(box, options.within));
-  });
+  const bold = options.bold === undefined ? {} : { bold: options.bold };
+  let last: Place | undefined;
+  function* places(): Generator<Place> {
+    for (const reach of REACHES)
+      for (const [c, s] of WAYS) {
+        // the middle of the words stands so that their box keeps clear of the point
+        const [x, y] = [point[0] + c * (clear + reach + half), point[1] + s * (clear + reach + SMALL / 2)];
+        const words = letters([x, y - SMALL / 2], text, { anchor: 'middle', ...bold });
+        const box = textBox(words);
+        // words aslant of the point may still lie over it
+        if (boxInside(boxOn(point), box)) continue;
+        if (options.within && !boxInside(box, options.within)) continue;
+        last = { reach, words, box };
+        yield last;
+      }
+  }
   const isLed = (reach: number) => options.leader === 'always' || reach > NEAR;
-  const best =
-    bestPlace(
-      room,
-      places,
-      ({ words }) => textBox(words),
-      ({ words, reach }) =>
-        isLed(reach) ? STRUCK * room.struck(point, nearestOn(textBox(words), point)) : 0,
-    ) ?? places.at(-1);
+  const struck = ({ reach, box }: Place) =>
+    isLed(reach) ? STRUCK * room.struck(point, nearestOn(box, point)) : 0;
+  const best = bestPlace(room, places(), ({ box }) => box, struck) ?? last;
   if (!best) return [];
-  const box = textBox(best.words);
+  const { box } = best;
   const words = clearOfLines(room, best.words);
   room.claim(box);
   if (!isLed(best.reach)) return words;

@@ -126,7 +126,7 @@ function runsThrough(from: Vec2, to: Vec2, box: Box): boolean {
  */
 export function bestPlace<T>(
   room: Room,
-  places: readonly T[],
+  places: Iterable<T>,
   boxOf: (place: T) => Box,
   harm: (place: T) => number = () => 0,
 ): T | undefined {

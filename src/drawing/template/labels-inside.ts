@@ -2,7 +2,7 @@ import type { Board } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
 import { area, bounds, circle, contains, type Profile, tessellate } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
-import { type Box, emptyRoom, textBox } from '../sheet/index.js';
+import { type Box, boxInside, emptyRoom, textBox } from '../sheet/index.js';
 import { words } from './strokes.js';
 import type { Entity, TextEntity } from './template.js';
 
@@ -44,7 +44,8 @@ export function labelsInside(board: Board, name: string, entities: readonly Enti
   };
   const settle = (text: TextEntity): TextEntity | undefined => {
     for (const { start, by, box } of placesOf(text)) {
-      if (!room.free(box) || !inPart(box) || room.crossed(box) > 0) continue;
+      // quick, before lines are walked: what reaches out of all of the part crosses its outline
+      if (!boxInside(box, outer) || !room.free(box) || !inPart(box) || room.crossed(box) > 0) continue;
       room.claim(box);
       return { ...start, at: moved(start.at, by) };
     }

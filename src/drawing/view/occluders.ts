@@ -116,16 +116,21 @@ function inGrid(store: Float64Array, boxes: Float64Array): Occluders {
       }
     }
   };
+  // pairs of a cell and a triangle, in the triangles' order
+  const found: number[] = [];
   const starts = new Uint32Array(columns * rows + 1);
-  for (let t = 0; t < count; t += 1) eachCell(t, (at) => (starts[at + 1]! += 1));
+  for (let t = 0; t < count; t += 1)
+    eachCell(t, (at) => {
+      found.push(at, t);
+      starts[at + 1]! += 1;
+    });
   for (let i = 0; i < columns * rows; i += 1) starts[i + 1]! += starts[i]!;
   const filled = starts.slice();
-  const members = new Uint32Array(starts[columns * rows]!);
-  for (let t = 0; t < count; t += 1) {
-    eachCell(t, (at) => {
-      members[filled[at]!] = t;
-      filled[at]! += 1;
-    });
+  const members = new Uint32Array(found.length / 2);
+  for (let i = 0; i < found.length; i += 2) {
+    const at = found[i]!;
+    members[filled[at]!] = found[i + 1]!;
+    filled[at]! += 1;
   }
 
   const asked = new Uint32Array(count);

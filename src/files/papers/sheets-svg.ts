@@ -1,12 +1,12 @@
 import {
   cutStrip,
   type FlowBlock,
-  flow,
-  heightOf,
   laidFigure,
+  movedEntities,
   type Sheet,
   STRIP_KEY,
   scaleBar,
+  stacked,
 } from '../../drawing/index.js';
 import { INCH } from '../../length/index.js';
 import { heading, type LaidStock, list, paragraph, type StockLayout } from '../../shop/index.js';
@@ -38,15 +38,15 @@ export function sheetsSvg(layouts: readonly StockLayout[], paper: LayoutPaper): 
       ...(layout.notes.length > 0 ? [list(layout.notes)] : []),
     ]),
   ];
-  const height = heightOf(blocks, room) + 2 * MARGIN;
-  const { pages } = flow(blocks, { minX: MARGIN, maxX: width - MARGIN, minY: 0, maxY: height - MARGIN });
+  const { entities, height: high } = stacked(blocks, room);
+  const height = high + 2 * MARGIN;
   const sheet: Sheet = {
     id: 'layouts',
     title: `Layouts, revision ${paper.revision}`,
     width,
     height,
     scale: `1:${scale}`,
-    entities: pages.flat(),
+    entities: movedEntities(entities, [MARGIN, height - MARGIN]),
   };
   return sheetSvg(sheet);
 }
