@@ -1,5 +1,4 @@
-// The writers of solids and templates (stl, mesh-dxf, template-dxf) load the modelling and DXF libraries: import them when
-// they are needed.
+// The writers of DXF (mesh-dxf, template-dxf) load its library: import them when they are needed.
 
 export { LIST, type OutputFile, requireDistinct, requireSafePath, sha256 } from './folder/index.js';
 export {

@@ -15,8 +15,8 @@ const made = workshop();
 /** A square of 1 mm in square inches. */
 const IN2 = 1 / 25.4 ** 2;
 
-/** The modelling library's serializers put corners on a grid: up to this far from where they are meant, mm. */
-const GRID = 0.01;
+/** Corners are rounded as they are written: up to this far from where they are meant, mm. */
+const GRID = 1e-5;
 
 const wide = ({ face }: { readonly face: string }): boolean => /^(reference|opposite)-face$/.test(face);
 
