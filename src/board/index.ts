@@ -6,6 +6,7 @@ export * from './groove.js';
 export * from './make-board.js';
 export * from './mirrored-board.js';
 export * from './mouth.js';
+export { shapeText } from './once-a-shape.js';
 export * from './outside.js';
 export * from './plane-region.js';
 export * from './pocket-gap.js';

@@ -12,7 +12,7 @@ const KEPT = 1000;
 export function onceAShape<T>(work: (board: Board) => T): (board: Board) => T {
   const known = new Map<string, T>();
   return (board) => {
-    const shape = shapeOf(board).text;
+    const shape = shapeText(board);
     const found = known.get(shape);
     if (found !== undefined) return found;
     // a long-lived page must not keep every design it ever drew
@@ -22,6 +22,9 @@ export function onceAShape<T>(work: (board: Board) => T): (board: Board) => T {
     return worked;
   };
 }
+
+/** The shape of a board in words, without its mortises and other cuts. */
+export const shapeText = (board: Board): string => shapeOf(board).text;
 
 const shapeOf = onceForEach(({ blank, outline, openings, bevels }: Board) => ({
   text: JSON.stringify([blank, outline, openings, bevels]),

@@ -2,6 +2,7 @@ import { add, cross, dot, frame, length, scale, type Vec3 } from '../frame/index
 import { area, type Profile, perimeter, type Region, regionArea, regionOf } from '../profile/index.js';
 import { PARALLEL_SINE, SAGITTA, SAME_POINT, VOLUME_RELATIVE } from '../tolerances.js';
 import type { Board } from './board.js';
+import { onceAShape } from './once-a-shape.js';
 import { columnRegion, planeRegion } from './plane-region.js';
 
 /** A volume worked out from data with true arcs, and how far a body with facets may be off it; mm³. */
@@ -15,7 +16,7 @@ export interface ExpectedVolume {
  * thickness. Between two levels at which a bevel passes a corner the area is a quadratic of the height, for which Simpson's
  * rule is exact.
  */
-export function stockVolume(board: Board): ExpectedVolume {
+export const stockVolume: (board: Board) => ExpectedVolume = onceAShape((board) => {
   const { thickness } = board.blank;
   const outlines: readonly Profile[] = [board.outline, ...board.openings.map((opening) => opening.outline)];
   const column = columnRegion(board);
@@ -39,7 +40,7 @@ export function stockVolume(board: Board): ExpectedVolume {
     below = above;
   }
   return { volume, allowance: facets + volume * VOLUME_RELATIVE };
-}
+});
 
 /**
  * Heights at which a bevel's plane passes over a corner of the outline or of its own strip, or the line in which two bevels

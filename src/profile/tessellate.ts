@@ -1,4 +1,5 @@
 import type { Vec2 } from '../frame/index.js';
+import { onceForEach } from '../once.js';
 import { SAGITTA, SAME_POINT } from '../tolerances.js';
 import type { Profile } from './profile.js';
 import { type ArcSegment, arcs, pointAlong, segments, sweep } from './segment.js';
@@ -22,7 +23,13 @@ export function facetsPerCircle(radius: number, sagitta: number = SAGITTA): numb
  *
  * @returns points, mm, in the outline's order; the first is not repeated
  */
-export function tessellate(profile: Profile, sagitta: number = SAGITTA): readonly Vec2[] {
+export const tessellate = (profile: Profile, sagitta: number = SAGITTA): readonly Vec2[] =>
+  sagitta === SAGITTA ? finely(profile) : tessellated(profile, sagitta);
+
+/** An outline never changes. */
+const finely = onceForEach((profile: Profile) => tessellated(profile, SAGITTA));
+
+function tessellated(profile: Profile, sagitta: number): readonly Vec2[] {
   const points: Vec2[] = [];
   for (const piece of segments(profile)) {
     points.push(piece.from);

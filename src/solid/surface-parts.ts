@@ -83,6 +83,7 @@ function addBelow(
     }
   }
   for (let k = 3; k + 3 < cut.length; k += 3) {
-    part.push(...cut.slice(0, 3), ...cut.slice(k, k + 6));
+    for (let j = 0; j < 3; j += 1) part.push(cut[j]!);
+    for (let j = k; j < k + 6; j += 1) part.push(cut[j]!);
   }
 }

@@ -97,13 +97,19 @@ export function spaceFrame(
     }
     const u = factored.solve(right);
     const along = ([x, y, z]: Vec3, i: number): number => x * u[i]! + y * u[i + 1]! + z * u[i + 2]!;
-    const forceOf = ({ stiffness, ends }: Spring): number =>
-      -stiffness *
-      ends.reduce((sum, { node, move, turn }) => sum + along(move, 6 * node) + along(turn, 6 * node + 3), 0);
+    const forceOf = ({ stiffness, ends }: Spring): number => {
+      let given = 0;
+      for (const { node, move, turn } of ends) given += along(move, 6 * node) + along(turn, 6 * node + 3);
+      return -stiffness * given;
+    };
     const three = (i: number): Vec3 => [u[i]!, u[i + 1]!, u[i + 2]!];
     return {
-      moves: nodes.map((_, i) => three(6 * i)),
-      turns: nodes.map((_, i) => three(6 * i + 3)),
+      get moves() {
+        return nodes.map((_, i) => three(6 * i));
+      },
+      get turns() {
+        return nodes.map((_, i) => three(6 * i + 3));
+      },
       passed: tied.map((springs) => {
         const [x, y, z, xx, yy, zz] = springs.map(forceOf);
         return { force: [x!, y!, z!], moment: [xx!, yy!, zz!] };

@@ -112,49 +112,48 @@ interface Seat {
   readonly by: string;
   /** Out of the board that is held up, assembly frame. */
   readonly normal: Vec3;
-  /** Corners of the other board's face, assembly frame. */
-  readonly corners: readonly Vec3[];
+  /** Corners of the other board's face, assembly frame; none when it has no such face. */
+  readonly corners: () => readonly Vec3[];
   readonly mortises: readonly Mortise[];
 }
 
-const cornersOf = ({ place }: PlacedBoard, face: Face): readonly Vec3[] => {
-  const standing = frameOut(place, face.frame);
+function cornersAt(other: PlacedBoard, point: Vec3, way: Vec3): readonly Vec3[] {
+  const face = faceAt(other, point, way);
+  if (!face) return [];
+  const standing = frameOut(other.place, face.frame);
   return face.region.flat().map(([x, y]) => pointOut(standing, [x, y, 0]));
-};
+}
 
 function seats(design: Design, { board, place }: PlacedBoard): readonly Seat[] {
   return design.joints.flatMap((joint): Seat[] => {
     if (joint.a !== board.id && joint.b !== board.id) return [];
     const by = joint.a === board.id ? joint.b : joint.a;
     const other = design.boards.find((one) => one.board.id === by)!;
-    const face = faceAt(other, joint.seat.origin, scale(joint.seat.z, joint.a === board.id ? -1 : 1));
     const mortises = board.mortises.filter((mortise) => mortise.joint === joint.id);
     const normal = scale(joint.seat.z, joint.a === board.id ? 1 : -1);
     const own = mortises[0]?.faceNormal;
-    return face
-      ? [{ by, normal: own ? directionOut(place, own) : normal, corners: cornersOf(other, face), mortises }]
-      : [];
+    const corners = () => cornersAt(other, joint.seat.origin, scale(normal, -1));
+    return [{ by, normal: own ? directionOut(place, own) : normal, corners, mortises }];
   });
 }
 
 const fastened = (design: Design, { board }: PlacedBoard): readonly Seat[] => {
   const places = (design.fastenings ?? []).filter(({ held }) => held === board.id);
-  return [...new Set(places.map(({ to }) => to))].flatMap((by): Seat[] => {
+  return [...new Set(places.map(({ to }) => to))].map((by): Seat => {
     const { at } = places.find(({ to }) => to === by)!;
     const other = design.boards.find((one) => one.board.id === by)!;
-    const face = faceAt(other, at.origin, at.z);
-    return face ? [{ by, normal: scale(at.z, -1), corners: cornersOf(other, face), mortises: [] }] : [];
+    const corners = () => cornersAt(other, at.origin, at.z);
+    return { by, normal: scale(at.z, -1), corners, mortises: [] };
   });
 };
 
 /** The face of a board that looks a way and has a point in its plane. */
-const faceAt = (other: PlacedBoard, point: Vec3, way: Vec3): Face | undefined => {
-  const off = (face: Face) => Math.abs(pointIn(frameOut(other.place, face.frame), point)[2]);
-  return possibleFaces(other.board)
+const faceAt = (other: PlacedBoard, point: Vec3, way: Vec3): Face | undefined =>
+  possibleFaces(other.board)
     .filter(({ frame }) => dot(directionOut(other.place, frame.z), way) > LOOKS)
-    .toSorted((a, b) => off(a) - off(b))
-    .find(isFace);
-};
+    .map((face) => ({ face, off: Math.abs(pointIn(frameOut(other.place, face.frame), point)[2]) }))
+    .toSorted((a, b) => a.off - b.off)
+    .find(({ face }) => isFace(face))?.face;
 
 function restOf(placed: PlacedBoard, { by, normal, corners, mortises }: Seat): Rest | undefined {
   const { place, board } = placed;
@@ -166,7 +165,8 @@ function restOf(placed: PlacedBoard, { by, normal, corners, mortises }: Seat): R
     return { by, kind: 'end', along: { from: at, to: at }, across: { from: 0, to: wide }, mortises: [] };
   }
   if (normal[2] > -LOOKS) return undefined;
-  const seen = corners.map((corner) => pointIn(place, corner));
+  const seen = corners().map((corner) => pointIn(place, corner));
+  if (seen.length === 0) return undefined;
   const span = (axis: 0 | 1 | 2, most: number): Interval => ({
     from: Math.max(0, Math.min(...seen.map((p) => p[axis]))),
     to: Math.min(most, Math.max(...seen.map((p) => p[axis]))),

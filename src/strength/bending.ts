@@ -60,7 +60,10 @@ function boardBends({ stock }: Asked, beam: Beam, load: On, under: string, use?:
   if (beam.supports.length === 0) return not('nothing that holds it up along its grain was found');
   const all = bentBy(beam, load);
   const worst = (of: (bent: Bent) => number): Bent | undefined =>
-    all.toSorted((a, b) => settledFigure(of(b)) - settledFigure(of(a)))[0];
+    all.reduce<Bent | undefined>(
+      (most, one) => (most && settledFigure(of(one)) <= settledFigure(of(most)) ? most : one),
+      undefined,
+    );
   const stress = (
     code: 'board-breaks' | 'board-shears',
     what: string,

@@ -45,11 +45,16 @@ export interface Reach {
 /** For each side the foot line a surface is worst at. */
 export function reaches({ region, height }: UsedSurface, resting: Resting): readonly Reach[] {
   const lines = footLines(resting).map((line): Reach => {
-    let [inside, at]: [number, Vec3] = [Number.POSITIVE_INFINITY, [0, 0, height]];
-    for (const point of region.flat()) {
-      const here = line.inside(point);
-      if (here < inside) [inside, at] = [here, [point[0], point[1], height]];
-    }
+    let inside = Number.POSITIVE_INFINITY;
+    let worst: Vec2 = [0, 0];
+    for (const loop of region)
+      for (const point of loop) {
+        const here = line.inside(point);
+        if (here >= inside) continue;
+        inside = here;
+        worst = point;
+      }
+    const at: Vec3 = [worst[0], worst[1], height];
     return { line, inside, ownInside: line.inside([resting.centre[0], resting.centre[1]]), at };
   });
   return SIDES.flatMap((side) =>

@@ -1,6 +1,6 @@
 import { add, scale, type Vec3 } from '../frame/index.js';
 import { trimmed } from '../length/index.js';
-import { onceForEach } from '../once.js';
+import { once, onceForEach } from '../once.js';
 import { regionBounds } from '../profile/index.js';
 import { FOOT_PATCH, type FrameLoad, type Passed } from '../statics/index.js';
 import type { Asked } from './asked.js';
@@ -24,15 +24,17 @@ const GUESSED = { least: 2e6, most: 20e6 } as const;
 const SLIPPERY = 10;
 
 /** What the joints bear of the loads of every surface: pulls under what stands on it, and moments when it is pushed sideways. */
-export const racking = (asked: Asked): Worked => rackingBy(asked, stiffnesses(asked));
+export const racking = (asked: Asked): Worked => (asked.atOnce ? rackingAtOnce(asked) : rackingBy(asked));
 
 interface Racked extends Worked {
   /** Whether a joint was told nothing of a moment, for no shoulder presses against it. */
   readonly unpressed?: boolean;
 }
 
-function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
-  const { design, surfaces, resting, stock } = asked;
+function rackingBy(asked: Asked): Racked {
+  const { design, surfaces, resting, stock, atOnce } = asked;
+  const [stiff, ...softer] = stiffnesses(asked);
+  const band = atOnce ? [stiff] : [stiff, ...softer];
   if (design.joints.length === 0) return NOTHING;
   const none = (why: string): Worked => ({
     margins: [],
@@ -62,8 +64,10 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
   if (skeleton.feet.length === 0) return none('none of its joined boards stands flat on the floor');
   const frames = band.flatMap(({ as, stiffness }) => {
     const standing = framed(skeleton, FIRM, stiffness);
-    const sliding = framed(skeleton, [SLIPPERY, SLIPPERY, FIRM[2]], stiffness);
-    return standing && sliding ? [{ as, standing: onceForEach(standing), sliding }] : [];
+    if (!standing) return [];
+    // what has its place on a firm floor has it on a slippery one
+    const sliding = once(() => framed(skeleton, [SLIPPERY, SLIPPERY, FIRM[2]], stiffness) ?? standing);
+    return [{ as, standing: onceForEach(standing), sliding }];
   });
   if (frames.length === 0) return none('its boards can move against each other as they are joined');
 
@@ -77,9 +81,13 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
       for (const { at, place } of points) {
         const node = skeleton.nodeAt(surface.placed.board.id, at)!;
         const one: readonly FrameLoad[] = [{ node, at, force: [0, 0, -1] }];
-        const onward = heldByFloor(standing(one).passed, () => sliding(one).passed, skeleton);
-        for (const load of surface.loads)
-          if (pressesAt(load, place)) bears(load, sizeOf(load, surface), onward);
+        const onward = heldByFloor(standing(one).passed, () => sliding()(one).passed, skeleton);
+        const pressing = surface.loads
+          .filter((load) => pressesAt(load, place))
+          .map((load) => ({ load, size: sizeOf(load, surface) }))
+          .toSorted((a, b) => b.size - a.size);
+        // what the heaviest does not shear off, no other does
+        for (const { load, size } of atOnce ? pressing.slice(0, 1) : pressing) bears(load, size, onward);
       }
     for (const { load, loads } of pushed) bears(load, 1, standing(loads).passed);
     return under;
@@ -94,11 +102,9 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
       return;
     }
     const under = passedOn.map((of) => of[i]!);
-    margins.push(
-      ...pulled(joint, hold, under),
-      ...racked(joint, hold, under),
-      ...sheared(joint, hold, under),
-    );
+    // our estimate of a pull refuses nothing
+    if (!atOnce) margins.push(...pulled(joint, hold, under));
+    margins.push(...racked(joint, hold, under), ...sheared(joint, hold, under));
     if (hold.levers.includes(0)) {
       unpressed = true;
       notComputed.push({
@@ -107,7 +113,7 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
       });
     }
   });
-  const swaying = sway(asked, frames, pushed);
+  const swaying = atOnce ? NOTHING : sway(asked, frames, pushed);
   return { ...together([{ margins, notComputed }, swaying]), unpressed };
 }
 
@@ -115,12 +121,12 @@ function rackingBy(asked: Asked, band: readonly Stiffness[]): Racked {
  * What may refuse a piece, by the stiff joints alone: a joint is refused for what it passes on by the stiffness that spares it
  * most, so that what holds by one holds by both. Only when something does not are both asked.
  */
-export function rackingAtOnce(asked: Asked): Worked {
-  const { margins, notComputed, unpressed } = rackingBy(asked, stiffnesses(asked).slice(0, 1));
-  const refused = margins.some((margin) => passed(margin)?.level === 'error');
+function rackingAtOnce(asked: Asked): Worked {
+  const found = rackingBy(asked);
+  const refused = found.margins.some((margin) => passed(margin)?.level === 'error');
   // a pull no shoulder presses against is told of no joint: by the other stiffness it may be
-  if (margins.length === 0 || refused || unpressed) return racking(asked);
-  return { margins: margins.filter(({ error }) => error !== undefined), notComputed };
+  const unsure = found.margins.length === 0 || refused || found.unpressed;
+  return unsure ? rackingBy({ ...asked, atOnce: false }) : found;
 }
 
 interface Stiffness {
@@ -130,7 +136,7 @@ interface Stiffness {
 }
 
 /** The joints of a frame: as stiff as one was measured, or as stiff and as soft as they may be. */
-const stiffnesses = ({ jointStiffness }: Asked): readonly Stiffness[] =>
+const stiffnesses = ({ jointStiffness }: Asked): readonly [Stiffness, ...Stiffness[]] =>
   jointStiffness === undefined
     ? [
         { as: 'if its joints are stiff', stiffness: GUESSED.most },

@@ -22,7 +22,9 @@ export const seasonFit = ({ boards, joints }: Design, season: Season): readonly 
     const seam = Math.abs(dot(sides[0]!.place.x, sides[1]!.place.x)) > ALONG;
     const measured = sides.flatMap((side) => fitIn(joint, side, season));
     const worst = (figure: (of: Fitted) => number) =>
-      measured.toSorted((p, q) => settledFigure(figure(p)) - settledFigure(figure(q)))[0]!;
+      measured.reduce((least, one) =>
+        settledFigure(figure(one)) < settledFigure(figure(least)) ? one : least,
+      );
     const about = { subjects: [joint.id, joint.a, joint.b], unit: 'mm' as const, at: joint.seat.origin };
     const tight = worst(({ slack, swells }) => slack - swells);
     const shallow = worst(({ gap, shrinks }) => gap - shrinks);

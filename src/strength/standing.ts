@@ -45,7 +45,10 @@ export function standing(asked: Asked): Worked {
       if (surface.use === 'shelf') return NOTHING;
       const all = reaches(surface, resting);
       const sides = all.flatMap((reach) => sideOf(asked, surface, reach));
-      return { margins: [...sides, ...aboutPerson(asked, surface, all)], notComputed: [] };
+      return {
+        margins: asked.atOnce ? sides : [...sides, ...aboutPerson(asked, surface, all)],
+        notComputed: [],
+      };
     }),
   );
 }

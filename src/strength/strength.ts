@@ -5,7 +5,7 @@ import type { Asked, Told } from './asked.js';
 import { bending } from './bending.js';
 import { together, type Worked } from './margin.js';
 import { openings } from './openings.js';
-import { racking, rackingAtOnce } from './racking.js';
+import { racking } from './racking.js';
 import { type Resting, restingOf } from './resting.js';
 import { standing } from './standing.js';
 import { stockIn } from './stock-state.js';
@@ -20,9 +20,6 @@ export interface Strength extends Worked {
 type Part = (asked: Asked) => Worked;
 
 const PARTS: readonly Part[] = [standing, bending, racking, openings];
-
-/** What may refuse a piece, in less time. */
-const PARTS_AT_ONCE: readonly Part[] = [standing, bending, rackingAtOnce, openings];
 
 /**
  * Everything that is worked out of a piece's strength and standing, from its plain data and how it rests on the floor.
@@ -39,8 +36,8 @@ export function strengthOf(
   const user = design.user ?? USUAL_USER;
   const surfaces = usedSurfaces(design, user);
   if (surfaces.length === 0) return undefined;
-  const asked: Asked = { design, user, surfaces, resting: resting(), ...told };
-  return { asked, ...together((atOnce ? PARTS_AT_ONCE : PARTS).map((part) => part(asked))) };
+  const asked: Asked = { design, user, surfaces, resting: resting(), ...told, atOnce };
+  return { asked, ...together(PARTS.map((part) => part(asked))) };
 }
 
 /** Nothing is told. */

@@ -1,4 +1,5 @@
 import { trimmed } from '../length/index.js';
+import { onceForEach } from '../once.js';
 import { atMoisture, designValue, fivePercent, kindOf, slopeShare, VARIATION } from '../statics/index.js';
 import { type Species, sheetNames, species } from '../tables/index.js';
 import type { StockState } from './stock-state.js';
@@ -34,10 +35,16 @@ export const whyNoStrength = (material: string, { moisture }: StockState): strin
     : `its wood is taken to come to ${trimmed(moisture, 1)} % of water; above ${MEETING} % nothing is told`;
 
 /** The wood of a board or a tenon; undefined for sheet goods and for stock too wet to say anything of. */
-export function woodStrength(
-  material: string,
-  { grainOneIn, moisture }: StockState,
-): WoodStrength | undefined {
+export function woodStrength(material: string, stock: StockState): WoodStrength | undefined {
+  const of = known(stock);
+  if (!of.has(material)) of.set(material, workedOut(material, stock));
+  return of.get(material);
+}
+
+/** A stock never changes; as many as the tables have woods. */
+const known = onceForEach((_: StockState) => new Map<string, WoodStrength | undefined>());
+
+function workedOut(material: string, { grainOneIn, moisture }: StockState): WoodStrength | undefined {
   if (sheetNames.includes(material) || moisture > MEETING) return undefined;
   const wood = species(material);
   // no wood is taken to be better than the tables

@@ -1,4 +1,5 @@
 import table from '../../shared/species.json' with { type: 'json' };
+import { once } from '../once.js';
 import { rowNamed } from './row-named.js';
 
 /** A wood as the published tables describe it: averages of small clear specimens. */
@@ -49,11 +50,14 @@ export const speciesNames = table.map((row) => row.name) as [string, ...string[]
  * @throws InputError for a name that is not in the table, with the nearest one
  * @example species('white ash').density // 672
  */
-export function species(name: string): Species {
-  const row = rowNamed(table, 'name', name, 'species');
+export const species = (name: string): Species => rowNamed(woods(), 'name', name, 'species');
+
+const woods = once(() => table.map(woodOf));
+
+function woodOf(row: (typeof table)[number]): Species {
   const gravity = row.specificGravity.at12Percent;
   return {
-    name,
+    name: row.name,
     density: gravity * 1000 * 1.12,
     specificGravity: gravity,
     ...(row.shrinkage && { shrinkage: row.shrinkage }),

@@ -1,16 +1,18 @@
-import { type Board, type Mortise, mouthOf } from '../../board/index.js';
+import { type Board, type Mortise, mouthOf, shapeText } from '../../board/index.js';
 import {
   add,
   directionOut,
   dot,
   pointOut,
   scale,
+  spanOf,
   subtract,
   unit,
   type Vec2,
   type Vec3,
 } from '../../frame/index.js';
-import { contains, lineRound, type Profile, tessellate } from '../../profile/index.js';
+import { once } from '../../once.js';
+import { type Bounds, contains, lineRound, type Profile, tessellate } from '../../profile/index.js';
 import { remembered } from '../../remembered.js';
 import { WALL_REACH } from '../../solid/index.js';
 import { SAME_POINT, SKIN } from '../../tolerances.js';
@@ -37,7 +39,9 @@ export interface DataWalls {
  * the outline and the openings, and from the other mortises along some direction, no wall falls short of. 0 when it sticks out.
  */
 export function wallsByData(board: Board): ReadonlyMap<Mortise, DataWalls> {
-  const found = known(JSON.stringify(board), () => wallsOf(board));
+  const { mortises, holes, slots, grooves } = board;
+  const cuts = JSON.stringify([mortises, holes, slots, grooves]);
+  const found = known(`${shapeText(board)} ${cuts}`, () => wallsOf(board));
   return new Map(board.mortises.map((mortise, i) => [mortise, found[i]!]));
 }
 
@@ -54,24 +58,32 @@ function wallsOf(board: Board): readonly DataWalls[] {
     board.holes.length + board.slots.length + board.grooves.length === 0 &&
     !board.bevels.some(({ within }) => within);
   const paths = board.mortises.map((mortise) => ({ mortise, path: pathOf(mortise) }));
-  return paths.map(({ mortise, path }): DataWalls => {
+  const between = paths.map((one, i) =>
+    paths.map((other, k) => (told && k > i ? alongSome(one, other) : WALL_REACH)),
+  );
+  return paths.map(({ mortise, path }, i): DataWalls => {
     const endWood = woodPastEnds(outline, mortise);
     if (!told) return { wall: undefined, endWood };
     const apart = [
       toPlanes(board, mortise, path),
-      ...lines.map((line, i) => toOutline(board, line, i === 0, mortise, path)),
-      ...paths.map((other) => (other.mortise === mortise ? WALL_REACH : alongSome(mortise, path, other))),
+      ...lines.map((line, k) => toOutline(board, line, k === 0, mortise, path)),
+      ...paths.map((_, k) => between[Math.min(i, k)]![Math.max(i, k)]!),
     ];
     return { wall: Math.max(0, Math.min(WALL_REACH, ...apart)), endWood };
   });
 }
 
-/** Corners of a prism that holds a mortise's air: as many round the mouth as round the bottom. */
+/** A prism that holds a mortise's air; mm, board frame. */
 interface Path {
-  readonly mouth: readonly Vec3[];
-  readonly bottom: readonly Vec3[];
+  /** Three numbers a corner, as many round the mouth as after them round the bottom. */
+  readonly corners: Float64Array;
+  readonly middle: Vec3;
+  /** Of a ball round the middle that holds it. */
+  readonly radius: number;
+  /** The box round it as seen from above. */
+  readonly box: Bounds;
   /** The line round all of it as seen from above, counter-clockwise. */
-  readonly seen: readonly Vec2[];
+  readonly seen: () => readonly Vec2[];
 }
 
 function pathOf(mortise: Mortise): Path {
@@ -80,14 +92,32 @@ function pathOf(mortise: Mortise): Path {
   const normal = mouthOf(mortise).normal;
   const onPlane = add(at.origin, scale(normal, -SKIN));
   const rise = dot(at.z, normal);
-  const round = ROUND.map(([x, y]): Vec2 => [x * radius + (x > 0 ? half : -half), y * radius]);
-  const mouth = round.map(([x, y]) => {
+  const corners = new Float64Array(6 * RING);
+  const middle = pointOut(at, [0, 0, -depth / 2]);
+  let far = 0;
+  ROUND.forEach(([c, s], i) => {
+    const [x, y] = [c * radius + (c > 0 ? half : -half), s * radius];
     const below = pointOut(at, [x, y, 0]);
-    return add(below, scale(at.z, dot(normal, subtract(onPlane, below)) / rise));
+    const mouth = add(below, scale(at.z, dot(normal, subtract(onPlane, below)) / rise));
+    const bottom = pointOut(at, [x, y, -depth]);
+    corners.set(mouth, 3 * i);
+    corners.set(bottom, 3 * (RING + i));
+    far = Math.max(far, apartOf(mouth, middle), apartOf(bottom, middle));
   });
-  const bottom = round.map(([x, y]) => pointOut(at, [x, y, -depth]));
-  return { mouth, bottom, seen: lineRound([...mouth, ...bottom].map(([x, y]) => [x, y])) };
+  const [minX, maxX] = reachAlong({ corners }, [1, 0, 0]);
+  const [minY, maxY] = reachAlong({ corners }, [0, 1, 0]);
+  return {
+    corners,
+    middle,
+    radius: far,
+    box: { minX, minY, maxX, maxY },
+    seen: once(() =>
+      lineRound(Array.from(ROUND.concat(ROUND), (_, i): Vec2 => [corners[3 * i]!, corners[3 * i + 1]!])),
+    ),
+  };
 }
+
+const apartOf = (a: Vec3, b: Vec3): number => spanOf(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
 function toPlanes(board: Board, mortise: Mortise, path: Path): number {
   const { thickness } = board.blank;
@@ -121,38 +151,32 @@ function toOutline(
   { profile, points }: { readonly profile: Profile; readonly points: readonly Vec2[] },
   outer: boolean,
   mortise: Mortise,
-  { bottom, seen }: Path,
+  { corners, box, seen }: Path,
 ): number {
-  const middle = bottom.reduce<Vec2>(([x, y], point) => [x + point[0] / RING, y + point[1] / RING], [0, 0]);
-  if ((contains(profile, middle) === 'inside') !== outer) return 0;
-  const hull = seen.map((from, i): Line => [from, seen[(i + 1) % seen.length]!]);
-  const [minX, maxX] = ends(seen.map(([x]) => x));
-  const [minY, maxY] = ends(seen.map(([, y]) => y));
+  let [x, y] = [0, 0];
+  for (let i = RING; i < 2 * RING; i += 1) {
+    x += corners[3 * i]! / RING;
+    y += corners[3 * i + 1]! / RING;
+  }
+  if ((contains(profile, [x, y]) === 'inside') !== outer) return 0;
   let least = WALL_REACH;
   points.forEach((from, i) => {
     const to = points[(i + 1) % points.length]!;
     const away = Math.max(
-      minX - Math.max(from[0], to[0]),
-      Math.min(from[0], to[0]) - maxX,
-      minY - Math.max(from[1], to[1]),
-      Math.min(from[1], to[1]) - maxY,
+      box.minX - Math.max(from[0], to[0]),
+      Math.min(from[0], to[0]) - box.maxX,
+      box.minY - Math.max(from[1], to[1]),
+      Math.min(from[1], to[1]) - box.maxY,
     );
-    if (away >= least) return;
+    // the line round the path is snapped
+    if (away - SAME_POINT >= least) return;
     const out = unit([to[1] - from[1], from[0] - to[0], 0]);
-    if (
-      inMouth(
-        mortise,
-        [
-          [...from, 0],
-          [...to, 0],
-        ] as const,
-        scale(out, outer ? 1 : -1),
-      )
-    )
-      return;
-    if (sawnOff(board, from, to)) return;
-    if (hull.every((line) => sideOf(line, from) > 0)) least = 0;
-    else for (const line of hull) least = Math.min(least, linesApart(line, [from, to]));
+    const ends = [
+      [...from, 0],
+      [...to, 0],
+    ] as const;
+    if (inMouth(mortise, ends, scale(out, outer ? 1 : -1)) || sawnOff(board, from, to)) return;
+    least = Math.min(least, toConvex(seen(), [from, to]));
   });
   return least - SAME_POINT;
 }
@@ -165,46 +189,51 @@ const sawnOff = ({ bevels, blank }: Board, ...corners: readonly Vec2[]): boolean
     ),
   );
 
-const ends = (numbers: readonly number[]): readonly [number, number] => [
-  Math.min(...numbers),
-  Math.max(...numbers),
-];
-
 /** More than 0 to the left of a line. */
-const sideOf = ([from, to]: Line, [x, y]: Vec2): number =>
+const sideOf = (from: Vec2, to: Vec2, [x, y]: Vec2): number =>
   (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
 
-/** The least distance between two straight lines in a plane; 0 when they cross. */
-function linesApart(a: Line, b: Line): number {
-  const crosses = sideOf(a, b[0]) * sideOf(a, b[1]) < 0 && sideOf(b, a[0]) * sideOf(b, a[1]) < 0;
-  if (crosses) return 0;
-  return Math.sqrt(Math.min(toLineSq(a[0], b), toLineSq(a[1], b), toLineSq(b[0], a), toLineSq(b[1], a)));
+/** The least distance between a convex area, its line counter-clockwise, and a straight line; 0 when they meet. */
+function toConvex(area: readonly Vec2[], line: Line): number {
+  const [from, to] = line;
+  let least = Number.POSITIVE_INFINITY;
+  let inside = true;
+  area.forEach((here, i) => {
+    const next = area[(i + 1) % area.length]!;
+    const side = sideOf(here, next, from);
+    inside &&= side > 0;
+    if (side * sideOf(here, next, to) < 0 && sideOf(from, to, here) * sideOf(from, to, next) < 0) least = 0;
+    else
+      least = Math.min(least, toLineSq(here, from, to), toLineSq(from, here, next), toLineSq(to, here, next));
+  });
+  return inside ? 0 : Math.sqrt(least);
 }
 
 /** The square of how far a point is from a line, mm². */
-function toLineSq([x, y]: Vec2, [from, to]: Line): number {
-  const [fx, fy] = from;
-  const dx = to[0] - fx;
-  const dy = to[1] - fy;
+function toLineSq(point: Vec2, from: Vec2, to: Vec2): number {
+  const x = point[0] - from[0];
+  const y = point[1] - from[1];
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
   const whole = dx * dx + dy * dy;
-  const share = whole > 0 ? Math.max(0, Math.min(1, ((x - fx) * dx + (y - fy) * dy) / whole)) : 0;
-  const offX = x - fx - share * dx;
-  const offY = y - fy - share * dy;
+  const share = whole > 0 ? Math.max(0, Math.min(1, (x * dx + y * dy) / whole)) : 0;
+  const offX = x - share * dx;
+  const offY = y - share * dy;
   return offX * offX + offY * offY;
 }
 
+interface Sunk {
+  readonly mortise: Mortise;
+  readonly path: Path;
+}
+
 /** How far two mortises are apart along the best of a few directions: they are nowhere nearer. */
-function alongSome(
-  mortise: Mortise,
-  path: Path,
-  { mortise: other, path: beside }: { readonly mortise: Mortise; readonly path: Path },
-): number {
-  const between = subtract(
-    pointOut(other.at, [0, 0, -other.depth / 2]),
-    pointOut(mortise.at, [0, 0, -mortise.depth / 2]),
-  );
+function alongSome({ mortise, path }: Sunk, { mortise: other, path: beside }: Sunk): number {
+  const between = subtract(beside.middle, path.middle);
+  const far = spanOf(...between);
+  if (far - path.radius - beside.radius > WALL_REACH) return WALL_REACH;
   const directions = [mortise.at, other.at].flatMap(({ x, y, z }) => [x, y, z]);
-  if (Math.hypot(...between) > SAME_POINT) directions.push(unit(between));
+  if (far > SAME_POINT) directions.push(unit(between));
   let apart = 0;
   for (const direction of directions) {
     const [lowA, highA] = reachAlong(path, direction);
@@ -215,14 +244,12 @@ function alongSome(
   return apart;
 }
 
-function reachAlong({ mouth, bottom }: Path, direction: Vec3): readonly [number, number] {
+function reachAlong({ corners }: Pick<Path, 'corners'>, [x, y, z]: Vec3): readonly [number, number] {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const ring of [mouth, bottom]) {
-    for (const corner of ring) {
-      const at = dot(corner, direction);
-      if (at < low) low = at;
-      if (at > high) high = at;
-    }
+  for (let i = 0; i < corners.length; i += 3) {
+    const at = corners[i]! * x + corners[i + 1]! * y + corners[i + 2]! * z;
+    if (at < low) low = at;
+    if (at > high) high = at;
   }
   return [low, high];
 }
@@ -232,14 +259,16 @@ function woodPastEnds(points: readonly Vec2[], { at, length }: Mortise): number 
   const along = directionOut({ ...at, origin: [0, 0, 0] }, [1, 0, 0]);
   if (Math.abs(along[2]) > SAME_POINT) return Number.POSITIVE_INFINITY;
   const [x, y] = pointOut(at, [0, 0, -0.5]);
-  const met = points.flatMap((from, i) => {
+  let least = Number.POSITIVE_INFINITY;
+  points.forEach((from, i) => {
     const to = points[(i + 1) % points.length]!;
-    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    const dx = to[0] - from[0];
+    const dy = to[1] - from[1];
     const turn = along[0] * dy - along[1] * dx;
-    if (turn === 0) return [];
+    if (turn === 0) return;
     const way = ((from[0] - x) * dy - (from[1] - y) * dx) / turn;
     const share = ((from[0] - x) * along[1] - (from[1] - y) * along[0]) / turn;
-    return share >= 0 && share <= 1 ? [Math.abs(way)] : [];
+    if (share >= 0 && share <= 1) least = Math.min(least, Math.abs(way));
   });
-  return Math.min(...met) - length / 2;
+  return least - length / 2;
 }

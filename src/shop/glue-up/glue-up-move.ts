@@ -1,9 +1,9 @@
-import { add, angleDeg, length, scale, unit, type Vec3 } from '../../frame/index.js';
-import { PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
+import { add, length, scale, unit, type Vec3 } from '../../frame/index.js';
+import { SAME_POINT } from '../../tolerances.js';
 import { GLUE_UP_PRACTICE as PRACTICE } from '../practice/index.js';
 import type { Entry, Freedom, JointFreedom } from './entry.js';
 import { freedomOf } from './glue-up-entry.js';
-import { distinct } from './move-directions.js';
+import { distinct, oneWay } from './move-directions.js';
 import { wayInGroove } from './panel-entries.js';
 
 /** Two boards that meet before their joints do when one travels towards the other. */
@@ -124,5 +124,5 @@ function stops(
   const same = first.has(block.moving) && second.has(block.still);
   const turned = second.has(block.moving) && first.has(block.still);
   if (!same && !turned) return false;
-  return angleDeg(same ? direction : scale(direction, -1), block.direction) < PARALLEL_DEG;
+  return oneWay(same ? direction : scale(direction, -1), block.direction);
 }

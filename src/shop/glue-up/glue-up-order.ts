@@ -1,10 +1,10 @@
-import { angleDeg, dot, scale, type Vec3 } from '../../frame/index.js';
-import { NOISE, PARALLEL_DEG } from '../../tolerances.js';
+import { dot, scale, type Vec3 } from '../../frame/index.js';
+import { NOISE } from '../../tolerances.js';
 import { piecesOf, travellingGroups, travellingSets, travelsAlone } from './blocking-graph.js';
 import type { Entry, Freedom } from './entry.js';
 import { freedomOf } from './glue-up-entry.js';
 import { type Blocked, joined, type OrderStep } from './glue-up-move.js';
-import { moveDirections } from './move-directions.js';
+import { moveDirections, oneWay } from './move-directions.js';
 
 /** The boards that cannot be brought together, and how near their best move comes. */
 export interface Conflict {
@@ -120,9 +120,9 @@ class Search {
     const met = this.#blocked.flatMap((block): Hold[] => {
       const [moving, still] = [at(block.moving), at(block.still)];
       const shut = { freedom: 'locked', excess: Number.POSITIVE_INFINITY } as const;
-      if (angleDeg(direction, block.direction) < PARALLEL_DEG) return [{ from: moving, to: still, ...shut }];
+      if (oneWay(direction, block.direction)) return [{ from: moving, to: still, ...shut }];
       // the other one travels the other way
-      if (angleDeg(against, block.direction) < PARALLEL_DEG) return [{ from: still, to: moving, ...shut }];
+      if (oneWay(against, block.direction)) return [{ from: still, to: moving, ...shut }];
       return [];
     });
     return { direction, holds: [...joints, ...met] };

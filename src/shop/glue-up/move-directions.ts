@@ -1,14 +1,15 @@
-import { add, angleDeg, length, scale, unit, type Vec3 } from '../../frame/index.js';
+import { add, angleDeg, dot, length, scale, unit, type Vec3 } from '../../frame/index.js';
 import { PARALLEL_DEG, SAME_POINT } from '../../tolerances.js';
 import type { Entry } from './entry.js';
 import { freedomOf } from './glue-up-entry.js';
 
+/** Whether two directions are one; most are so far apart that no angle need be worked out. */
+export const oneWay = (a: Vec3, b: Vec3): boolean => dot(a, b) > 1 / 2 && angleDeg(a, b) < PARALLEL_DEG;
+
 /** Directions, each once. */
 export function distinct(directions: readonly Vec3[]): readonly Vec3[] {
   const found: Vec3[] = [];
-  for (const one of directions) {
-    if (!found.some((other) => angleDeg(one, other) < PARALLEL_DEG)) found.push(one);
-  }
+  for (const one of directions) if (!found.some((other) => oneWay(one, other))) found.push(one);
   return found;
 }
 
@@ -24,13 +25,12 @@ export function distinct(directions: readonly Vec3[]): readonly Vec3[] {
 export function moveDirections(entries: readonly Entry[]): readonly Vec3[] {
   const axes = distinct(entries.flatMap(({ axis }) => [axis, scale(axis, -1)]));
   const along = axes.map((axis) => {
-    const same = (own: Vec3) => angleDeg(own, axis) < PARALLEL_DEG;
-    return entries.filter((entry) => same(entry.axis) || same(scale(entry.axis, -1)));
+    return entries.filter((entry) => oneWay(entry.axis, axis) || oneWay(scale(entry.axis, -1), axis));
   });
   /** Whether some joint of the axis goes in along a direction near it. */
   const enters = (i: number, direction: Vec3): boolean =>
     along[i]!.some((entry) => {
-      const forward = angleDeg(entry.axis, axes[i]!) < PARALLEL_DEG ? direction : scale(direction, -1);
+      const forward = oneWay(entry.axis, axes[i]!) ? direction : scale(direction, -1);
       return freedomOf(entry, forward).freedom !== 'locked';
     });
   const meanOf = (which: readonly number[]): Vec3[] => {
@@ -40,13 +40,13 @@ export function moveDirections(entries: readonly Entry[]): readonly Vec3[] {
     return which.every((i) => enters(i, mean)) ? [mean] : [];
   };
   const means: Vec3[] = [];
-  const near = axes.map((_, i) =>
-    axes.flatMap((_other, k) => (k !== i && meanOf([i, k]).length > 0 ? [k] : [])),
-  );
+  const pairs = axes.map((_, i) => axes.map((_other, k) => (k > i ? meanOf([i, k]) : [])));
+  const pair = (i: number, k: number) => pairs[Math.min(i, k)]![Math.max(i, k)]!;
+  const near = axes.map((_, i) => axes.flatMap((_other, k) => (pair(i, k).length > 0 ? [k] : [])));
   near.forEach((others, i) => {
     for (const k of others) {
       if (k < i) continue;
-      means.push(...meanOf([i, k]));
+      means.push(...pair(i, k));
       for (const m of others) if (m > k && near[k]!.includes(m)) means.push(...meanOf([i, k, m]));
     }
     if (others.length > 3) means.push(...meanOf([i, ...others]));
