@@ -58,12 +58,14 @@ type Mapped = Flowed & {
 
 /** Pages with a map on each; a full page keeps room for it at its foot where that costs no page more. */
 function mapped(blocks: readonly FlowBlock[], map: PieceMap): Mapped {
-  const withMaps = (flowed: Flowed): Mapped => ({
+  const mapOn = ({ pages, about }: Flowed, i: number) => {
+    const found = emptyPlace(pages[i]!, AREA, map(about[i]!));
+    return found && told(found.figure, found.at);
+  };
+  /** @param before the maps of the first pages, which are as they were */
+  const withMaps = (flowed: Flowed, before: Mapped['maps'] = []): Mapped => ({
     ...flowed,
-    maps: flowed.pages.map((entities, i) => {
-      const found = emptyPlace(entities, AREA, map(flowed.about[i]!));
-      return found && told(found.figure, found.at);
-    }),
+    maps: flowed.pages.map((_, i) => (i < before.length ? before[i] : mapOn(flowed, i))),
   });
   const least = Math.min(...map(new Set()).map(({ height }) => height)) + KEPT_AIR;
   let best = withMaps(flow(blocks, AREA));
@@ -74,10 +76,10 @@ function mapped(blocks: readonly FlowBlock[], map: PieceMap): Mapped {
     const isWorse =
       flowed.pages.length > best.pages.length || flowed.shares.slice(0, -1).some((one) => one < 0.5);
     if (isWorse) continue;
-    const tried = withMaps(flowed);
-    if (!tried.maps[i]) continue;
+    const shown = mapOn(flowed, i);
+    if (!shown) continue;
     kept.set(i, least);
-    best = tried;
+    best = withMaps(flowed, [...best.maps.slice(0, i), shown]);
   }
   return best;
 }
