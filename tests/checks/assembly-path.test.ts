@@ -4,7 +4,7 @@ import stoolModel from '../../models/stool.js';
 import { assemble, type Design } from '../../src/assembly/index.js';
 import { makeBoard } from '../../src/board/index.js';
 import { assemblyPath } from '../../src/checks/shop/assembly-path.js';
-import { frame, scale, unit, type Vec3, WORLD } from '../../src/frame/index.js';
+import { add, frame, scale, unit, type Vec3, WORLD } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { polygon } from '../../src/profile/index.js';
@@ -59,21 +59,52 @@ function bodies(
 
 const boxesMeet = (a: Box, b: Box) => [0, 1, 2].every((i) => a.max[i]! > b.min[i]! && b.max[i]! > a.min[i]!);
 
+const moved = ({ min, max }: Box, by: Vec3): Box => ({ min: add(min, by), max: add(max, by) });
+
 /** The most any two pieces share while a step is made in small strides. */
 function worstShare(solids: Solids, up: GlueUp, step: GlueStep, stride: number): number {
   const count = Math.ceil(step.travel / stride);
+  const ways = Array.from({ length: count + 1 }, (_, i) =>
+    scale(step.direction, -step.travel * (1 - i / count)),
+  );
+  const still = bodies(solids, up, step.still).map(({ body }) => ({ body, room: box(body) }));
   let worst = 0;
-  for (let i = 0; i <= count; i += 1) {
-    const by = scale(step.direction, -step.travel * (1 - i / count));
-    for (const one of bodies(solids, up, step.moving)) {
-      const posed = one.body.translate([...by]);
-      for (const other of bodies(solids, up, step.still)) {
-        if (boxesMeet(box(posed), box(other.body))) worst = Math.max(worst, sharedVolume(posed, other.body));
+  for (const { body } of bodies(solids, up, step.moving)) {
+    const room = box(body);
+    for (const other of still) {
+      const near = ways.filter((by) => boxesMeet(moved(room, by), other.room));
+      if (near.length === 0) continue;
+      // of either piece only what can come into the other's box: most of a board is far from a tenon's way
+      const mine = within(
+        body,
+        near.map((by) => moved(other.room, scale(by, -1))),
+      );
+      const its = within(
+        other.body,
+        near.map((by) => moved(room, by)),
+      );
+      for (const by of near) {
+        const posed = mine.translate([...by]);
+        worst = Math.max(worst, sharedVolume(posed, its));
+        posed.delete();
       }
-      posed.delete();
+      mine.delete();
+      its.delete();
     }
   }
   return worst;
+}
+
+/** What of a body lies in the box round several, with 1 mm to spare. The caller owns it. */
+function within(body: Body, rooms: readonly Box[]): Body {
+  const min = [0, 1, 2].map((i) => Math.min(...rooms.map((room) => room.min[i]!)) - 1);
+  const max = [0, 1, 2].map((i) => Math.max(...rooms.map((room) => room.max[i]!)) + 1);
+  const cube = kernel.wasm.Manifold.cube(max.map((end, i) => end - min[i]!) as [number, number, number]);
+  const round = cube.translate(min as [number, number, number]);
+  const inside = body.intersect(round);
+  cube.delete();
+  round.delete();
+  return inside;
 }
 
 test.each([

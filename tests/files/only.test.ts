@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import jig from '../../models/jig.js';
 import stool from '../../models/stool.js';
 import type { DesignResult } from '../../src/files/index.js';
@@ -28,8 +28,15 @@ const makeOnly = (...only: readonly string[]): Promise<DesignResult> =>
     progress: () => {},
   });
 
-test('papers of the bench that are not asked for are not in the summary, and the findings stay the same', async () => {
-  const [bare, whole] = [await makeOnly('stl'), await makeOnly('stl', 'shop')];
+/** A run without papers, and then one with them over it. */
+let bare: DesignResult;
+let whole: DesignResult;
+beforeAll(async () => {
+  bare = await makeOnly('stl');
+  whole = await makeOnly('stl', 'shop');
+});
+
+test('papers of the bench that are not asked for are not in the summary, and the findings stay the same', () => {
   expect(bare.summary.shop).toBeNull();
   expect(bare.findings).toEqual(whole.findings);
   expect(bare.findings.map(({ code }) => code)).toContain('cutter-not-at-hand');
@@ -37,17 +44,15 @@ test('papers of the bench that are not asked for are not in the summary, and the
   expect(whole.summary.shop!.cards.flatMap(({ cuts }) => cuts)).toHaveLength(mortises);
 });
 
-test('the pieces that hold and clamp the work are written with or without the papers', async () => {
+test('the pieces that hold and clamp the work are written with or without the papers', () => {
   const solids = ({ files }: DesignResult) =>
     files.map((file) => path.relative(out, file.path)).filter((name) => name.endsWith('.stl'));
-  const [bare, whole] = [await makeOnly('stl'), await makeOnly('stl', 'shop')];
   expect(solids(bare)).toEqual(solids(whole));
   const aids = whole.summary.shop!.aids.map(({ solid }) => path.join('stool', solid!));
   expect(aids.length).toBeGreaterThan(0);
   expect(solids(bare)).toEqual(expect.arrayContaining(aids));
 });
 
-test('a run with papers after one without tells of no change', async () => {
-  await makeOnly('stl');
-  expect((await makeOnly('stl', 'shop')).changes).toEqual([]);
+test('a run with papers after one without tells of no change', () => {
+  expect(whole.changes).toEqual([]);
 });

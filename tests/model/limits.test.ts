@@ -6,25 +6,27 @@ import { TenonwrightError } from '../../src/errors.js';
 import { limitsOf, type Model, readParameters } from '../../src/model/index.js';
 import { atDesk } from '../cli/desk.js';
 
-const limits = (model: unknown, raw: Readonly<Record<string, unknown>>) => {
+/** The limits of one size, or of all. */
+const limits = (model: unknown, raw: Readonly<Record<string, unknown>>, size?: string) => {
   const of = model as Model;
-  return limitsOf(of, readParameters(of, raw, 'mm'));
+  const asked = size === undefined ? of : { ...of, parameters: of.parameters.pick({ [size]: true }) };
+  return limitsOf(asked, readParameters(of, raw, 'mm'));
 };
 
 test('rails of a frame 400 wide may be 175 wide, and a frame of rails 90 wide must be 230', () => {
   // 50 stays open between two rails: (400 − 50) / 2, and 2 · 90 + 50
-  expect(limits(frame, { width: 400 }).get('railWidth')).toEqual({ least: 40, most: 175 });
+  expect(limits(frame, { width: 400 }, 'railWidth').get('railWidth')).toEqual({ least: 40, most: 175 });
   const wide = limits(frame, { railWidth: 90 });
   expect(wide.get('length')!.least).toBe(230);
   expect(wide.get('width')!.least).toBe(230);
 });
 
 test('a size left out follows and limits nothing: one that is given does', () => {
-  expect(limits(frame, {}).get('railWidth')!.most).toBe(200);
+  expect(limits(frame, {}, 'railWidth').get('railWidth')!.most).toBe(200);
   // its underside is at 202 and a stretcher 70 wide may touch it: 132
   const given = { height: 230, treadThickness: 28, stretcherWidth: 70, treadTenons: 1 };
-  expect(limits(stool, given).get('stretcherHeight')!.most).toBeLessThanOrEqual(132);
-  expect(limits(stool, { stretcherWidth: 70 }).get('stretcherHeight')!.most).toBe(500);
+  expect(limits(stool, given, 'stretcherHeight').get('stretcherHeight')!.most).toBeLessThanOrEqual(132);
+  expect(limits(stool, { stretcherWidth: 70 }, 'stretcherHeight').get('stretcherHeight')!.most).toBe(500);
 });
 
 test('both ends of every limit can be put together, and a step beyond cannot', () => {

@@ -10,7 +10,7 @@ import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { writeFolder } from '../../src/node/output-folder.js';
 import { many } from '../properties/seed.js';
 
-const KILLS = many(40, 100);
+const KILLS = many(16, 100);
 /** Few and short: most of a writing's time is the swap, where a kill could do harm. */
 const FILES = 8;
 

@@ -9,9 +9,9 @@ import { onSolids } from '../checks/sample-design.js';
 import { arched, shelves, table } from '../joinery/crowded-designs.js';
 import { plainJig } from '../shop/designs.js';
 import { type Crowd, crowded, crowds } from './crowded-designs.js';
-import { SEED, seed } from './seed.js';
+import { many, SEED, seed } from './seed.js';
 
-const RUNS = 40;
+const RUNS = many(16, 40);
 
 /** One of each kind, whatever the seed. */
 const KNOWN: readonly Crowd[] = [

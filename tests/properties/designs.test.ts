@@ -20,7 +20,7 @@ import { built, type Wish, wishes } from './random-designs.js';
 import { many, SEED, seed } from './seed.js';
 
 /** Designs of sizes chosen at random, and designs looked at a second and third time. */
-const RUNS = many(60, 190);
+const RUNS = many(24, 190);
 const SEEN_AGAIN = many(6, 20);
 
 /** Findings that say the program itself laid something out wrong: a model of sound sizes has none. */
