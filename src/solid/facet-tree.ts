@@ -15,7 +15,7 @@ export interface FacetTree {
 }
 
 /** Facets in one smallest box. */
-const LEAF = 4;
+const LEAF = 8;
 
 /** Puts facets into a tree. */
 export function facetTree(facets: Facets): FacetTree {

@@ -194,10 +194,10 @@ function merged(rests: readonly Rest[]): readonly Support[] {
 export function woodAcross({ placed, loops }: Beam, x: number): readonly Interval[] {
   const cuts: number[] = [];
   for (const loop of loops)
-    loop.forEach(([ax, ay], i) => {
-      const [bx, by] = loop[(i + 1) % loop.length]!;
-      if (ax > x !== bx > x) cuts.push(ay + ((x - ax) / (bx - ax)) * (by - ay));
-    });
+    for (let i = 0; i < loop.length; i += 1) {
+      const [a, b] = [loop[i]!, loop[(i + 1) % loop.length]!];
+      if (a[0] > x !== b[0] > x) cuts.push(a[1] + ((x - a[0]) / (b[0] - a[0])) * (b[1] - a[1]));
+    }
   const sorted = cuts.toSorted((a, b) => a - b);
   const wood = sorted.flatMap((from, i): Interval[] =>
     i % 2 === 0 && i + 1 < sorted.length ? [{ from, to: sorted[i + 1]! }] : [],

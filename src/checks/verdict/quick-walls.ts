@@ -95,7 +95,7 @@ function pathOf(mortise: Mortise): Path {
   const corners = new Float64Array(6 * RING);
   const middle = pointOut(at, [0, 0, -depth / 2]);
   let far = 0;
-  ROUND.forEach(([c, s], i) => {
+  for (const [i, [c, s]] of ROUND.entries()) {
     const [x, y] = [c * radius + (c > 0 ? half : -half), s * radius];
     const below = pointOut(at, [x, y, 0]);
     const mouth = add(below, scale(at.z, dot(normal, subtract(onPlane, below)) / rise));
@@ -103,7 +103,7 @@ function pathOf(mortise: Mortise): Path {
     corners.set(mouth, 3 * i);
     corners.set(bottom, 3 * (RING + i));
     far = Math.max(far, apartOf(mouth, middle), apartOf(bottom, middle));
-  });
+  }
   const [minX, maxX] = reachAlong({ corners }, [1, 0, 0]);
   const [minY, maxY] = reachAlong({ corners }, [0, 1, 0]);
   return {
@@ -160,8 +160,8 @@ function toOutline(
   }
   if ((contains(profile, [x, y]) === 'inside') !== outer) return 0;
   let least = WALL_REACH;
-  points.forEach((from, i) => {
-    const to = points[(i + 1) % points.length]!;
+  for (let i = 0; i < points.length; i += 1) {
+    const [from, to] = [points[i]!, points[(i + 1) % points.length]!];
     const away = Math.max(
       box.minX - Math.max(from[0], to[0]),
       Math.min(from[0], to[0]) - box.maxX,
@@ -169,15 +169,15 @@ function toOutline(
       Math.min(from[1], to[1]) - box.maxY,
     );
     // the line round the path is snapped
-    if (away - SAME_POINT >= least) return;
+    if (away - SAME_POINT >= least) continue;
     const out = unit([to[1] - from[1], from[0] - to[0], 0]);
     const ends = [
       [...from, 0],
       [...to, 0],
     ] as const;
-    if (inMouth(mortise, ends, scale(out, outer ? 1 : -1)) || sawnOff(board, from, to)) return;
+    if (inMouth(mortise, ends, scale(out, outer ? 1 : -1)) || sawnOff(board, from, to)) continue;
     least = Math.min(least, toConvex(seen(), [from, to]));
-  });
+  }
   return least - SAME_POINT;
 }
 
@@ -198,14 +198,14 @@ function toConvex(area: readonly Vec2[], line: Line): number {
   const [from, to] = line;
   let least = Number.POSITIVE_INFINITY;
   let inside = true;
-  area.forEach((here, i) => {
-    const next = area[(i + 1) % area.length]!;
+  for (let i = 0; i < area.length; i += 1) {
+    const [here, next] = [area[i]!, area[(i + 1) % area.length]!];
     const side = sideOf(here, next, from);
     inside &&= side > 0;
     if (side * sideOf(here, next, to) < 0 && sideOf(from, to, here) * sideOf(from, to, next) < 0) least = 0;
     else
       least = Math.min(least, toLineSq(here, from, to), toLineSq(from, here, next), toLineSq(to, here, next));
-  });
+  }
   return inside ? 0 : Math.sqrt(least);
 }
 
@@ -260,15 +260,15 @@ function woodPastEnds(points: readonly Vec2[], { at, length }: Mortise): number 
   if (Math.abs(along[2]) > SAME_POINT) return Number.POSITIVE_INFINITY;
   const [x, y] = pointOut(at, [0, 0, -0.5]);
   let least = Number.POSITIVE_INFINITY;
-  points.forEach((from, i) => {
-    const to = points[(i + 1) % points.length]!;
+  for (let i = 0; i < points.length; i += 1) {
+    const [from, to] = [points[i]!, points[(i + 1) % points.length]!];
     const dx = to[0] - from[0];
     const dy = to[1] - from[1];
     const turn = along[0] * dy - along[1] * dx;
-    if (turn === 0) return;
+    if (turn === 0) continue;
     const way = ((from[0] - x) * dy - (from[1] - y) * dx) / turn;
     const share = ((from[0] - x) * along[1] - (from[1] - y) * along[0]) / turn;
     if (share >= 0 && share <= 1) least = Math.min(least, Math.abs(way));
-  });
+  }
   return least - length / 2;
 }
