@@ -15,28 +15,33 @@ const refused = (design: Design, atOnce: boolean) =>
     ?.margins.filter((margin) => passed(margin)?.level === 'error')
     .map(({ code, what, figure }) => ({ code, what, figure }));
 
-/** The same piece, its tenons as thin and narrow as a match: what stands on it shears them off. */
-const slight = (design: Design, share: number): Design => ({
+/** The same piece with tenons so much narrower and thinner: narrow ones are racked loose, thin ones sheared off. */
+const slight = (design: Design, width: number, thickness: number): Design => ({
   ...design,
   joints: design.joints.map((joint) => ({
     ...joint,
     tenons: joint.tenons.map((tenon) => ({
       ...tenon,
-      thickness: tenon.thickness * share,
-      width: tenon.width * share,
+      width: tenon.width * width,
+      thickness: tenon.thickness * thickness,
     })),
   })),
 });
 
+/** Finer than the loads on a surface differ, so that one of them comes between the heaviest and the next. */
+const SHARES = [1, 0.5, 0.3, 0.16, 0.12, 0.1, 0.08, 0.065, 0.05];
+
 test(`for all designs and however slight their tenons, what is refused at once is what is refused in full (seed ${SEED})`, () => {
-  const codes = new Set<string>();
-  const designs = [...sampledDesigns(many(12, 100), SEED)].flatMap(({ design }) => (design ? [design] : []));
+  const alone = new Set<string>();
+  const designs = [...sampledDesigns(many(8, 100), SEED)].flatMap(({ design }) => (design ? [design] : []));
   for (const design of [stool.build(readParameters(stool, {}, 'mm')), ...designs])
-    for (const share of [1, 0.5, 0.35, 0.25, 0.15]) {
-      const one = slight(design, share);
-      const full = refused(one, false);
-      expect(refused(one, true)).toEqual(full);
-      for (const { code } of full ?? []) codes.add(code);
-    }
-  expect([...codes]).toEqual(expect.arrayContaining(['tenons-sheared', 'joint-racked']));
+    for (const share of SHARES)
+      for (const one of [slight(design, share, 1), slight(design, 1, share)]) {
+        const full = refused(one, false);
+        expect(refused(one, true)).toEqual(full);
+        const codes = new Set(full?.map(({ code }) => code));
+        if (codes.size === 1) for (const code of codes) alone.add(code);
+      }
+  // each is what refuses a piece somewhere, with nothing else to point at it
+  expect([...alone]).toEqual(expect.arrayContaining(['tenons-sheared', 'joint-racked']));
 });
