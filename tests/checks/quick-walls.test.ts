@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
+import { makeBoard } from '../../src/board/index.js';
 import { quickFigures } from '../../src/checks/verdict/quick-figures.js';
+import { wallsByData } from '../../src/checks/verdict/quick-walls.js';
+import { polygon } from '../../src/profile/index.js';
 import { WALL_REACH } from '../../src/solid/index.js';
 import { sampledDesigns } from '../properties/sampled-designs.js';
 import { many, SEED } from '../properties/seed.js';
@@ -25,4 +28,28 @@ test(`for all mortises no wall is told thicker by the data than it is on the sol
       }
   }
   expect(tally.near).toBeGreaterThan(tally.walls / 2);
+});
+
+test('the corner of an opening that points at the flank of a mortise is as near as it stands', () => {
+  const blank = { length: 300, width: 120, thickness: 40 };
+  const corners = [
+    { x: 150, y: 72 },
+    { x: 180, y: 100 },
+    { x: 120, y: 100 },
+  ];
+  const board = makeBoard({ id: 'board', blank, openings: [{ id: 'opening', outline: polygon(corners) }] });
+  const mortise = {
+    id: 'mortise',
+    face: 'opposite-face',
+    at: { origin: [150, 60, 40], x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] },
+    length: 60,
+    width: 12,
+    depth: 15,
+    joint: 'joint',
+    tenon: 'tenon',
+  } as const;
+  // 12 from middle to corner, 6 of them air
+  const { wall } = wallsByData({ ...board, mortises: [mortise] }).get(mortise)!;
+  expect(wall).toBeLessThanOrEqual(6);
+  expect(wall).toBeGreaterThan(6 - RING);
 });
