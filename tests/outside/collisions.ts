@@ -23,7 +23,7 @@ const STEP = 0.1;
 export function collisionsOn(marks: readonly PageMark[]): readonly Collision[] {
   const texts = marks.flatMap((mark, order) => (mark.kind === 'text' ? [{ mark, order }] : []));
   const lines = marks.flatMap((mark, order) =>
-    mark.kind === 'line' && mark.lineWidth > GRAIN ? [{ mark, order }] : [],
+    mark.kind === 'line' && mark.lineWidth > GRAIN ? [{ mark, order, box: boxOf([mark.from, mark.to]) }] : [],
   );
   const areas = marks.flatMap((mark, order) =>
     mark.kind === 'area' ? [{ mark, order, box: boxOf(mark.loops.flat()) }] : [],
@@ -31,13 +31,18 @@ export function collisionsOn(marks: readonly PageMark[]): readonly Collision[] {
   const hiddenAt = (p: Point, order: number) =>
     areas.some(({ mark, order: later, box }) => later > order && inBox(p, box) && isInside(p, mark));
   const seen = texts.filter(({ mark, order }) => !hiddenAt(middleOf(mark), order));
-  return texts.flatMap(({ mark, order }, i): readonly Collision[] => {
-    if (hiddenAt(middleOf(mark), order))
-      return [{ text: mark.text, with: 'what is drawn over it', at: mark.from }];
+  const boxes = new Map(seen.map(({ mark }) => [mark, boxOf(cornersOf(mark))]));
+  return texts.flatMap(({ mark, order }): readonly Collision[] => {
+    const box = boxes.get(mark);
+    if (!box) return [{ text: mark.text, with: 'what is drawn over it', at: mark.from }];
     const others = seen
-      .filter(({ mark: other }) => texts.findIndex((one) => one.mark === other) > i && overlap(mark, other))
+      .filter(
+        ({ mark: other, order: later }) =>
+          later > order && boxesMeet(box, boxes.get(other)!, 0) && overlap(mark, other),
+      )
       .map(({ mark: other }) => ({ text: mark.text, with: `"${other.text}"`, at: mark.from }));
-    const through = lines.find(({ mark: line, order: drawn }) => {
+    const through = lines.find(({ mark: line, order: drawn, box: around }) => {
+      if (!boxesMeet(box, around, line.lineWidth)) return false;
       const inside = within(mark, line);
       if (!inside) return false;
       const [[x, y], [u, v]] = inside;
@@ -125,6 +130,13 @@ const boxOf = (points: readonly Point[]): Box => ({
   min: [Math.min(...points.map(([x]) => x)), Math.min(...points.map(([, y]) => y))],
   max: [Math.max(...points.map(([x]) => x)), Math.max(...points.map(([, y]) => y))],
 });
+
+/** Whether two boxes come as near to each other as this, mm: what is farther away cannot meet. */
+const boxesMeet = (a: Box, b: Box, near: number): boolean =>
+  a.min[0] <= b.max[0] + near &&
+  b.min[0] <= a.max[0] + near &&
+  a.min[1] <= b.max[1] + near &&
+  b.min[1] <= a.max[1] + near;
 
 const inBox = ([x, y]: Point, { min, max }: Box): boolean =>
   x >= min[0] && x <= max[0] && y >= min[1] && y <= max[1];

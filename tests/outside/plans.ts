@@ -13,8 +13,10 @@ import {
 } from '../../src/drawing/index.js';
 import { type Started, startDesign } from '../../src/files/made/made.js';
 import { planFiles, planOf } from '../../src/files/plan/plan-files.js';
+import { planPdf } from '../../src/files/plan/plan-pdf.js';
 import { readParameters } from '../../src/model/index.js';
 import { SUPPLIES } from '../../src/node/index.js';
+import { once as workedOutOnce } from '../../src/once.js';
 import { builtInShop, type ShopPapers } from '../../src/shop/index.js';
 import type { Case } from './designs.js';
 
@@ -31,7 +33,11 @@ export interface MadePlan {
 
 type Units = 'mm' | 'in' | 'dual';
 
-/** Makes plans into a folder that is deleted after the file's tests; each once, and what all plans of a design say once. */
+/**
+ * Makes plans into a folder that is deleted after the file's tests; each once, and what all plans of a design say once.
+ *
+ * In inches they are the plans on both papers alone, in both units or for a printer that is off the one on A4: no more is read.
+ */
 export function planWorkshop(): (of: Case, printScale?: PrintScale, units?: Units) => Promise<MadePlan> {
   const out = mkdtempSync(path.join(tmpdir(), 'tenonwright-plan-'));
   const started = new Map<string, Promise<Started>>();
@@ -89,14 +95,30 @@ async function planned(
 ): Promise<MadePlan> {
   const options = { units, ...(printScale ? { printScale } : {}) };
   const content = planOf(all, options);
-  const files = await planFiles(all, await SUPPLIES.planFonts(), options, content);
+  const fonts = await SUPPLIES.planFonts();
+  const papers = units === 'dual' || printScale ? (['A4'] as const) : (['A4', 'Letter'] as const);
+  const files =
+    units === 'mm' && !printScale
+      ? await planFiles(all, fonts, options, content)
+      : await Promise.all(papers.map((paper) => planPdf(content, paper, fonts)));
+  const sets = {
+    A4: workedOutOnce(() => planSheets(content, 'A4')),
+    Letter: workedOutOnce(() => planSheets(content, 'Letter')),
+  };
   const file = (name: string) => `${stem}-${name.replaceAll('/', '-')}`;
   for (const { path: name, bytes } of files) writeFileSync(file(name), bytes);
   return {
     design: all.solids.design,
     papers: all.papers,
     templates: content.templates,
-    sets: { A4: planSheets(content, 'A4'), Letter: planSheets(content, 'Letter') },
+    sets: {
+      get A4() {
+        return sets.A4();
+      },
+      get Letter() {
+        return sets.Letter();
+      },
+    },
     file,
     bytes: new Map(files.map((one) => [one.path, one.bytes])),
   };
