@@ -3,7 +3,8 @@ import type { Page } from 'playwright-core';
 
 /** What the rules of accessible pages find wrong with a page as it is now, one line for each rule and place. */
 export async function axeViolations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
+  // half a megabyte of rules, which stay in a page
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
   const { violations }: AxeResults = await page.evaluate("axe.run({ resultTypes: ['violations'] })");
   return violations.flatMap(({ id, nodes }) =>
     nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`),
