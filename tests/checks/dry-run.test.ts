@@ -17,6 +17,7 @@ import { speaker } from '../../src/length/index.js';
 import { readParameters } from '../../src/model/index.js';
 import { builtInShop, type Holding, holdingsOf, jigAtHand, type Shop } from '../../src/shop/index.js';
 import { type Kernel, solidsOf, startKernel } from '../../src/solid/index.js';
+import { many } from '../properties/seed.js';
 
 type Raw = Readonly<Record<string, number | string>>;
 
@@ -380,7 +381,7 @@ test('for all sizes of stool and jig nothing of a set-up cuts into anything, and
         expect(dryRun(bench, held)).toEqual([]);
       },
     ),
-    { numRuns: 10 },
+    { numRuns: many(4, 10) },
   );
 });
 

@@ -28,8 +28,19 @@ export const DRAWN: readonly Drawn[] = [
   named('frame', frame),
 ];
 
-/** The solids of a design; the kernel owns them. */
-export const solidsFor = (kernel: Kernel, { model, values }: Drawn): Solids =>
+const known = new WeakMap<Kernel, Map<Drawn, Solids>>();
+
+/** The solids of a design, built once; the kernel owns them. */
+export function solidsFor(kernel: Kernel, drawn: Drawn): Solids {
+  const built = known.get(kernel) ?? new Map<Drawn, Solids>();
+  known.set(kernel, built);
+  const solids = built.get(drawn) ?? solidsAnew(kernel, drawn);
+  built.set(drawn, solids);
+  return solids;
+}
+
+/** Built once more. */
+export const solidsAnew = (kernel: Kernel, { model, values }: Drawn): Solids =>
   solidsOf(kernel, model.build(readParameters(model, values, 'mm')));
 
 export const OPTIONS: DrawingOptions = { units: 'mm', projection: 'third-angle' };

@@ -31,6 +31,7 @@ import {
 interface Planned {
   readonly content: PlanContent;
   readonly stamped: PlanContent;
+  /** None of the jig: its pages alone are looked at. */
   readonly files: readonly OutputFile[];
   /** Names of the files when the appendix is put elsewhere or left out; of the jig, whose plan is short. */
   readonly named: Readonly<Record<'separate' | 'none', readonly string[]>>;
@@ -78,11 +79,15 @@ const plan = (model: Model): Promise<Planned> => {
           content,
           named: { separate: await names('separate'), none: await names('none') },
           stamped: planOf({ ...all, papers: all.papers, failed: true }, {}),
-          files: await planFiles(
-            { ...all, papers: all.papers, failed: false },
-            await SUPPLIES.planFonts(),
-            {},
-          ),
+          files:
+            model === JIG
+              ? []
+              : await planFiles(
+                  { ...all, papers: all.papers, failed: false },
+                  await SUPPLIES.planFonts(),
+                  {},
+                  content,
+                ),
           figures: figuresIn(blocks),
           renamed: figuresIn(
             blocks.map((block) => (block.kind === 'heading' ? heading('renamed', block.level) : block)),
@@ -119,7 +124,7 @@ test('a plan goes with the day: the piece, wood, tools, boards, joints, cards, t
 });
 
 test('an appendix put elsewhere is a file of its own a paper, one left out is none; the templates stand by themselves', async () => {
-  const { named, files } = await plan(JIG);
+  const [{ named }, { files }] = [await plan(JIG), await plan(STOOL)];
   const ending = (path: string) => path.endsWith('.pdf');
   const whole = ['plan.a4.pdf', 'plan.letter.pdf', 'plan/templates.pdf'];
   expect(files.map(({ path }) => path).filter(ending)).toEqual(whole);

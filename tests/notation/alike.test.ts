@@ -74,6 +74,15 @@ const blanks = (text: string): readonly string[] =>
     )
     .toSorted();
 
+/** The blanks of the shipped pieces, built once for all ways. */
+const built = new Map<string, readonly string[]>();
+
+function asShipped(text: string): readonly string[] {
+  const found = built.get(text) ?? blanks(text);
+  built.set(text, found);
+  return found;
+}
+
 const WAYS: readonly (readonly [string, (text: string) => string])[] = [
   ['renamed', renamed],
   [
@@ -89,10 +98,7 @@ const WAYS: readonly (readonly [string, (text: string) => string])[] = [
 test.each(WAYS)(
   'every shipped piece %s has the same boards, and is judged alike',
   async (_, changed) => {
-    for (const text of shipped) {
-      const other = changed(text);
-      expect(blanks(other)).toEqual(blanks(text));
-    }
+    for (const text of shipped) expect(blanks(changed(text))).toEqual(asShipped(text));
     for (const text of fc.sample(fc.constantFrom(...shipped), seed(many(1, 2))))
       expect(await judged(changed(text))).toEqual(await judged(text));
   },

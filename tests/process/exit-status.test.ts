@@ -5,6 +5,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { expect, test } from 'vitest';
+import { madeByProgram } from './made-by-program.js';
 import { pairIn } from './pair.js';
 import { filesIn, ownFolder, PROGRAM, run, start } from './program.js';
 
@@ -20,17 +21,9 @@ const everyTemplateIn = (folder: string): readonly string[] =>
   filesIn(folder).filter((file) => file.startsWith('templates/'));
 
 test('a sound stool ends with 0, and everything it tells of is there', async () => {
-  const { status, err } = await run(
-    'make',
-    'stool',
-    '--only',
-    'stl,dxf',
-    '--out',
-    path.join(out, 'sound'),
-    '--quiet',
-  );
-  expect({ status, err }).toEqual({ status: 0, err: '' });
-  expect(templatesIn(path.join(out, 'sound/stool'))).toHaveLength(4);
+  const { ended, folder } = await madeByProgram('stool');
+  expect(ended).toMatchObject({ status: 0, out: '', err: '' });
+  expect(templatesIn(folder)).toHaveLength(4);
 });
 
 test('a size out of its range ends with 2, one message on standard error and no stack trace', async () => {
@@ -84,8 +77,9 @@ test('--force writes the templates of a failed design, each with the words FAILE
   expect(templates).toHaveLength(2);
   for (const file of everyTemplateIn(path.join(folder, 'pair')))
     expect(readFileSync(path.join(folder, 'pair', file), 'utf8'), file).toContain('FAILED CHECKS');
-  for (const file of everyTemplateIn(path.join(out, 'sound/stool')))
-    expect(readFileSync(path.join(out, 'sound/stool', file), 'utf8'), file).not.toContain('FAILED CHECKS');
+  const { folder: sound } = await madeByProgram('stool');
+  for (const file of everyTemplateIn(sound))
+    expect(readFileSync(path.join(sound, file), 'utf8'), file).not.toContain('FAILED CHECKS');
 });
 
 test('the printed shop file and a file of dimensions are read by the built program too', async () => {
