@@ -20,8 +20,8 @@ const FRICTION = 0.2;
 /** How soft and how stiff a joint may be when none was measured, N·mm/rad. From memory, a guess. */
 const GUESSED = { least: 2e6, most: 20e6 } as const;
 
-/** A floor that lets the feet slide, N/mm: next to nothing, and the piece still has its place. */
-const SLIPPERY = 10;
+/** A floor that lets the feet slide, N/mm: so little that a long rail spreads them freely, and the piece still has its place. */
+const SLIPPERY = 0.01;
 
 /** What the joints bear of the loads of every surface: pulls under what stands on it, and moments when it is pushed sideways. */
 export const racking = (asked: Asked): Worked => (asked.atOnce ? rackingAtOnce(asked) : rackingBy(asked));

@@ -9,7 +9,7 @@ import type { JoinOptions } from '../../src/joinery/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { seasonIn, USUAL_SEASON } from '../../src/movement/index.js';
 import { builtInShop, jigOfShop, toolsOf } from '../../src/shop/index.js';
-import { fivePercent, ROLLING_SHARE, VARIATION } from '../../src/statics/index.js';
+import { fivePercent, GRAVITY, ROLLING_SHARE, VARIATION } from '../../src/statics/index.js';
 import { framed } from '../../src/strength/framed.js';
 import { glueShear } from '../../src/strength/glue.js';
 import { type Margin, passed, stockIn, strengthOf, type Told } from '../../src/strength/index.js';
@@ -49,10 +49,12 @@ interface Asked {
   readonly inRail?: number;
   readonly inLegs?: number;
   readonly material?: string;
+  /** Length of the rail, mm. */
+  readonly between?: number;
 }
 
-/** Two legs 40 thick that stand 100 deep, and a rail 60 high between them, 300 long, flush with their tops; a seat is on it. */
-function gate({ options = {}, inRail = 26, inLegs = 26, material = OAK }: Asked = {}): Design {
+/** Two legs 40 thick that stand 100 deep, and a rail 60 high between them, flush with their tops; a seat is on it. */
+function gate({ options = {}, inRail = 26, inLegs = 26, material = OAK, between = 300 }: Asked = {}): Design {
   const leg = (id: string, x: number) =>
     board(
       id,
@@ -70,10 +72,10 @@ function gate({ options = {}, inRail = 26, inLegs = 26, material = OAK }: Asked 
     cutter: 10.1,
     boards: [
       leg('left-leg', 0),
-      leg('right-leg', 340),
+      leg('right-leg', between + 40),
       board(
         'rail',
-        [300, 60, 30],
+        [between, 60, 30],
         [
           [40, 65, 340],
           [0, -1, 0],
@@ -233,6 +235,14 @@ describe('a frame pushed sideways', () => {
       'sway',
     );
   });
+});
+
+test('feet slip where the frame presses them apart by more than a fifth of what stands on them: statics tell the rest', () => {
+  // held, the feet of so wide a gate would press outward by more; slipping, each holds a tenth of the load in the middle
+  const load = 110 * GRAVITY;
+  const moment = 0.1 * load * 370 - 0.5 * load * 20;
+  const [daily] = of(worked(gate({ between: 1500 })).margins, 'joint-pulled', 'rail/left-leg');
+  expect(daily!.figure / (moment / 30 - 0.1 * load)).toBeCloseTo(1, 2);
 });
 
 /** A model whose treads are stood on, whatever it says of them itself. */
