@@ -69,7 +69,7 @@ export function workshop(): (of: Case, how?: HowMade) => Promise<Made> {
     const { only, ...rest } = { ...PLAIN, ...how };
     const quick = only?.every((kind) => QUICK_KINDS.includes(kind)) && isDeepStrictEqual(rest, PLAIN);
     const way: HowMade = { ...rest, ...(only && { only: quick ? QUICK_KINDS : only }) };
-    const key = JSON.stringify([of.called, of.model.name, of.values, way]);
+    const key = JSON.stringify([of.model.name, of.values, way]);
     const made = known.get(key) ?? make(of, way, key);
     known.set(key, made);
     return made;
