@@ -29,10 +29,13 @@ export function wireSaving(
   const buttons = [...document.querySelectorAll<HTMLButtonElement>('button[data-save]')];
   const [note, tick, force] = [onPage('save-note'), onPage('force-tick'), onPage<HTMLInputElement>('force')];
   const wanted = new Map<number, Button>();
+  /** What the list of single files was asked of. */
+  let listed: LivingState | undefined;
   for (const button of buttons) {
     const what = button.dataset.save as Button;
     button.addEventListener('click', () => {
       note.textContent = 'Making the files…';
+      if (what === 'list') listed = now();
       wanted.set(save(what === 'list' ? 'all' : what, force.checked), what);
     });
   }
@@ -62,8 +65,8 @@ export function wireSaving(
     },
     allow: (can) => {
       for (const button of buttons) button.disabled = !can;
-      // of other sizes
-      onPage('single-files').replaceChildren();
+      // of other sizes; what a save cut short is told again of the same
+      if (now() !== listed) onPage('single-files').replaceChildren();
     },
     failed: (has) => {
       tick.hidden = !has;

@@ -186,8 +186,14 @@ testWith(
 
 testWith(CHROMIUM, 'the files saved from the page are those of the command line, to the byte', async () => {
   const { page } = await onDesk();
+  const settled = () => page.getAttribute('html', 'data-settled');
+  const before = await settled();
   await type(page, 'rail-width', '2-3/4 in');
   await judged(page);
+  // while the rest is still being told: that is told again afterwards, and the list stays
+  await page.click('[data-save=list]');
+  await page.waitForSelector('#single-files button');
+  await expect.poll(settled, { timeout: 60_000 }).not.toBe(before);
   const { files, folder } = await made(
     { ...FRAME, called: 'frame with other rails', values: { railWidth: '2-3/4 in' } },
     { only: pageKinds(false) },
@@ -204,8 +210,6 @@ testWith(CHROMIUM, 'the files saved from the page are those of the command line,
         readFileSync(path.join(folder, `plan.${paper.toLowerCase()}.pdf`)),
       ),
     ).toBe(true);
-  await page.click('[data-save=list]');
-  await page.waitForSelector('#single-files button');
   expect(await page.locator('#single-files button').allTextContents()).toEqual(
     expect.arrayContaining(['summary.json', 'plan.a4.pdf']),
   );
