@@ -124,6 +124,10 @@ testWith(
     expect(await page.textContent('[data-part=boards]')).toContain('731.5 mm');
     // in inches, in any words of the trade
     await page.selectOption('#units', 'in');
+    // the form is written anew in inches: a letter typed before that would be written over
+    await page.waitForFunction(() =>
+      (document.getElementById('size-length') as HTMLInputElement).value.endsWith('"'),
+    );
     await type(page, 'length', '2\' 6-1/2"');
     await page.waitForFunction(
       () => (document.getElementById('size-length') as HTMLInputElement).value === '30-1/2"',
