@@ -1,28 +1,19 @@
 import { type Board, type Mortise, mouthOf, shapeText } from '../../board/index.js';
 import {
-  add,
   directionOut,
   dot,
   pointOut,
   scale,
-  spanOf,
   subtract,
   unit,
   type Vec2,
   type Vec3,
 } from '../../frame/index.js';
-import { once } from '../../once.js';
-import { type Bounds, contains, lineRound, type Profile, tessellate } from '../../profile/index.js';
+import { contains, type Profile, tessellate } from '../../profile/index.js';
 import { remembered } from '../../remembered.js';
 import { WALL_REACH } from '../../solid/index.js';
-import { SAME_POINT, SKIN } from '../../tolerances.js';
-
-/** Corners of the ring put round each end of a mortise: it stands out of the true circle by 0.5 %, to the safe side. */
-const RING = 32;
-const ROUND = Array.from({ length: RING }, (_, i): Vec2 => {
-  const turn = (2 * Math.PI * (i + 0.5)) / RING;
-  return [Math.cos(turn), Math.sin(turn)];
-});
+import { SAME_POINT } from '../../tolerances.js';
+import { alongSome, type MortisePath, pathOf, RING, reachAlong } from './mortise-path.js';
 
 /** What the data of a board say of one mortise; mm. */
 export interface DataWalls {
@@ -73,53 +64,7 @@ function wallsOf(board: Board): readonly DataWalls[] {
   });
 }
 
-/** A prism that holds a mortise's air; mm, board frame. */
-interface Path {
-  /** Three numbers a corner, as many round the mouth as after them round the bottom. */
-  readonly corners: Float64Array;
-  readonly middle: Vec3;
-  /** Of a ball round the middle that holds it. */
-  readonly radius: number;
-  /** The box round it as seen from above. */
-  readonly box: Bounds;
-  /** The line round all of it as seen from above, counter-clockwise. */
-  readonly seen: () => readonly Vec2[];
-}
-
-function pathOf(mortise: Mortise): Path {
-  const { at, length, width, depth } = mortise;
-  const [half, radius] = [(length - width) / 2, width / 2 / Math.cos(Math.PI / RING)];
-  const normal = mouthOf(mortise).normal;
-  const onPlane = add(at.origin, scale(normal, -SKIN));
-  const rise = dot(at.z, normal);
-  const corners = new Float64Array(6 * RING);
-  const middle = pointOut(at, [0, 0, -depth / 2]);
-  let far = 0;
-  for (const [i, [c, s]] of ROUND.entries()) {
-    const [x, y] = [c * radius + (c > 0 ? half : -half), s * radius];
-    const below = pointOut(at, [x, y, 0]);
-    const mouth = add(below, scale(at.z, dot(normal, subtract(onPlane, below)) / rise));
-    const bottom = pointOut(at, [x, y, -depth]);
-    corners.set(mouth, 3 * i);
-    corners.set(bottom, 3 * (RING + i));
-    far = Math.max(far, apartOf(mouth, middle), apartOf(bottom, middle));
-  }
-  const [minX, maxX] = reachAlong({ corners }, [1, 0, 0]);
-  const [minY, maxY] = reachAlong({ corners }, [0, 1, 0]);
-  return {
-    corners,
-    middle,
-    radius: far,
-    box: { minX, minY, maxX, maxY },
-    seen: once(() =>
-      lineRound(Array.from(ROUND.concat(ROUND), (_, i): Vec2 => [corners[3 * i]!, corners[3 * i + 1]!])),
-    ),
-  };
-}
-
-const apartOf = (a: Vec3, b: Vec3): number => spanOf(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
-
-function toPlanes(board: Board, mortise: Mortise, path: Path): number {
+function toPlanes(board: Board, mortise: Mortise, path: MortisePath): number {
   const { thickness } = board.blank;
   const sides: readonly { readonly normal: Vec3; readonly point: Vec3 }[] = [
     { normal: [0, 0, -1], point: [0, 0, 0] },
@@ -151,7 +96,7 @@ function toOutline(
   { profile, points }: { readonly profile: Profile; readonly points: readonly Vec2[] },
   outer: boolean,
   mortise: Mortise,
-  { corners, box, seen }: Path,
+  { corners, box, seen }: MortisePath,
 ): number {
   let [x, y] = [0, 0];
   for (let i = RING; i < 2 * RING; i += 1) {
@@ -220,38 +165,6 @@ function toLineSq(point: Vec2, from: Vec2, to: Vec2): number {
   const offX = x - share * dx;
   const offY = y - share * dy;
   return offX * offX + offY * offY;
-}
-
-interface Sunk {
-  readonly mortise: Mortise;
-  readonly path: Path;
-}
-
-/** How far two mortises are apart along the best of a few directions: they are nowhere nearer. */
-function alongSome({ mortise, path }: Sunk, { mortise: other, path: beside }: Sunk): number {
-  const between = subtract(beside.middle, path.middle);
-  const far = spanOf(...between);
-  if (far - path.radius - beside.radius > WALL_REACH) return WALL_REACH;
-  const directions = [mortise.at, other.at].flatMap(({ x, y, z }) => [x, y, z]);
-  if (far > SAME_POINT) directions.push(unit(between));
-  let apart = 0;
-  for (const direction of directions) {
-    const [lowA, highA] = reachAlong(path, direction);
-    const [lowB, highB] = reachAlong(beside, direction);
-    apart = Math.max(apart, lowB - highA, lowA - highB);
-    if (apart >= WALL_REACH) break;
-  }
-  return apart;
-}
-
-function reachAlong({ corners }: Pick<Path, 'corners'>, [x, y, z]: Vec3): readonly [number, number] {
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let i = 0; i < corners.length; i += 3) {
-    const at = corners[i]! * x + corners[i + 1]! * y + corners[i + 2]! * z;
-    if (at < low) low = at;
-    if (at > high) high = at;
-  }
-  return [low, high];
 }
 
 /** From a mortise's ends along its length to the outline. */
