@@ -31,13 +31,13 @@ export function meshDxf(pieces: readonly NamedMesh[]): Uint8Array {
   for (const { name, mesh } of pieces) {
     requireMesh(name, mesh);
     const { positions, triangles } = mesh;
-    const at = (corner: number) => {
-      const [x, y, z] = [0, 1, 2].map((axis) => rounded(positions[3 * corner + axis]!, 6));
+    const corners = Array.from({ length: positions.length / 3 }, (_, i) => {
+      const [x, y, z] = [0, 1, 2].map((axis) => rounded(positions[3 * i + axis]!, 6));
       return point3d(x!, y!, z!);
-    };
+    });
     for (let t = 0; t < triangles.length; t += 3) {
-      const [a, b, c] = [at(triangles[t]!), at(triangles[t + 1]!), at(triangles[t + 2]!)];
-      drawing.add3dFace(a, b, c, c, { layerName: name });
+      const [a, b, c] = [0, 1, 2].map((corner) => corners[triangles[t + corner]!]!);
+      drawing.add3dFace(a!, b!, c!, c!, { layerName: name });
     }
   }
   return dxfBytes(drawing);
