@@ -17,22 +17,20 @@ export function emptyPlace(
   const air = Math.ceil(AIR / CELL);
   for (const figure of figures) {
     const [wide, high] = [Math.ceil(figure.width / CELL), Math.ceil(figure.height / CELL)];
-    for (let row = 0; row + high <= rows; row += 1) {
-      const [low, top] = [Math.max(0, row - air), Math.min(rows, row + high + air)];
-      let column = columns - wide;
-      while (column >= 0) {
-        const left = Math.max(0, column - air);
-        let last = Math.min(columns, column + wide + air);
-        if (taken(left, low, last, top) === 0)
+    for (let row = 0; row + high <= rows; row += 1)
+      for (let column = columns - wide; column >= 0; column -= 1)
+        if (
+          taken(
+            Math.max(0, column - air),
+            Math.max(0, row - air),
+            Math.min(columns, column + wide + air),
+            Math.min(rows, row + high + air),
+          ) === 0
+        )
           return {
             figure,
             at: [area.maxX - (columns - column) * CELL + wide * CELL - figure.width, area.minY + row * CELL],
           };
-        // no place to the right of it is clear of the last column something stands in
-        while (taken(last - 1, low, last, top) === 0) last -= 1;
-        column = last - 1 - wide - air;
-      }
-    }
   }
   return undefined;
 }
