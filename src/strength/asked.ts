@@ -23,6 +23,6 @@ export interface Asked extends Told {
   /** The surfaces that are used, with their loads; at least one. */
   readonly surfaces: readonly UsedSurface[];
   readonly resting: Resting;
-  /** Only what may refuse or warn is worked out, and of that what takes little time. */
+  /** What refuses nothing may be left out, to take little time. */
   readonly atOnce?: boolean;
 }
