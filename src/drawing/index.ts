@@ -110,6 +110,7 @@ export {
   type Layer,
   type LineEntity,
   lineInside,
+  loopOf,
   type ProfileEntity,
   scaledEntities,
   type Template,

@@ -11,6 +11,7 @@ export {
   LAYERS,
   type Layer,
   type LineEntity,
+  loopOf,
   type ProfileEntity,
   type Template,
   type TextEntity,

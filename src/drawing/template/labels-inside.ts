@@ -1,10 +1,10 @@
 import type { Board } from '../../board/index.js';
 import type { Vec2 } from '../../frame/index.js';
-import { area, bounds, circle, contains, type Profile, tessellate } from '../../profile/index.js';
+import { area, bounds, contains, type Profile, tessellate } from '../../profile/index.js';
 import { SAME_POINT } from '../../tolerances.js';
 import { type Box, boxInside, emptyRoom, textBox } from '../sheet/index.js';
 import { words } from './strokes.js';
-import type { Entity, TextEntity } from './template.js';
+import { type Entity, loopOf, type TextEntity } from './template.js';
 
 /** Heights a label is tried in, mm: its own, then down to the smallest of ISO 3098-1. */
 const HEIGHTS: readonly number[] = [7, 5, 4, 3.5, 2.5];
@@ -110,12 +110,6 @@ function centred(text: TextEntity, [x, y]: Vec2): TextEntity {
   const [mx, my] = middleOf(boxOf(text));
   return { ...text, at: [text.at[0] + x - mx, text.at[1] + y - my] };
 }
-
-/** The closed line of an entity. */
-const loopOf = (one: Entity): Profile | undefined => {
-  if (one.kind === 'circle') return circle({ diameter: 2 * one.radius, centre: one.centre });
-  return one.kind === 'profile' ? one.profile : undefined;
-};
 
 function pointsOf(one: Entity): readonly Vec2[] {
   if (one.kind === 'line') return [one.from, one.to];

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../frame/index.js';
-import type { Profile } from '../../profile/index.js';
+import { circle, type Profile } from '../../profile/index.js';
 
 /**
  * What happens along a line of a template: cut through, routed to a depth, drilled, marked only; words inside the part; the
@@ -48,6 +48,12 @@ export interface TextEntity {
 }
 
 export type Entity = ProfileEntity | CircleEntity | LineEntity | TextEntity;
+
+/** The closed line of an entity; undefined for marks and words. */
+export function loopOf(one: Entity): Profile | undefined {
+  if (one.kind === 'circle') return circle({ diameter: 2 * one.radius, centre: one.centre });
+  return one.kind === 'profile' ? one.profile : undefined;
+}
 
 /**
  * A full-size template of one board, mm, in the board's own X and Y: seen from above with the reference face down on the

@@ -1,6 +1,6 @@
-import type { Entity, Template } from '../../drawing/index.js';
+import { type Entity, loopOf, type Template } from '../../drawing/index.js';
 import type { Units } from '../../length/index.js';
-import { bounds, circle, tessellate } from '../../profile/index.js';
+import { bounds, tessellate } from '../../profile/index.js';
 import { dxfScale } from '../dxf/index.js';
 import { drawingDxf } from './drawing-dxf.js';
 
@@ -26,12 +26,13 @@ export function templateDxf(template: Template, { units, curves, failed }: Templ
 
 /** A closed line or circle as a closed line of straight pieces; anything else as it is. */
 function straightened(one: Entity): Entity {
-  if (one.kind !== 'circle' && one.kind !== 'profile') return one;
-  const loop = one.kind === 'profile' ? one.profile : circle({ ...one, diameter: 2 * one.radius });
+  const loop = loopOf(one);
+  if (!loop || one.kind === 'text') return one;
+  const { layer, dashing } = one;
   return {
     kind: 'profile',
-    layer: one.layer,
-    ...(one.dashing && { dashing: one.dashing }),
+    layer,
+    ...(dashing && { dashing }),
     profile: tessellate(loop).map(([x, y]) => ({ x, y, bulge: 0 })),
   };
 }
