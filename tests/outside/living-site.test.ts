@@ -22,7 +22,7 @@ beforeAll(() => {
 });
 
 async function opened() {
-  const all = await open(file, { viewport: { width: 800, height: 420 }, acceptDownloads: true });
+  const all = await open(file, { viewport: { width: 800, height: 420 } });
   await all.page.waitForSelector('html[data-living]', { state: 'attached' });
   return all;
 }
