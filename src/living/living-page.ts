@@ -80,7 +80,6 @@ function start(): void {
       story.step(given(option, text));
       show();
     },
-    units: () => story.now().units,
   });
   const write = (told: ToldPiece): LivingState => {
     const { told: _, ...now } = story.now();
@@ -152,7 +151,7 @@ function start(): void {
   };
   const hear = (answer: Answer): void => {
     if (saving.hear(answer)) return;
-    if (answer.kind === 'shop') shop.hear(answer.number, answer.fields);
+    if (answer.kind === 'shop') shop.hear(answer.fields, answer.units);
     if (answer.kind === 'cured' && answer.number === cured) {
       tell(answer);
       onPage('cure').hidden = true;
@@ -283,7 +282,7 @@ function start(): void {
       story.step(own ? { ...now, shop: own } : now);
       if (engine) show();
     },
-    (state) => engine?.shop(state),
+    (state) => void engine?.shop(state),
   );
   const amiss = follow();
   for (const id of ['standing', 'living-controls']) onPage(id).hidden = false;

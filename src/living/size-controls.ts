@@ -2,7 +2,7 @@ import type { Misplaced } from '../errors.js';
 import type { LivingDesign, SizeRow } from '../files/index.js';
 import type { Units } from '../length/index.js';
 import { printValue } from '../model/index.js';
-import { make, markTyping, refilled } from './elements.js';
+import { make } from './elements.js';
 import type { RedSpan } from './messages.js';
 import { provedOf } from './proved.js';
 import { withUnit } from './with-unit.js';
@@ -20,8 +20,6 @@ export interface SizeControls {
 export interface Given {
   readonly touch: (option: string, text: string) => void;
   readonly give: (option: string, text: string | undefined) => void;
-  /** What a bare figure is meant in. */
-  readonly units: () => Units;
 }
 
 /** One size on the page. */
@@ -35,7 +33,6 @@ interface Control {
 export function sizeControls(form: HTMLElement, given: Given): SizeControls {
   let controls = new Map<string, Control>();
   let key = '';
-  const refill = refilled(form);
   form.addEventListener('submit', (event) => event.preventDefault());
   return {
     show: (rows, units, design) => {
@@ -52,16 +49,12 @@ export function sizeControls(form: HTMLElement, given: Given): SizeControls {
           help,
         ]),
       ]);
-      const tell = (): void => {
-        for (const row of rows) controls.get(row.option)!.show(row, units);
-      };
-      if (fresh === key) return tell();
-      refill(() => {
+      if (fresh !== key) {
         key = fresh;
         controls = new Map(rows.map((row) => [row.option, controlOf(row, units, design, given)]));
-        tell();
-        return [...controls.values()].map(({ root }) => root);
-      });
+        form.replaceChildren(...[...controls.values()].map(({ root }) => root));
+      }
+      for (const row of rows) controls.get(row.option)!.show(row, units);
     },
     refuse: (places) => {
       for (const [option, { refuse }] of controls)
@@ -115,7 +108,7 @@ function controlOf(row: SizeRow, units: Units, design: LivingDesign | undefined,
   slider?.addEventListener('change', () => given.give(option, snapped()));
   field.addEventListener('change', () => {
     const text = field.value.trim();
-    given.give(option, text === '' ? undefined : withUnit(text, now.kind, given.units()));
+    given.give(option, text === '' ? undefined : withUnit(text, now.kind, units));
   });
   free.addEventListener('click', () => given.give(option, undefined));
 
@@ -179,7 +172,10 @@ function fieldOf({ option, kind, choices, follows }: SizeRow): HTMLInputElement 
   const id = `size-${option}`;
   if (words.length === 0) {
     const field = make('input', { type: 'text', id, spellcheck: false });
-    markTyping(field);
+    field.addEventListener('input', () => {
+      field.dataset.typing = 'yes';
+    });
+    field.addEventListener('change', () => delete field.dataset.typing);
     return field;
   }
   const said = (word: string): string => (kind === 'flag' ? (word === 'true' ? 'yes' : 'no') : word);

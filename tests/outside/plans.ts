@@ -36,9 +36,12 @@ type Units = 'mm' | 'in' | 'dual';
 /**
  * Makes plans into a folder that is deleted after the file's tests; each once, and what all plans of a design say once.
  *
- * In inches they are the plans on both papers alone, in both units or for a printer that is off the one on A4: no more is read.
+ * In mm on both papers they are all files of a plan; else the plans on their papers alone, in both units or for a printer that is
+ * off the one on A4: no more is read.
  */
-export function planWorkshop(): (of: Case, printScale?: PrintScale, units?: Units) => Promise<MadePlan> {
+export function planWorkshop(
+  papersOf: (of: Case, units: 'mm' | 'in') => readonly Paper[],
+): (of: Case, printScale?: PrintScale, units?: Units) => Promise<MadePlan> {
   const out = mkdtempSync(path.join(tmpdir(), 'tenonwright-plan-'));
   const started = new Map<string, Promise<Started>>();
   const made = new Map<string, Promise<MadePlan>>();
@@ -55,7 +58,8 @@ export function planWorkshop(): (of: Case, printScale?: PrintScale, units?: Unit
     const stem = path.join(out, String(made.size));
     return once(made, JSON.stringify([of.called, printScale, units]), async () => {
       const all = await once(started, `${of.called} ${units === 'in'}`, () => start(of, units));
-      return planned(all, printScale, stem, units);
+      const papers = units === 'dual' || printScale ? (['A4'] as const) : papersOf(of, units);
+      return planned(all, { papers, units, ...(printScale && { printScale }) }, stem);
     });
   };
 }
@@ -64,7 +68,7 @@ export function planWorkshop(): (of: Case, printScale?: PrintScale, units?: Unit
 export async function madeAnew(of: Case, stem: string): Promise<MadePlan> {
   const all = await start(of, 'mm');
   try {
-    return await planned(all, undefined, stem, 'mm');
+    return await planned(all, { papers: ['A4', 'Letter'], units: 'mm' }, stem);
   } finally {
     all.dispose();
   }
@@ -87,18 +91,17 @@ function start({ model, values }: Case, plans: Units): Promise<Started> {
   });
 }
 
-async function planned(
-  all: Started,
-  printScale: PrintScale | undefined,
-  stem: string,
-  units: Units,
-): Promise<MadePlan> {
-  const options = { units, ...(printScale ? { printScale } : {}) };
+interface Asked {
+  readonly papers: readonly Paper[];
+  readonly units: Units;
+  readonly printScale?: PrintScale;
+}
+
+async function planned(all: Started, { papers, ...options }: Asked, stem: string): Promise<MadePlan> {
   const content = planOf(all, options);
   const fonts = await SUPPLIES.planFonts();
-  const papers = units === 'dual' || printScale ? (['A4'] as const) : (['A4', 'Letter'] as const);
   const files =
-    units === 'mm' && !printScale
+    options.units === 'mm' && papers.length > 1
       ? await planFiles(all, fonts, options, content)
       : await Promise.all(papers.map((paper) => planPdf(content, paper, fonts)));
   const sets = {

@@ -68,6 +68,13 @@ export const QPDF: Program = {
   checks: 'whether an inspector of PDF files finds no fault in them',
 };
 
+/** Mends the offsets of a file that qpdf unpacked and somebody edited. */
+export const FIX_QDF: Program = {
+  package: 'qpdf',
+  command: found([['fix-qdf']], ['--version']),
+  checks: QPDF.checks,
+};
+
 export const CHROMIUM: Program = {
   package: 'chromium',
   command: found([['chromium'], ['chromium-browser']], ['--version']),
@@ -123,17 +130,22 @@ export const testWith = (program: Program, name: string, body: () => void | Prom
   });
 
 /**
- * What a program prints.
+ * What a program prints, as text.
  *
  * @throws Error when it is not here or ends with a fault
  */
-export function printed(program: Program, ...args: readonly string[]): string {
+export const printed = (program: Program, ...args: readonly string[]): string =>
+  printedBytes(program, ...args).toString();
+
+/**
+ * What a program prints, byte by byte.
+ *
+ * @throws Error when it is not here or ends with a fault
+ */
+export function printedBytes(program: Program, ...args: readonly string[]): Buffer {
   if (program.command === undefined) throw new Error(`${program.package} is not on this machine`);
   const [command, ...first] = program.command;
-  const { status, stdout, stderr, error } = spawnSync(command, [...first, ...args], {
-    encoding: 'utf8',
-    maxBuffer: 2 ** 28,
-  });
+  const { status, stdout, stderr, error } = spawnSync(command, [...first, ...args], { maxBuffer: 2 ** 28 });
   if (status !== 0)
     throw new Error(`${command} ${args.join(' ')} ended with ${status}: ${error?.message ?? stderr}`);
   return stdout;

@@ -1,5 +1,5 @@
-import { type Program, printed } from './programs.js';
-import { attribute, numbers, plain, runsOf } from './read-pdf.js';
+import type { Program } from './programs.js';
+import { attribute, numbers, plain, runsOf, trace } from './read-pdf.js';
 
 type Point = readonly [x: number, y: number];
 
@@ -40,30 +40,28 @@ const MM = 25.4 / 72;
 const CAPITAL = 0.729;
 const [SMALL_LETTERS, TALL_LETTERS, TAIL] = [0.56, 0.76, 0.24];
 
-/** Everything the pages of a file show, as `mutool trace` draws them. */
-export function pageMarks(program: Program, file: string, pages: string): readonly (readonly PageMark[])[] {
-  return printed(program, 'trace', file, pages)
-    .split('<page ')
-    .slice(1)
-    .map((page) =>
-      [...page.matchAll(/<(stroke_path|fill_path|fill_text) ([^>]*)>([\s\S]*?)<\/\1>/g)].flatMap(
-        ([, what, head, body]): readonly PageMark[] => {
-          const [a, b, c, d, e, f] = numbers(attribute(head!, 'transform'));
-          const place = (x: number, y: number): Point => [
-            (a! * x + c! * y + e!) * MM,
-            (b! * x + d! * y + f!) * MM,
-          ];
-          if (what === 'fill_text') return written(body!, place);
-          const loops = runsOf(body!, place);
-          if (what === 'fill_path') return [{ kind: 'area', loops }];
-          const lineWidth = Number(attribute(head!, 'linewidth')) * Math.hypot(a!, b!) * MM;
-          return loops.flatMap((run) =>
-            run.slice(1).map((to, i): DrawnLine => ({ kind: 'line', from: run[i]!, to, lineWidth })),
-          );
-        },
-      ),
-    );
-}
+/** Everything some pages of a file show, as `mutool trace` draws them. */
+export const pageMarks = (program: Program, file: string, pages: string): readonly (readonly PageMark[])[] =>
+  trace(program, file, pages).map(marksOn);
+
+/** Everything a page shows. */
+export const marksOn = (page: string): readonly PageMark[] =>
+  [...page.matchAll(/<(stroke_path|fill_path|fill_text) ([^>]*)>([\s\S]*?)<\/\1>/g)].flatMap(
+    ([, what, head, body]): readonly PageMark[] => {
+      const [a, b, c, d, e, f] = numbers(attribute(head!, 'transform'));
+      const place = (x: number, y: number): Point => [
+        (a! * x + c! * y + e!) * MM,
+        (b! * x + d! * y + f!) * MM,
+      ];
+      if (what === 'fill_text') return written(body!, place);
+      const loops = runsOf(body!, place);
+      if (what === 'fill_path') return [{ kind: 'area', loops }];
+      const lineWidth = Number(attribute(head!, 'linewidth')) * Math.hypot(a!, b!) * MM;
+      return loops.flatMap((run) =>
+        run.slice(1).map((to, i): DrawnLine => ({ kind: 'line', from: run[i]!, to, lineWidth })),
+      );
+    },
+  );
 
 function written(body: string, place: (x: number, y: number) => Point): readonly WrittenText[] {
   return [...body.matchAll(/<span ([^>]*)>([\s\S]*?)<\/span>/g)].flatMap(

@@ -20,30 +20,32 @@ const MM = 25.4 / 72;
 /** Points along a cubic curve. */
 const ALONG = 12;
 
-/** Some pages of a file as `mutool trace` draws them: every path with its transform applied. */
-export function tracedPages(program: Program, file: string, pages: string): readonly ReadPage[] {
-  const text = printed(program, 'trace', file, pages);
-  return text
-    .split('<page ')
-    .slice(1)
-    .map((page) => {
-      const [, , width, height] = numbers(attribute(page, 'mediabox'));
-      const paths = [...page.matchAll(/<stroke_path ([^>]*)>([\s\S]*?)<\/stroke_path>/g)].map(
-        ([, head, body]): ReadPath => {
-          const [a, b, c, d, e, f] = numbers(attribute(head!, 'transform'));
-          // the reader's y runs down from the upper edge
-          const place = (x: number, y: number): Point => [
-            (a! * x + c! * y + e!) * MM,
-            (height! - (b! * x + d! * y + f!)) * MM,
-          ];
-          return {
-            lineWidth: Number(attribute(head!, 'linewidth')) * Math.abs(a!) * MM,
-            runs: runsOf(body!, place),
-          };
-        },
-      );
-      return { width: width! * MM, height: height! * MM, paths };
-    });
+/** Some pages of a file as `mutool trace` tells them, as text. */
+export const trace = (program: Program, file: string, pages: string): readonly string[] =>
+  printed(program, 'trace', file, pages).split('<page ').slice(1);
+
+/** Some pages of a file as `mutool trace` draws them. */
+export const tracedPages = (program: Program, file: string, pages: string): readonly ReadPage[] =>
+  trace(program, file, pages).map(pathsOn);
+
+/** Every path of a page with its transform applied. */
+export function pathsOn(page: string): ReadPage {
+  const [, , width, height] = numbers(attribute(page, 'mediabox'));
+  const paths = [...page.matchAll(/<stroke_path ([^>]*)>([\s\S]*?)<\/stroke_path>/g)].map(
+    ([, head, body]): ReadPath => {
+      const [a, b, c, d, e, f] = numbers(attribute(head!, 'transform'));
+      // the reader's y runs down from the upper edge
+      const place = (x: number, y: number): Point => [
+        (a! * x + c! * y + e!) * MM,
+        (height! - (b! * x + d! * y + f!)) * MM,
+      ];
+      return {
+        lineWidth: Number(attribute(head!, 'linewidth')) * Math.abs(a!) * MM,
+        runs: runsOf(body!, place),
+      };
+    },
+  );
+  return { width: width! * MM, height: height! * MM, paths };
 }
 
 export function runsOf(body: string, place: (x: number, y: number) => Point): readonly (readonly Point[])[] {
