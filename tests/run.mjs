@@ -1,6 +1,6 @@
 // What `npm test` runs: types, lint and format, then every test; the last line is the tally of all of them.
 
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
@@ -12,25 +12,28 @@ const passed = [];
 const failed = [];
 const leftOut = new Map();
 
-step('types', ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.json', '--noEmit']);
-step('lint and format', ['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.']);
-tests();
+// side by side: the program is built on one core before the first test
+await Promise.all([
+  step('types', ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.json', '--noEmit']),
+  step('lint and format', ['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.']),
+  tests(),
+]);
 report();
 
-/** Runs one check that passes or fails as a whole. */
-function step(name, command) {
-  console.log(`\n== ${name}`);
-  (run(command) === 0 ? passed : failed).push(name);
+/** Runs one check that passes or fails as a whole; what it says is said when it ends. */
+async function step(name, command) {
+  const said = [];
+  const status = await run(command, (part) => said.push(part));
+  console.log(`\n== ${name}\n${said.join('')}`);
+  (status === 0 ? passed : failed).push(name);
 }
 
 /** Runs the tests and counts them by the runner's own report; a run without a report is one failure. */
-function tests() {
-  console.log('\n== tests');
+async function tests() {
   const folder = mkdtempSync(join(tmpdir(), 'tenonwright-tests-'));
   const report = join(folder, 'tests.json');
-  const before = failed.length;
   try {
-    const status = run([
+    const status = await run([
       'node_modules/vitest/vitest.mjs',
       'run',
       '--reporter=default',
@@ -38,6 +41,7 @@ function tests() {
       `--outputFile.json=${report}`,
       ...process.argv.slice(2),
     ]);
+    const before = failed.length;
     const counted = count(report);
     if (counted === 0) failed.push('tests: no test was run');
     else if (status !== 0 && failed.length === before)
@@ -76,12 +80,15 @@ function read(path) {
   }
 }
 
-function run(command) {
-  const { status, signal, error } = spawnSync(process.execPath, command, {
-    stdio: ['ignore', 'inherit', 'inherit'],
+/** @param hear takes what it says; without it that is said at once */
+function run(command, hear) {
+  const to = hear ? 'pipe' : 'inherit';
+  const child = spawn(process.execPath, command, { stdio: ['ignore', to, to] });
+  for (const stream of [child.stdout, child.stderr]) stream?.setEncoding('utf8').on('data', hear);
+  return new Promise((ended) => {
+    child.on('error', (error) => console.error(error.message));
+    child.on('close', (status, signal) => ended(status ?? signal ?? 1));
   });
-  if (error) console.error(error.message);
-  return status ?? signal ?? 1;
 }
 
 function report() {

@@ -80,6 +80,7 @@ function start(): void {
       story.step(given(option, text));
       show();
     },
+    units: () => story.now().units,
   });
   const write = (told: ToldPiece): LivingState => {
     const { told: _, ...now } = story.now();
@@ -151,7 +152,7 @@ function start(): void {
   };
   const hear = (answer: Answer): void => {
     if (saving.hear(answer)) return;
-    if (answer.kind === 'shop') shop.hear(answer.fields, answer.units);
+    if (answer.kind === 'shop') shop.hear(answer.number, answer.fields);
     if (answer.kind === 'cured' && answer.number === cured) {
       tell(answer);
       onPage('cure').hidden = true;
@@ -282,7 +283,7 @@ function start(): void {
       story.step(own ? { ...now, shop: own } : now);
       if (engine) show();
     },
-    (state) => void engine?.shop(state),
+    (state) => engine?.shop(state),
   );
   const amiss = follow();
   for (const id of ['standing', 'living-controls']) onPage(id).hidden = false;

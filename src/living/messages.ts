@@ -1,6 +1,5 @@
 import type { Misplaced } from '../errors.js';
 import type { LivingData, LivingDesign, LivingState, OutputFile, SizeRow } from '../files/index.js';
-import type { Units } from '../length/index.js';
 import type { ShopField } from '../shop/index.js';
 import type { PreviewData } from '../viewer/index.js';
 
@@ -77,7 +76,7 @@ export type Answer = { readonly number: number } & (
     }
   | { readonly kind: 'cured'; readonly data: PreviewData; readonly panel: string }
   /** The shop as a form. */
-  | { readonly kind: 'shop'; readonly fields: readonly ShopField[]; readonly units: Units }
+  | { readonly kind: 'shop'; readonly fields: readonly ShopField[] }
   /** A fault of the program. */
   | { readonly kind: 'fault'; readonly text: string }
 );

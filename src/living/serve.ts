@@ -64,7 +64,7 @@ async function answer(
     if (asked.kind === 'show') await showState(asked, desk);
     else if (asked.kind === 'save') await saveState(asked, desk);
     else if (asked.kind === 'cure') await cureState(asked, desk);
-    else desk.tell({ kind: 'shop', fields: await shopFormOf(state), units: state.units });
+    else desk.tell({ kind: 'shop', fields: await shopFormOf(state) });
   } catch (error) {
     const say = speaker(state.units);
     if (error instanceof TenonwrightError)

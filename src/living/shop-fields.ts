@@ -1,6 +1,6 @@
 import type { Units } from '../length/index.js';
 import type { ShopField } from '../shop/index.js';
-import { make } from './elements.js';
+import { make, markTyping } from './elements.js';
 import type { ShopWords } from './shop-words.js';
 import { withUnit } from './with-unit.js';
 
@@ -15,8 +15,11 @@ export interface ShopPlace {
 /** Names on the page are unique: rows come and go. */
 let count = 0;
 
-/** @param changed called when anything of it was changed */
-export function shopPlace(field: ShopField, units: Units, changed: () => void, row = ''): ShopPlace {
+/**
+ * @param units that a bare figure is meant in when it is handed in
+ * @param changed called when anything of it was changed
+ */
+export function shopPlace(field: ShopField, units: () => Units, changed: () => void, row = ''): ShopPlace {
   if (field.kind === 'group') return groupOf(field, units, changed);
   if (field.kind === 'rows') return rowsOf(field, units, changed);
   return fieldOf(field, units, changed, row);
@@ -26,7 +29,7 @@ export const spoken = (name: string): string => name.replaceAll('-', ' ');
 
 function fieldOf(
   field: ShopField & { readonly kind: 'value' | 'lines' },
-  units: Units,
+  units: () => Units,
   changed: () => void,
   row: string,
 ): ShopPlace {
@@ -37,13 +40,14 @@ function fieldOf(
   why.id = `${id}-why`;
   const input = inputOf(field, id);
   input.value = text;
+  if (!(input instanceof HTMLSelectElement)) markTyping(input);
   if (row) input.ariaLabel = `${row}, ${spoken(name)}`;
   input.setAttribute('aria-describedby', row ? why.id : `${why.id} ${id}-help`);
   input.addEventListener('change', () => {
     if (field.kind === 'value' && field.length)
       input.value = input.value
         .split(field.several ? ',' : '\n')
-        .map((one) => withUnit(one.trim(), 'length', units))
+        .map((one) => withUnit(one.trim(), 'length', units()))
         .join(', ');
     changed();
   });
@@ -88,7 +92,7 @@ function inputOf(
 
 function groupOf(
   field: ShopField & { readonly kind: 'group' },
-  units: Units,
+  units: () => Units,
   changed: () => void,
 ): ShopPlace {
   const { name, help } = field;
@@ -113,7 +117,11 @@ function groupOf(
 }
 
 /** Rows of a list: they are added and left out, and what their fields mean is said once. */
-function rowsOf(field: ShopField & { readonly kind: 'rows' }, units: Units, changed: () => void): ShopPlace {
+function rowsOf(
+  field: ShopField & { readonly kind: 'rows' },
+  units: () => Units,
+  changed: () => void,
+): ShopPlace {
   const { name, help, blank } = field;
   const list = make('div', {});
   const why = whyOf();

@@ -1,9 +1,8 @@
 import type { Misplaced } from '../errors.js';
 import type { LivingState } from '../files/index.js';
-import type { Units } from '../length/index.js';
 import type { ShopField } from '../shop/index.js';
 import { onPage } from '../viewer/index.js';
-import { handOver } from './elements.js';
+import { handOver, refilled } from './elements.js';
 import { type ShopPlace, shopPlace } from './shop-fields.js';
 import { shopYaml } from './shop-words.js';
 
@@ -14,7 +13,8 @@ const KEPT = 'tenonwright shop';
 export interface ShopTold {
   /** Shows the shop of a state; a form of another is asked for. */
   readonly show: (state: LivingState) => void;
-  readonly hear: (fields: readonly ShopField[], units: Units) => void;
+  /** Shows the form, unless another was asked for since. */
+  readonly hear: (number: number, fields: readonly ShopField[]) => void;
   /** Tells at each place what is wrong with it. */
   readonly refuse: (places: readonly Misplaced[]) => void;
   readonly open: () => void;
@@ -22,11 +22,11 @@ export interface ShopTold {
 
 /**
  * @param use works in a shop from now on; undefined: in that of the page
- * @param ask for the form of a state's shop
+ * @param ask for the form of a state's shop; by what number it will be answered
  */
 export function wireShop(
   use: (shop: LivingState['shop']) => void,
-  ask: (state: LivingState) => void,
+  ask: (state: LivingState) => number | undefined,
 ): ShopTold {
   const [told, form, keep] = [
     onPage<HTMLDetailsElement>('shop-told'),
@@ -40,6 +40,7 @@ export function wireShop(
   let now: LivingState | undefined;
   /** What the form was made of. */
   let shown = '';
+  let awaited: number | undefined;
   const keyOf = ({ shop, units }: LivingState): string => JSON.stringify([shop?.text, units]);
   const written = () => ({ name: 'shop.yaml', text: shopYaml(places.map(({ words }) => words())) });
   const remember = (text: string | undefined): void => {
@@ -50,7 +51,7 @@ export function wireShop(
   const catchUp = (): void => {
     if (!told.open || !now || keyOf(now) === shown) return;
     shown = keyOf(now);
-    ask(now);
+    awaited = ask(now);
   };
   const refuse = (told: readonly Misplaced[]): void => {
     refused = told;
@@ -62,6 +63,7 @@ export function wireShop(
         .join('\n');
     for (const place of places) place.refuse(place.words().name, at);
   };
+  const refill = refilled(form);
   told.addEventListener('toggle', catchUp);
   form.addEventListener('submit', (event) => event.preventDefault());
   keep.addEventListener('change', () => remember(places.length > 0 ? written().text : now?.shop?.text));
@@ -76,16 +78,21 @@ export function wireShop(
       now = state;
       catchUp();
     },
-    hear: (fields, units) => {
+    hear: (number, fields) => {
+      if (number !== awaited) return;
       const changed = (): void => {
         const shop = written();
         remember(shop.text);
-        if (now) shown = keyOf({ ...now, shop });
+        // a form that is still to come does not know of it: it is asked for anew
+        if (now && awaited === undefined) shown = keyOf({ ...now, shop });
         use(shop);
       };
-      places = fields.map((field) => shopPlace(field, units, changed));
-      form.replaceChildren(...places.map(({ root }) => root));
-      refuse(refused);
+      refill(() => {
+        awaited = undefined;
+        places = fields.map((field) => shopPlace(field, () => now!.units, changed));
+        refuse(refused);
+        return places.map(({ root }) => root);
+      });
     },
     refuse,
     open: () => {

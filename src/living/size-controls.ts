@@ -2,7 +2,7 @@ import type { Misplaced } from '../errors.js';
 import type { LivingDesign, SizeRow } from '../files/index.js';
 import type { Units } from '../length/index.js';
 import { printValue } from '../model/index.js';
-import { make } from './elements.js';
+import { make, markTyping, refilled } from './elements.js';
 import type { RedSpan } from './messages.js';
 import { provedOf } from './proved.js';
 import { withUnit } from './with-unit.js';
@@ -20,6 +20,8 @@ export interface SizeControls {
 export interface Given {
   readonly touch: (option: string, text: string) => void;
   readonly give: (option: string, text: string | undefined) => void;
+  /** What a bare figure is meant in. */
+  readonly units: () => Units;
 }
 
 /** One size on the page. */
@@ -33,6 +35,7 @@ interface Control {
 export function sizeControls(form: HTMLElement, given: Given): SizeControls {
   let controls = new Map<string, Control>();
   let key = '';
+  const refill = refilled(form);
   form.addEventListener('submit', (event) => event.preventDefault());
   return {
     show: (rows, units, design) => {
@@ -49,12 +52,16 @@ export function sizeControls(form: HTMLElement, given: Given): SizeControls {
           help,
         ]),
       ]);
-      if (fresh !== key) {
+      const tell = (): void => {
+        for (const row of rows) controls.get(row.option)!.show(row, units);
+      };
+      if (fresh === key) return tell();
+      refill(() => {
         key = fresh;
         controls = new Map(rows.map((row) => [row.option, controlOf(row, units, design, given)]));
-        form.replaceChildren(...[...controls.values()].map(({ root }) => root));
-      }
-      for (const row of rows) controls.get(row.option)!.show(row, units);
+        tell();
+        return [...controls.values()].map(({ root }) => root);
+      });
     },
     refuse: (places) => {
       for (const [option, { refuse }] of controls)
@@ -108,7 +115,7 @@ function controlOf(row: SizeRow, units: Units, design: LivingDesign | undefined,
   slider?.addEventListener('change', () => given.give(option, snapped()));
   field.addEventListener('change', () => {
     const text = field.value.trim();
-    given.give(option, text === '' ? undefined : withUnit(text, now.kind, units));
+    given.give(option, text === '' ? undefined : withUnit(text, now.kind, given.units()));
   });
   free.addEventListener('click', () => given.give(option, undefined));
 
@@ -172,10 +179,7 @@ function fieldOf({ option, kind, choices, follows }: SizeRow): HTMLInputElement 
   const id = `size-${option}`;
   if (words.length === 0) {
     const field = make('input', { type: 'text', id, spellcheck: false });
-    field.addEventListener('input', () => {
-      field.dataset.typing = 'yes';
-    });
-    field.addEventListener('change', () => delete field.dataset.typing);
+    markTyping(field);
     return field;
   }
   const said = (word: string): string => (kind === 'flag' ? (word === 'true' ? 'yes' : 'no') : word);

@@ -18,58 +18,111 @@ export interface Opened {
   readonly complaints: readonly string[];
 }
 
-/** Pictures in space without a graphics card. */
+/** Pictures in space without a graphics card; smooth edges would cost a third more, and no test looks at them. */
 const SOFTWARE_PICTURES = [
   '--disable-gpu',
   '--use-angle=swiftshader',
   '--enable-unsafe-swiftshader',
+  '--webgl-antialiasing-mode=none',
 ] as const;
 
+/** What a page is opened with. */
+export interface HowOpened extends BrowserContextOptions {
+  /** A window of its own, until its test ends or the file. */
+  readonly own?: 'test' | 'file';
+}
+
+const USUAL = {
+  viewport: { width: 900, height: 600 },
+  reducedMotion: 'reduce',
+  colorScheme: 'light',
+} as const;
+
+/** A window and what comes of what it shows. */
+interface Window {
+  readonly page: Page;
+  /** What is opened in it from now on tells here. */
+  readonly tellTo: (requests: string[], complaints: string[]) => void;
+}
+
 /**
- * One browser for the tests of a file, started when the first of them asks; each page has a profile of its own.
+ * One browser for the tests of a file, started when the first of them asks.
  *
- * @param closed when its pages are closed: after each test, or after all of them, which then share one
+ * A window of its own costs a test more than all it asks of the page: tests that ask for no more than its size, light and motion
+ * follow each other in one, each with the file loaded anew and nothing kept. After a test that failed it is another one.
  */
 export function browser(
   flags: readonly string[] = SOFTWARE_PICTURES,
-  closed: 'each' | 'all' = 'each',
-): (file: string, how?: BrowserContextOptions) => Promise<Opened> {
+): (file: string, how?: HowOpened) => Promise<Opened> {
   let started: Promise<Browser> | undefined;
-  const contexts: BrowserContext[] = [];
-  // a page that is left open goes on working beside the next test
-  if (closed === 'each')
-    afterEach(async () => {
-      await Promise.all(contexts.splice(0).map((context) => context.close()));
-    });
+  let shared: Window | undefined;
+  const gone: BrowserContext[] = [];
+  afterEach(async ({ task }) => {
+    await Promise.all(gone.splice(0).map((context) => context.close()));
+    if (task.result?.state === 'fail') {
+      await shared?.page.context().close();
+      shared = undefined;
+    }
+    // a page that is left open goes on working beside the next test
+    if (shared) await leave(shared);
+  });
   afterAll(async () => {
     await (await started)?.close();
   });
-  return async (file, how = {}) => {
+  const another = async (how: BrowserContextOptions): Promise<Window> => {
     started ??= chromium.launch({
       executablePath: whole(CHROMIUM.command![0]),
       args: ['--no-sandbox', '--disable-dev-shm-usage', ...flags],
     });
-    const context = await (await started).newContext({
-      viewport: { width: 900, height: 600 },
-      reducedMotion: 'reduce',
-      colorScheme: 'light',
-      ...how,
-    });
-    contexts.push(context);
-    const page = await context.newPage();
-    // two browsers at work beside each other draw every pixel by the processor: slow is no fault
-    page.setDefaultTimeout(100_000);
+    return listenedTo(await (await started).newContext({ ...USUAL, ...how }));
+  };
+  return async (file, { own, ...how } = {}) => {
+    const { viewport, colorScheme, reducedMotion, ...others } = { ...USUAL, ...how };
+    const alone = own !== undefined || Object.keys(others).length > 0;
+    if (!alone) shared ??= await another({});
+    const window = !alone && shared ? shared : await another(how);
+    const { page } = window;
+    if (alone) {
+      if (own !== 'file') gone.push(page.context());
+    } else {
+      await leave(window);
+      await page.setViewportSize(viewport!);
+      await page.emulateMedia({ media: null, colorScheme, reducedMotion });
+    }
     const requests: string[] = [];
     const complaints: string[] = [];
-    page.on('request', (request) => requests.push(request.url()));
-    page.on('pageerror', (error) => complaints.push(String(error)));
-    page.on('console', (message) => {
-      const own = !message.text().includes('GL Driver Message');
-      if (own && ['error', 'warning'].includes(message.type())) complaints.push(message.text());
-    });
+    window.tellTo(requests, complaints);
     await page.goto(`file://${file}`);
     return { page, requests, complaints };
   };
+}
+
+async function listenedTo(context: BrowserContext): Promise<Window> {
+  const page = await context.newPage();
+  // two browsers at work beside each other draw every pixel by the processor: slow is no fault
+  page.setDefaultTimeout(100_000);
+  let requests: string[] = [];
+  let complaints: string[] = [];
+  page.on('request', (request) => requests.push(request.url()));
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('console', (message) => {
+    const own = !message.text().includes('GL Driver Message');
+    if (own && ['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
+  return {
+    page,
+    tellTo: (...now) => {
+      [requests, complaints] = now;
+    },
+  };
+}
+
+/** Ends what a window shows, and what it keeps for its next visit. */
+async function leave({ page }: Window): Promise<void> {
+  if (page.url() === 'about:blank') return;
+  await page.evaluate(() => window.localStorage.clear());
+  await page.mouse.move(-1, -1);
+  await page.goto('about:blank');
 }
 
 /** The path of a program that is found on the path. */

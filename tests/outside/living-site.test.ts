@@ -22,7 +22,7 @@ beforeAll(() => {
 });
 
 async function opened() {
-  const all = await open(file, { viewport: { width: 800, height: 420 }, acceptDownloads: true });
+  const all = await open(file, { viewport: { width: 800, height: 420 } });
   await all.page.waitForSelector('html[data-living]', { state: 'attached' });
   return all;
 }
@@ -34,6 +34,25 @@ const judged = (page: Page, title: string) =>
       /^(Every check passed|Passed|Failed:)/.test(document.getElementById('verdict-now')!.textContent!),
     title,
   );
+
+/** Chooses units and types into a field with nothing in between: the engine cannot have answered by then. */
+const chooseAndType = (page: Page, units: string, selector: string, text: string, event: string) =>
+  page.evaluate(
+    ([chosen, of, letters, told]) => {
+      const input = document.querySelector<HTMLInputElement>(of)!;
+      input.dataset.earlier = 'yes';
+      const units = document.querySelector<HTMLSelectElement>('#units')!;
+      units.value = chosen;
+      units.dispatchEvent(new Event('change', { bubbles: true }));
+      input.focus();
+      input.value = letters;
+      input.dispatchEvent(new Event(told, { bubbles: true }));
+    },
+    [units, selector, text, event] as const,
+  );
+
+const toldAnew = (page: Page, selector: string) =>
+  page.waitForSelector(`${selector}:not([data-earlier])`, { state: 'attached' });
 
 testWith(
   CHROMIUM,
@@ -80,16 +99,31 @@ testWith(
     const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save-shop')]);
     expect(readFileSync(await download.path(), 'utf8')).toMatch(/^saw-kerf: 40 mm$/m);
     // in other units the form is told anew, and the person's words stay
-    await page.selectOption('#units', 'in');
-    await page.waitForFunction(() =>
-      /0\.5 mm|1\/64 in|in to/.test(document.querySelector('[data-shop=saw-kerf] .soft')!.textContent!),
-    );
+    await chooseAndType(page, 'in', kerf, '40 mm', 'change');
+    await toldAnew(page, kerf);
     expect(await page.inputValue(kerf)).toBe('40 mm');
-    await page.selectOption('#units', 'mm');
-    await page.fill(kerf, '3.2');
-    await page.press(kerf, 'Tab');
+    // handed in before the engine can have told the form: a bare figure is meant in the units just chosen
+    await chooseAndType(page, 'mm', kerf, '3.2', 'change');
+    await toldAnew(page, kerf);
+    expect(await page.inputValue(kerf)).toBe('3.2 mm');
     await judged(page, 'Seed tray with a glued-up bottom');
     expect(await page.isVisible('[data-shop=saw-kerf] .why')).toBe(false);
+    await chooseAndType(page, 'in', '#size-width', '14', 'change');
+    await toldAnew(page, '#size-width');
+    expect(await page.inputValue('#size-width')).toBe('14"');
+    await judged(page, 'Seed tray with a glued-up bottom');
+    // still being typed when the form comes: it waits
+    for (const [units, field] of [
+      ['mm', kerf],
+      ['in', '#size-width'],
+    ] as const) {
+      await chooseAndType(page, units, field, '3', 'input');
+      await judged(page, 'Seed tray with a glued-up bottom');
+      expect(await page.inputValue(field)).toBe('3');
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+      await toldAnew(page, field);
+    }
+    expect(await page.inputValue(kerf)).toBe('3.2 mm');
     await page.click('#usual-shop');
     await judged(page, 'Seed tray with a glued-up bottom');
     // kept in the browser only when it is wished

@@ -13,7 +13,6 @@ import { CHROMIUM, testWith } from './programs.js';
 
 const made = workshop();
 const open = browser();
-const openForAll = browser(undefined, 'all');
 
 const FRAME = CASES.find(({ called }) => called === 'frame')!;
 
@@ -29,13 +28,11 @@ async function opened(
   {
     fragment = '',
     change = (html: string) => html,
-    by = open,
     pictures = false,
     ...how
   }: Parameters<typeof open>[1] & {
     readonly fragment?: string;
     readonly change?: (html: string) => string;
-    readonly by?: typeof open;
     /** Of the edition that saves pictures. */
     readonly pictures?: boolean;
   } = {},
@@ -46,7 +43,7 @@ async function opened(
   const html = readFileSync(whole, 'utf8');
   const file = change(html) === html ? whole : path.join(folder, `changed-${change.name}.html`);
   if (file !== whole) writeFileSync(file, change(html));
-  const all = await by(`${file}${fragment}`, { viewport: SMALL, acceptDownloads: true, ...how });
+  const all = await open(`${file}${fragment}`, { viewport: SMALL, ...how });
   await all.page.waitForSelector('html[data-living]', { state: 'attached' });
   return { ...all, file };
 }
@@ -66,7 +63,7 @@ let shared: Promise<OpenedPlan> | undefined;
 
 /** One page for all tests that go on from the frame as it was published: to load and start it takes longer than most of them. */
 async function onDesk(): Promise<OpenedPlan> {
-  shared ??= opened({ by: openForAll });
+  shared ??= opened({ own: 'file' });
   const all = await shared;
   const { page } = all;
   await page.emulateMedia({ colorScheme: 'light' });

@@ -91,7 +91,6 @@ testWith(CHROMIUM, 'what is drawn has the triangles of the STL file', async () =
     const { page, result } = await opened(of, { viewport: SMALL });
     const facets = readStl(readFileSync(path.join(result.folder, 'stl/assembly.mm.stl')));
     expect(await page.getAttribute('#view', 'data-triangles')).toBe(String(facets.length));
-    await page.context().close();
   }
 });
 
@@ -199,7 +198,11 @@ testWith(
   CHROMIUM,
   'play goes through every step to the end by itself, and pauses where it is told to',
   async () => {
-    const { page } = await opened(STOOL, { viewport: SMALL, reducedMotion: 'no-preference' });
+    const { page } = await opened(STOOL, {
+      viewport: SMALL,
+      reducedMotion: 'no-preference',
+      own: 'test',
+    });
     const { first, steps } = await dataOf(page);
     await stopClock(page);
     await page.click('#play');
@@ -231,7 +234,7 @@ testWith(
 );
 
 testWith(CHROMIUM, 'where nothing may move, play shows each step as it ends and then the next', async () => {
-  const { page } = await opened(STOOL, { viewport: SMALL });
+  const { page } = await opened(STOOL, { viewport: SMALL, own: 'test' });
   await stopClock(page);
   await page.click('#play');
   for (const count of [1, 2, 3]) {
@@ -431,7 +434,6 @@ testWith(CHROMIUM, 'by day and by night every text stands out from its ground', 
       expect(contrast(colours[text]!, colours.sheet!), `${colorScheme}: ${text}`).toBeGreaterThan(4.5);
     }
     expect(contrast(colours.ink!, colours.paper!), colorScheme).toBeGreaterThan(4.5);
-    await page.context().close();
   }
 });
 
