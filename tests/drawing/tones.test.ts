@@ -13,7 +13,7 @@ import {
 import { add, type Frame, pointOut, scale, subtract, type Vec2, type Vec3 } from '../../src/frame/index.js';
 import type { Model } from '../../src/model/index.js';
 import { loopArea, regionArea, subtractRegion } from '../../src/profile/index.js';
-import { allSolids, hit, type Solids, startKernel } from '../../src/solid/index.js';
+import { allSolids, type Body, boxIn, hit, type Solids, startKernel } from '../../src/solid/index.js';
 import { DRAWN, solidsFor } from './drawn-designs.js';
 
 const kernel = await startKernel();
@@ -38,16 +38,25 @@ function winding(loop: readonly Vec2[], [x, y]: Vec2): number {
   return turns;
 }
 
-/** The part that a ray from far in front meets first. */
-function struckAt(
-  solids: Solids,
-  shifts: ReadonlyMap<string, Vec3>,
-  view: Frame,
-  [x, y]: Vec2,
-): string | undefined {
+interface Target {
+  readonly id: string;
+  readonly body: Body;
+  readonly shift: Vec3;
+  /** Of the body where it is drawn, seen in the view. */
+  readonly box: ReturnType<typeof boxIn>;
+}
+
+const targetsOf = (solids: Solids, shifts: ReadonlyMap<string, Vec3>, view: Frame): readonly Target[] =>
+  allSolids(solids).map(({ id, body }) => {
+    const shift = shifts.get(id) ?? ([0, 0, 0] as const);
+    return { id, body, shift, box: boxIn(body, { ...view, origin: subtract(view.origin, shift) }) };
+  });
+
+/** The part that a ray from far in front meets first; what it passes beside the box of is not asked. */
+function struckAt(targets: readonly Target[], view: Frame, [x, y]: Vec2): string | undefined {
   let [first, nearest] = [undefined as string | undefined, Number.POSITIVE_INFINITY];
-  for (const { id, body } of allSolids(solids)) {
-    const shift = shifts.get(id) ?? [0, 0, 0];
+  for (const { id, body, shift, box } of targets) {
+    if (x < box.min[0] || x > box.max[0] || y < box.min[1] || y > box.max[1]) continue;
     const from = subtract(pointOut(view, [x, y, 4000]), shift);
     const at = hit(body, from, add(from, scale(view.z, -8000)));
     if (at !== undefined && at < nearest) [first, nearest] = [id, at];
@@ -72,6 +81,7 @@ function wrong(solids: Solids, shifts: ReadonlyMap<string, Vec3>, view: View, ro
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const [left, low] = [Math.min(...xs), Math.min(...ys)];
   const [wide, high] = [Math.max(...xs) - left, Math.max(...ys) - low];
+  const targets = targetsOf(solids, shifts, view.frame);
   const found: string[] = [];
   let looked = 0;
   for (let i = 0; i < rows; i += 1) {
@@ -79,7 +89,7 @@ function wrong(solids: Solids, shifts: ReadonlyMap<string, Vec3>, view: View, ro
       const p: Vec2 = [left + (wide * (i + 0.37)) / rows, low + (high * (j + 0.61)) / rows];
       if (nearLine(view, p)) continue;
       looked += 1;
-      const [toned, struck] = [tonedAt(view, p), struckAt(solids, shifts, view.frame, p)];
+      const [toned, struck] = [tonedAt(view, p), struckAt(targets, view.frame, p)];
       if (toned !== struck) found.push(`${p.map((one) => one.toFixed(1))}: ${toned}, not ${struck}`);
     }
   }
