@@ -27,6 +27,7 @@ import {
   solidsOf,
   startKernel,
 } from '../../src/solid/index.js';
+import { many } from '../properties/seed.js';
 import { armchair } from '../shop/armchair.js';
 import { splayedBase } from '../shop/splayed-base.js';
 
@@ -107,15 +108,18 @@ function within(body: Body, rooms: readonly Box[]): Body {
   return inside;
 }
 
-test.each([
-  ['stool', stoolModel, {}],
+const PUT_TOGETHER = [
   [
     'stool with two treads, its stretcher mortised along the grain',
     stoolModel,
     { treads: 2, 'stretcher-axis': 'along-stretcher' },
   ],
   ['frame', frameModel, {}],
-] as const)(
+  // boards of the first
+  ['stool', stoolModel, {}],
+] as const;
+
+test.each(PUT_TOGETHER.slice(0, many(2, 3)))(
   'nothing of a %s meets while it is put together in strides of half a cheek clearance',
   (_, model, raw) => {
     const design = built(model, raw);

@@ -9,7 +9,7 @@ import { add, cross, scale, unit, type Vec3 } from '../../src/frame/index.js';
 import { speaker } from '../../src/length/index.js';
 import { type Model, readParameters } from '../../src/model/index.js';
 import { builtInShop, type Clamp, clampPlan, clampsChosen, glueUp, type Shop } from '../../src/shop/index.js';
-import { hit, type Kernel, solidsOf, startKernel } from '../../src/solid/index.js';
+import { type Box, box, hit, type Kernel, solidsOf, startKernel } from '../../src/solid/index.js';
 import { armchair } from '../shop/armchair.js';
 
 let kernel: Kernel;
@@ -68,23 +68,42 @@ test('several wants of a large piece are told stage by stage, and are gone when 
   expect(found(armchair(), [...few, ...findings.map(({ remedy }) => asked(remedy))])).toEqual([]);
 });
 
+/** Whether a straight way may come into a box. */
+function meetsBox(from: Vec3, to: Vec3, { min, max }: Box): boolean {
+  let [enter, leave] = [0, 1];
+  for (const axis of [0, 1, 2] as const) {
+    const run = to[axis] - from[axis];
+    if (run === 0) {
+      if (from[axis] < min[axis] || from[axis] > max[axis]) return false;
+      continue;
+    }
+    const [a, b] = [(min[axis] - from[axis]) / run, (max[axis] - from[axis]) / run];
+    enter = Math.max(enter, Math.min(a, b));
+    leave = Math.min(leave, Math.max(a, b));
+  }
+  // a hair to spare for a way along a face
+  return enter < leave + 1e-6;
+}
+
 /** The nearest side way out, felt for with rays across the line in every direction, at many places between the jaws. */
 function throatByRays(design: Design, clamp: Clamp): number {
   const solids = solidsOf(kernel, design);
   const side = unit(cross(Math.abs(clamp.direction[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0], clamp.direction));
   const other = cross(clamp.direction, side);
   const [far, near] = clamp.ends.map(({ at }) => at);
-  const bodies = [...solids.boards.values()].map(({ body }) => body);
+  const bodies = [...solids.boards.values()].map(({ body }) => ({ body, room: box(body) }));
   let best = Number.POSITIVE_INFINITY;
   for (let turn = 0; turn < 360; turn += 3) {
     const angle = (turn * Math.PI) / 180;
     const out = add(scale(side, Math.cos(angle)), scale(other, Math.sin(angle)));
     let most = 0;
-    for (let i = 1; i < 40; i += 1) {
+    // a way that is longer than another already is not the nearest
+    for (let i = 1; i < 40 && most < best; i += 1) {
       const at: Vec3 = add(scale(near!, 1 - i / 40), scale(far!, i / 40));
       // from far outside towards the line: where wood is met first
       const outside = add(at, scale(out, 1000));
-      for (const body of bodies) {
+      for (const { body, room } of bodies) {
+        if (!meetsBox(outside, at, room)) continue;
         const met = hit(body, outside, at);
         if (met !== undefined) most = Math.max(most, 1000 - met);
       }

@@ -12,7 +12,7 @@ import { spoiltDesigns } from '../properties/spoilt-designs.js';
 import { codes, findings, measured, sample, withMortises, withPlace, withTenons } from './sample-design.js';
 
 /** Random designs judged twice; 5,000 are judged by hand with tests/speed/quick-verdicts.mjs. */
-const DESIGNS = many(25, 300);
+const DESIGNS = many(16, 300);
 
 const quick = (design: Design) => quickVerdict(design, speaker('mm'));
 

@@ -30,6 +30,7 @@ import {
 
 interface Planned {
   readonly content: PlanContent;
+  /** As of a design that failed a check; of the jig as it is. */
   readonly stamped: PlanContent;
   /** None of the jig: its pages alone are looked at. */
   readonly files: readonly OutputFile[];
@@ -78,7 +79,7 @@ const plan = (model: Model): Promise<Planned> => {
         return {
           content,
           named: { separate: await names('separate'), none: await names('none') },
-          stamped: planOf({ ...all, papers: all.papers, failed: true }, {}),
+          stamped: model === JIG ? content : planOf({ ...all, papers: all.papers, failed: true }, {}),
           files:
             model === JIG
               ? []

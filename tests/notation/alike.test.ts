@@ -97,8 +97,12 @@ const WAYS: readonly (readonly [string, (text: string) => string])[] = [
 
 test.each(WAYS)(
   'every shipped piece %s has the same boards, and is judged alike',
-  async (_, changed) => {
-    for (const text of shipped) expect(blanks(changed(text))).toEqual(asShipped(text));
+  async (way, changed) => {
+    // each piece in one of the ways for somebody who has just cloned
+    const one = WAYS.findIndex(([name]) => name === way);
+    const these = shipped.filter((_, i) => i % many(WAYS.length, 1) === one % many(WAYS.length, 1));
+    expect(these.length).toBeGreaterThan(3);
+    for (const text of these) expect(blanks(changed(text))).toEqual(asShipped(text));
     for (const text of fc.sample(fc.constantFrom(...shipped), seed(many(1, 2))))
       expect(await judged(changed(text))).toEqual(await judged(text));
   },

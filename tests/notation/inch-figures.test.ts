@@ -5,6 +5,7 @@ import { describeParameters, parameterMeta, readParameters } from '../../src/mod
 import { newPiece, pieceFrom } from '../../src/notation/index.js';
 import { builtInShop, toolsOf } from '../../src/shop/index.js';
 import { quickVerdictOf, type Verdict, verdictOf } from '../../src/verdict/index.js';
+import { many } from '../properties/seed.js';
 import { plainJig } from '../shop/designs.js';
 import { shippedPiece } from './built-piece.js';
 
@@ -32,7 +33,9 @@ test('a piece that is said back says what each dimension begins at, in the units
 });
 
 test('every 64th of an inch may stand at the end of its own range', () => {
-  const ends = Array.from({ length: 320 }, (_, i) => `${i + 1}/64`);
+  // every third for somebody who has just cloned: in 192 of them all 64 parts of an inch come up once
+  const step = many(3, 1);
+  const ends = Array.from({ length: Math.floor(320 / step) }, (_, i) => `${step * i + 1}/64`);
   for (const end of ends)
     for (const range of [`from 0.1 to ${end} in`, `from ${end} in to 900`]) {
       const piece = pieceFrom(

@@ -6,7 +6,7 @@ import { expect } from 'vitest';
 import type { Board, Slot } from '../../src/board/index.js';
 import { LAYERS } from '../../src/drawing/index.js';
 import { arcs, area, polygonDeficit } from '../../src/profile/index.js';
-import { CASES, type Made, QUICK_KINDS, workshop } from './designs.js';
+import { CASES, type Made, QUICK_KINDS, READ_BACK, workshop } from './designs.js';
 import { EZDXF, testWith } from './programs.js';
 import { dxfFilesOf, faceVolume, type ReadDxf, type ReadPolyline } from './read-dxf.js';
 
@@ -103,7 +103,7 @@ function sound({ board, drawing }: { readonly board: Board; readonly drawing: Re
   expect(closed.filter(({ repeated }) => repeated > 0).length, board.id).toBe(0);
 }
 
-for (const design of CASES) {
+for (const design of READ_BACK) {
   testWith(
     EZDXF,
     `the templates of the ${design.called} read back sound, in mm, with the boards' areas and radii`,

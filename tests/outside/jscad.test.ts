@@ -3,14 +3,14 @@
 
 import { expect, test } from 'vitest';
 import { boardByJscad, jscadVolume } from './board-by-jscad.js';
-import { CASES, workshop } from './designs.js';
+import { READ_BACK, workshop } from './designs.js';
 
 const made = workshop();
 
 /** Of the volume: what two engines in double precision may differ by. */
 const RELATIVE = 1e-6;
 
-for (const design of CASES) {
+for (const design of READ_BACK) {
   test(`a second engine finds the same volume for every board of the ${design.called}`, async () => {
     const { design: parts, summary } = await made(design, { only: ['stl'] });
     expect(summary.boards).toHaveLength(parts.boards.length);

@@ -11,7 +11,7 @@ import { plainJig } from '../shop/designs.js';
 import { type Crowd, crowded, crowds } from './crowded-designs.js';
 import { many, SEED, seed } from './seed.js';
 
-const RUNS = many(16, 40);
+const RUNS = many(10, 40);
 
 /** One of each kind, whatever the seed. */
 const KNOWN: readonly Crowd[] = [

@@ -13,8 +13,8 @@ import { angled, builtAngled } from './random-joints.js';
 import { many, SEED, seed } from './seed.js';
 
 /** Designs with joints at angles, and stools and frames, that are taken to the shop. */
-const ANGLED = many(16, 40);
-const MODELS = many(5, 12);
+const ANGLED = many(10, 40);
+const MODELS = many(4, 12);
 
 let kernel: Kernel;
 beforeAll(async () => {

@@ -14,8 +14,8 @@ import { armchair } from './armchair.js';
 import { bestOfEveryOrder } from './every-order.js';
 
 /** Random designs an order is looked for, and such with boards in each other's way. */
-const RUNS = many(450, 1500);
-const BLOCKED_RUNS = many(700, 2500);
+const RUNS = many(300, 1500);
+const BLOCKED_RUNS = many(450, 2500);
 
 /** A joint as the search sees it, made by hand: no boards, a round clearance, nothing that bends. */
 function entry(owner: string, receiver: string, axis: Vec3, engaged: number, clearance: number): Entry {

@@ -43,7 +43,7 @@ afterAll(() => kernel.dispose());
 const SAME = 1e-8;
 
 /** Random designs looked at; more are compared by hand with tests/speed/same-verdicts.mjs. */
-const DESIGNS = many(8, 60);
+const DESIGNS = many(5, 60);
 
 const designs = (): readonly (readonly [string, Design])[] =>
   [...sampledDesigns(DESIGNS, SEED)].flatMap(({ name, design }) => (design ? [[name, design] as const] : []));
