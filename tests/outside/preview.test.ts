@@ -165,7 +165,7 @@ testWith(CHROMIUM, 'a section shows the tenons in the wood, and says where it is
 });
 
 testWith(CHROMIUM, 'steps bring tenons into their boards, then pieces along their way', async () => {
-  const { page } = await opened();
+  const { page } = await opened(STOOL, { viewport: SMALL });
   const { first, steps } = await dataOf(page);
   expect(steps.length).toBe(3);
   expect(first.flatMap(({ moving }) => moving)).toHaveLength(6);
@@ -321,7 +321,7 @@ testWith(
   CHROMIUM,
   'all of it works by keys, the focus is seen, and keys of the panel stay its own',
   async () => {
-    const { page, complaints } = await opened();
+    const { page, complaints } = await opened(STOOL, { viewport: SMALL });
     const focused = () => page.evaluate(() => document.activeElement?.id ?? '');
     await page.keyboard.press('Tab');
     expect(await focused()).toBe('view');
@@ -451,7 +451,7 @@ function contrast(one: string, other: string): number {
 }
 
 testWith(CHROMIUM, 'a screen reader finds regions, headings and a name for every control', async () => {
-  const { page, result } = await opened();
+  const { page, result } = await opened(STOOL, { viewport: SMALL });
   const read = await page.locator('body').ariaSnapshot();
   for (const line of [
     '- main:',
