@@ -15,7 +15,8 @@ import {
   textBox,
 } from '../../src/drawing/index.js';
 import { add, directionIn, dot, pointIn, scale } from '../../src/frame/index.js';
-import { type BoardSolid, startKernel } from '../../src/solid/index.js';
+import { onceForEach } from '../../src/once.js';
+import { type BoardSolid, type Solids, startKernel } from '../../src/solid/index.js';
 import { many } from '../properties/seed.js';
 import { DRAWN, OPTIONS, solidsAnew, solidsFor } from './drawn-designs.js';
 import { contradictions, dimensionsOf, readFigures } from './printed-figures.js';
@@ -52,18 +53,25 @@ function drawings(of: (typeof DRAWN)[number], options: DrawingOptions): readonly
   return known;
 }
 
-const figureOf = (solid: BoardSolid, options: DrawingOptions) => boardFigure(solid, options)(ROOM)!;
+const figures = onceForEach((_: BoardSolid) => new Map<DrawingOptions, ReturnType<typeof drawBoard>>());
 
-const boards = new WeakMap<BoardSolid, Map<DrawingOptions, readonly SheetEntity[]>>();
+function drawBoard(solid: BoardSolid, options: DrawingOptions) {
+  const figure = boardFigure(solid, options)(ROOM)!;
+  return { figure, entities: figure.draw([0, 0]) };
+}
 
 /** The drawing of a board, drawn once for each way. */
-function entitiesOf(solid: BoardSolid, options: DrawingOptions = OPTIONS): readonly SheetEntity[] {
-  const ways = boards.get(solid) ?? new Map<DrawingOptions, readonly SheetEntity[]>();
-  boards.set(solid, ways);
-  const entities = ways.get(options) ?? figureOf(solid, options).draw([0, 0]);
-  ways.set(options, entities);
-  return entities;
+function drawnBoard(solid: BoardSolid, options: DrawingOptions = OPTIONS): ReturnType<typeof drawBoard> {
+  const known = figures(solid);
+  const found = known.get(options) ?? drawBoard(solid, options);
+  known.set(options, found);
+  return found;
 }
+
+const entitiesOf = (solid: BoardSolid, options?: DrawingOptions) => drawnBoard(solid, options).entities;
+
+/** The parts drawn apart are told in no unit: drawn once for each design. */
+const partsOf = onceForEach((solids: Solids) => numberedFigure(solids, 'drawn apart', ROOM));
 
 function drawAll(
   of: (typeof DRAWN)[number],
@@ -71,10 +79,10 @@ function drawAll(
   solids = solidsFor(kernel, of),
 ): readonly Drawing[] {
   const figures = [
-    ...[...solids.boards.values()].map((board) => ['board', figureOf(board, options)] as const),
+    ...[...solids.boards.values()].map((board) => ['board', drawnBoard(board, options).figure] as const),
     ...jointKinds(solids).map((kind) => ['joint', jointFigure(solids, kind, options)(ROOM)!] as const),
     ['assembly', assemblyFigure(solids, options)(ROOM)!] as const,
-    ['parts', numberedFigure(solids, 'drawn apart', ROOM)] as const,
+    ['parts', partsOf(solids)] as const,
   ];
   return figures.map(([kind, figure]) => {
     expect(figure.width).toBeLessThanOrEqual(ROOM.width);
@@ -230,7 +238,7 @@ test('the ends of a mortise are marked half its length from its middle', () => {
 
 test('the stop of a running figure stands as far from the reference as the figure says, times the scale', () => {
   for (const [, solid] of solidsFor(kernel, DRAWN[1]!).boards) {
-    const { scale: of } = figureOf(solid, OPTIONS);
+    const { scale: of } = drawnBoard(solid).figure;
     const [one, by] = of.name.split(':').map(Number);
     const rows = dimensionsOf(entitiesOf(solid)).filter(({ what }) =>
       what.endsWith('from the reference end'),
