@@ -24,6 +24,8 @@ const LONG = [
   'drawing/hidden-lines.',
   'drawing/tones.',
   'models/jig.',
+  'strength/never-claimed.',
+  'designs',
   'files',
   'process',
   'node',

@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process';
+import { tmpdir } from 'node:os';
 import process from 'node:process';
 import { test } from 'vitest';
 
@@ -28,7 +29,9 @@ const found = (
   answer = 0,
 ): readonly [string, ...string[]] | undefined =>
   ways.find(
-    ([command, ...args]) => spawnSync(command, [...args, ...ask], { stdio: 'ignore' }).status === answer,
+    // some leave a file where they stand
+    ([command, ...args]) =>
+      spawnSync(command, [...args, ...ask], { stdio: 'ignore', cwd: tmpdir() }).status === answer,
   );
 
 export const ADMESH: Program = {
