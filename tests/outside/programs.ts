@@ -148,7 +148,10 @@ export const printed = (program: Program, ...args: readonly string[]): string =>
 export function printedBytes(program: Program, ...args: readonly string[]): Buffer {
   if (program.command === undefined) throw new Error(`${program.package} is not on this machine`);
   const [command, ...first] = program.command;
-  const { status, stdout, stderr, error } = spawnSync(command, [...first, ...args], { maxBuffer: 2 ** 28 });
+  const { status, stdout, stderr, error } = spawnSync(command, [...first, ...args], {
+    maxBuffer: 2 ** 28,
+    cwd: tmpdir(),
+  });
   if (status !== 0)
     throw new Error(`${command} ${args.join(' ')} ended with ${status}: ${error?.message ?? stderr}`);
   return stdout;
