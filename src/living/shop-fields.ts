@@ -1,6 +1,7 @@
 import type { Units } from '../length/index.js';
 import type { ShopField } from '../shop/index.js';
-import { make, markTyping } from './elements.js';
+import { make } from './elements.js';
+import { markTyping } from './refilled.js';
 import type { ShopWords } from './shop-words.js';
 import { withUnit } from './with-unit.js';
 

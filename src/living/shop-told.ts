@@ -2,7 +2,8 @@ import type { Misplaced } from '../errors.js';
 import type { LivingState } from '../files/index.js';
 import type { ShopField } from '../shop/index.js';
 import { onPage } from '../viewer/index.js';
-import { handOver, refilled } from './elements.js';
+import { handOver } from './elements.js';
+import { refilled } from './refilled.js';
 import { type ShopPlace, shopPlace } from './shop-fields.js';
 import { shopYaml } from './shop-words.js';
 
@@ -84,7 +85,7 @@ export function wireShop(
         const shop = written();
         remember(shop.text);
         // a form that is still to come does not know of it: it is asked for anew
-        if (now && awaited === undefined) shown = keyOf({ ...now, shop });
+        shown = now && awaited === undefined ? keyOf({ ...now, shop }) : '';
         use(shop);
       };
       refill(() => {

@@ -2,9 +2,10 @@ import type { Misplaced } from '../errors.js';
 import type { LivingDesign, SizeRow } from '../files/index.js';
 import type { Units } from '../length/index.js';
 import { printValue } from '../model/index.js';
-import { make, markTyping, refilled } from './elements.js';
+import { make } from './elements.js';
 import type { RedSpan } from './messages.js';
 import { provedOf } from './proved.js';
+import { markTyping, refilled } from './refilled.js';
 import { withUnit } from './with-unit.js';
 
 /** The sizes of a design as controls. */

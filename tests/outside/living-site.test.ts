@@ -124,6 +124,12 @@ testWith(
       await toldAnew(page, field);
     }
     expect(await page.inputValue(kerf)).toBe('3.2 mm');
+    // the same as stood there, handed in after the form has come
+    await chooseAndType(page, 'mm', kerf, '3.2', 'input');
+    await judged(page, 'Seed tray with a glued-up bottom');
+    await page.dispatchEvent(kerf, 'change');
+    await toldAnew(page, kerf);
+    expect(await page.inputValue(kerf)).toBe('3.2 mm');
     await page.click('#usual-shop');
     await judged(page, 'Seed tray with a glued-up bottom');
     // kept in the browser only when it is wished
