@@ -1,5 +1,4 @@
 import path from 'node:path';
-import process from 'node:process';
 import { isDeepStrictEqual } from 'node:util';
 import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
@@ -9,6 +8,7 @@ import { type Model, readParameters } from '../../src/model/index.js';
 import { makeDesign } from '../../src/node/index.js';
 import { builtInShop } from '../../src/shop/index.js';
 import { onceARun } from '../once-a-run.js';
+import { MANY } from '../properties/seed.js';
 
 /** A design whose files are read by others. */
 export interface Case {
@@ -18,8 +18,9 @@ export interface Case {
 }
 
 /** In degrees. Each number of treads and each rake for somebody who has just cloned; each with each with `TENONWRIGHT_MANY=1`. */
-const RAKES: Readonly<Record<1 | 2, readonly number[]>> =
-  process.env.TENONWRIGHT_MANY === '1' ? { 1: [0, 10, 20], 2: [0, 10, 20] } : { 1: [0, 10], 2: [10, 20] };
+const RAKES: Readonly<Record<1 | 2, readonly number[]>> = MANY
+  ? { 1: [0, 10, 20], 2: [0, 10, 20] }
+  : { 1: [0, 10], 2: [10, 20] };
 
 /** Every model; the stool with one tread and two, upright, raked and raked as far as it goes. */
 export const CASES: readonly Case[] = [
@@ -35,11 +36,11 @@ export const CASES: readonly Case[] = [
 ];
 
 /**
- * Those whose files of every kind other programs read: for somebody who has just cloned without the lower of the stools of two
+ * Those whose files of every kind other programs read: for somebody who has just cloned without the less raked stool of two
  * treads, which has nothing that the others lack.
  */
 export const READ_BACK: readonly Case[] = CASES.filter(
-  ({ values }) => process.env.TENONWRIGHT_MANY === '1' || values.treads !== '2' || values.rake !== '10',
+  ({ values }) => MANY || values.treads !== '2' || values.rake !== '10',
 );
 
 /** The walls beside a 14 mm mortise in 15 mm of wood are too thin: a design with errors has its page all the same. */

@@ -2,13 +2,13 @@
 // boxes) and qpdf (the file's own structure). Sizes: ISO 216 A4 210 × 297 mm; ANSI/ASME Y14.1 A 8.5 × 11 in.
 
 import { readFileSync, writeFileSync } from 'node:fs';
-import process from 'node:process';
 import { expect, test } from 'vitest';
 import type { Board } from '../../src/board/index.js';
 import type { Paper } from '../../src/drawing/index.js';
 import type { Vec3 } from '../../src/frame/index.js';
 import { arcs, bounds, pointAlong, segments } from '../../src/profile/index.js';
 import { boardMarks } from '../../src/shop/index.js';
+import { MANY } from '../properties/seed.js';
 import { collisionsOn } from './collisions.js';
 import { CASES, type Case } from './designs.js';
 import { finerThanARule, strayInches, strayMetric, toldSizes, toldTwoWays, untold } from './inch-readings.js';
@@ -67,8 +67,6 @@ const tall = CASES.at(-1)!;
 
 const PAPERS: Readonly<Record<Paper, Point>> = { A4: [210, 297], Letter: [215.9, 279.4] };
 const papers = ['A4', 'Letter'] as const;
-
-const MANY = process.env.TENONWRIGHT_MANY === '1';
 
 /** The designs that are planned in inches: each model for somebody who has just cloned, all of them with `TENONWRIGHT_MANY=1`. */
 const IN_INCHES = MANY ? [stool, jig, frame, tall] : [stool, jig, frame];

@@ -7,8 +7,11 @@ export const seed = (numRuns = 100): { readonly seed: number; readonly numRuns: 
   numRuns,
 });
 
+/** Whether everything is tried, as in CI; somebody who has just cloned is spared what is like something else that is tried. */
+export const MANY = process.env.TENONWRIGHT_MANY === '1';
+
 /**
  * How many random cases a costly property is tried on: few for somebody who has just cloned, all of them with
  * `TENONWRIGHT_MANY=1`, as in CI. A property is never left out.
  */
-export const many = (few: number, all: number): number => (process.env.TENONWRIGHT_MANY === '1' ? all : few);
+export const many = (few: number, all: number): number => (MANY ? all : few);

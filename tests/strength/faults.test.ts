@@ -1,11 +1,10 @@
-import process from 'node:process';
 import { describe, expect, test } from 'vitest';
 import stoolModel from '../../models/stool.js';
 import { type Model, optionName, readParameters } from '../../src/model/index.js';
 import { builtInShop, type Shop, toolsOf } from '../../src/shop/index.js';
 import { STRENGTH_BASES } from '../../src/strength/index.js';
 import { cureKey, curesOf, type Question, verdictOf, worthCuring } from '../../src/verdict/index.js';
-import { many } from '../properties/seed.js';
+import { MANY, many } from '../properties/seed.js';
 import { plainJig } from '../shop/designs.js';
 import { shelfModel } from './shelf-model.js';
 import { topModel } from './top-model.js';
@@ -35,8 +34,6 @@ const strengthOf = async (raw: Raw) => {
   expect(refused).toBeUndefined();
   return findings.filter(({ code, level }) => code in STRENGTH_BASES && level !== 'note');
 };
-
-const MANY = process.env.TENONWRIGHT_MANY === '1';
 
 const PINE = 'eastern white pine';
 
