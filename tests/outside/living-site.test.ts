@@ -46,6 +46,7 @@ const chooseAndType = (page: Page, units: string, selector: string, text: string
       units.dispatchEvent(new Event('change', { bubbles: true }));
       input.focus();
       input.value = letters;
+      input.select();
       input.dispatchEvent(new Event(told, { bubbles: true }));
     },
     [units, selector, text, event] as const,
@@ -130,6 +131,24 @@ testWith(
     await page.dispatchEvent(kerf, 'change');
     await toldAnew(page, kerf);
     expect(await page.inputValue(kerf)).toBe('3.2 mm');
+    // come to before the form was told anew: what is typed takes the place of what stands there, and the focus goes on
+    await chooseAndType(page, 'in', kerf, '3.2 mm', 'focus');
+    await toldAnew(page, kerf);
+    await page.keyboard.type('1/8');
+    expect(await page.inputValue(kerf)).toBe('1/8');
+    await page.keyboard.press('Tab');
+    expect(await page.inputValue(kerf)).toBe('1/8 in');
+    const focused = () => page.evaluate(() => document.activeElement?.outerHTML);
+    const next = await focused();
+    expect(next).toMatch(/^<summary>/);
+    await page.evaluate((of) => {
+      document.querySelector<HTMLElement>(of)!.dataset.earlier = 'yes';
+      const units = document.querySelector<HTMLSelectElement>('#units')!;
+      units.value = 'mm';
+      units.dispatchEvent(new Event('change', { bubbles: true }));
+    }, kerf);
+    await toldAnew(page, kerf);
+    expect(await focused()).toBe(next);
     await page.click('#usual-shop');
     await judged(page, 'Seed tray with a glued-up bottom');
     // kept in the browser only when it is wished
