@@ -160,8 +160,8 @@ function start(): void {
     }
     // a picture is shown however old: the next one is on its way
     if (answer.kind === 'picture') {
-      showPicture(looker, answer.data, answer.still, shown === story.now().design);
-      shown = story.now().design;
+      showPicture(looker, answer.data, answer.still, shown === answer.design);
+      shown = answer.design;
     }
     if (answer.number !== asked) return;
     switch (answer.kind) {

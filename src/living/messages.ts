@@ -58,7 +58,13 @@ export type Answer = { readonly number: number } & (
   | { readonly kind: 'refused'; readonly text: string; readonly places: readonly Misplaced[] }
   /** Errors the data alone tell. */
   | { readonly kind: 'glance'; readonly errors: readonly string[] }
-  | { readonly kind: 'picture'; readonly data: PreviewData; readonly still: string | undefined }
+  | {
+      readonly kind: 'picture';
+      /** What it is of: the person may have chosen another one since. */
+      readonly design: string;
+      readonly data: PreviewData;
+      readonly still: string | undefined;
+    }
   | { readonly kind: 'verdict'; readonly errors: number; readonly warnings: number; readonly notes: number }
   /** All that is told of it, as the panel of the preview. */
   | { readonly kind: 'told'; readonly data: PreviewData; readonly panel: string }

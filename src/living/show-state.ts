@@ -61,7 +61,12 @@ export async function showState(
   });
   const made = await startDesign(requestOf(asked, desk), outfit.kernel);
   try {
-    tell({ kind: 'picture', data: shownAtOnce(made), still: flat ? stillOf(made) : undefined });
+    tell({
+      kind: 'picture',
+      design: state.design,
+      data: shownAtOnce(made),
+      still: flat ? stillOf(made) : undefined,
+    });
     await breath(dragged ? STILL : 0);
     if (isStale()) return;
     // worked out for the verdict, and by far the longest part of it

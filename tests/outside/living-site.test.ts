@@ -62,8 +62,13 @@ testWith(
     expect(readFileSync(file).length).toBeLessThan(2_600_000);
     const { page, complaints } = await opened();
     expect(await page.locator('#piece option').count()).toBeGreaterThan(15);
+    // at once: the picture of the first piece is still to come, and must not be taken for that of this one
     await page.selectOption('#piece', 'tray');
     await judged(page, 'Seed tray with a glued-up bottom');
+    const eye = () => page.getAttribute('#view', 'data-eye');
+    const chosen = await eye();
+    await page.click('[data-view=corner]');
+    expect(await eye()).toBe(chosen);
     expect(await page.isVisible('#write')).toBe(true);
     await page.click('#shop-told > summary');
     const kerf = '[data-shop=saw-kerf] input';
@@ -138,7 +143,7 @@ testWith(
     expect(await page.inputValue(kerf)).toBe('1/8');
     await page.keyboard.press('Tab');
     expect(await page.inputValue(kerf)).toBe('1/8 in');
-    const focused = () => page.evaluate(() => document.activeElement?.outerHTML);
+    const focused = () => page.evaluate(() => document.activeElement?.outerHTML.slice(0, 60));
     const next = await focused();
     expect(next).toMatch(/^<summary>/);
     await page.evaluate((of) => {
