@@ -1,8 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import process from 'node:process';
-import { setFlagsFromString } from 'node:v8';
-import { runInNewContext } from 'node:vm';
 import { expect, test } from 'vitest';
 import frame from '../../models/frame.js';
 import jig from '../../models/jig.js';
@@ -10,7 +7,8 @@ import type { LivingDesign, LivingState } from '../../src/files/index.js';
 import { type Answer, type Asked, type Line, type Outfit, serve } from '../../src/living/index.js';
 import type { Model } from '../../src/model/index.js';
 import { SUPPLIES } from '../../src/node/index.js';
-import { many } from '../properties/seed.js';
+import { BUILDS_KEPT } from '../../src/solid/kernel.js';
+import { handedOutAnew, handedOutSince, left, watchKernel } from '../solid/handed-out.js';
 
 const FRAME: LivingDesign = { name: 'frame', title: 'Frame', summary: '' };
 const START: LivingState = { design: 'frame', given: {}, units: 'mm' };
@@ -186,27 +184,19 @@ test('a shop is told in the page as in its file, and what is wrong with it is re
   });
 });
 
-/** Frees what nothing holds any more: only then does memory tell what is held. */
-const collect: () => void = (() => {
-  setFlagsFromString('--expose-gc');
-  return runInNewContext('gc') as () => void;
-})();
-
-test('the memory stays flat over many changes', async () => {
-  const { show, answer, answers } = await desk();
-  const after = async (changes: number): Promise<number> => {
+test('after many changes nothing more of the kernel is held than after a few', async () => {
+  const { show, answer } = await desk();
+  await watchKernel();
+  handedOutAnew();
+  const heldAfter = async (changes: number): Promise<number> => {
     for (let i = 0; i < changes; i += 1) {
-      // the answers hold every picture
-      answers.length = 0;
       const given = { length: `${600 + (i % 40)} mm`, 'rail-width': `${60 + (i % 7)} mm` };
-      await answer(show(given, {}, false), 'verdict');
+      await answer(show(given, {}, false), 'settled');
     }
-    collect();
-    // what the kernel holds is outside the heap
-    return process.memoryUsage().external;
+    return left().length;
   };
-  // what is remembered of earlier sizes is bounded: some 11 MB; solids that nobody freed would be 56 MB
-  const warm = await after(many(10, 20));
-  const late = await after(60);
-  expect(late - warm).toBeLessThan(25_000_000);
+  // what is remembered of earlier sizes
+  const few = await heldAfter(BUILDS_KEPT + 1);
+  expect(handedOutSince()).toBeGreaterThan(1000);
+  expect(await heldAfter(6)).toBeLessThanOrEqual(few);
 });

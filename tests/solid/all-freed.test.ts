@@ -12,77 +12,24 @@ import { gate, meshOf, solidsOf, startKernel } from '../../src/solid/index.js';
 import { BUILDS_KEPT, prism } from '../../src/solid/kernel.js';
 import { section } from '../../src/solid/measure.js';
 import { sample, withMortises } from '../checks/sample-design.js';
+import { handedOutAnew, handedOutSince, left, watchKernel } from './handed-out.js';
 
-interface Handle {
-  isDeleted(): boolean;
-}
-
-const freed = (body: object): boolean => (body as Handle).isDeleted();
+const freed = (body: object): boolean => (body as { isDeleted(): boolean }).isDeleted();
 
 /** So many builds ask for nothing. */
 const othersEnd = async (builds: number): Promise<void> => {
   for (let i = 0; i < builds; i += 1) (await startKernel()).dispose();
 };
 
-/** Every body, cross-section and vector the kernel handed out. */
-const handedOut = new Set<Handle>();
-/** The last function that handed one out, for the message. */
-const by = new Map<Handle, string>();
-
-beforeAll(async () => {
-  const kernel = await startKernel();
-  const { Manifold, CrossSection } = kernel.wasm;
-  const kinds = [Manifold, CrossSection];
-  const note = (name: string, result: unknown): void => {
-    for (const one of Array.isArray(result) ? result : [result]) {
-      // vectors of the library's own have no types, but can be added to
-      if (kinds.some((kind) => one instanceof kind) || (one instanceof Object && 'push_back' in one)) {
-        handedOut.add(one as Handle);
-        by.set(one as Handle, name);
-      }
-    }
-  };
-  const watch = (owner: object): void => {
-    for (const name of Object.getOwnPropertyNames(owner)) {
-      const own = Object.getOwnPropertyDescriptor(owner, name);
-      if (name === 'constructor' || typeof own?.value !== 'function' || !own.writable) continue;
-      const was = own.value as (...args: unknown[]) => unknown;
-      Object.defineProperty(owner, name, {
-        ...own,
-        value: new Proxy(was, {
-          apply(target, self, args) {
-            const result = Reflect.apply(target, self, args);
-            note(name, result);
-            return result;
-          },
-          construct(target, args, newTarget) {
-            const result = Reflect.construct(target, args, newTarget) as object;
-            note(`new ${name}`, result);
-            return result;
-          },
-        }),
-      });
-    }
-  };
-  const cube = Manifold.cube([1, 1, 1]);
-  const cut = cube.slice(0);
-  const { Vector2_vec2: Vectors } = kernel.wasm as unknown as { Vector2_vec2: { prototype: object } };
-  for (const of of [cube, cut]) watch(Object.getPrototypeOf(of) as object);
-  watch(Vectors.prototype);
-  for (const kind of kinds) watch(kind);
-  watch(kernel.wasm);
-  cube.delete();
-  cut.delete();
-  kernel.dispose();
-});
+beforeAll(watchKernel);
 
 test('the count sees what is left behind', async () => {
   const kernel = await startKernel();
-  handedOut.clear();
-  const left = kernel.wasm.Manifold.cube([1, 2, 3]).translate([1, 0, 0]);
-  expect([...handedOut].filter((one) => !one.isDeleted())).toHaveLength(2);
-  left.delete();
-  expect([...handedOut].filter((one) => !one.isDeleted())).toHaveLength(1);
+  handedOutAnew();
+  const moved = kernel.wasm.Manifold.cube([1, 2, 3]).translate([1, 0, 0]);
+  expect(left()).toHaveLength(2);
+  moved.delete();
+  expect(left()).toHaveLength(1);
   kernel.dispose();
 });
 
@@ -90,7 +37,7 @@ const broken = withMortises(sample(), 'shelf', (mortise) => ({ ...mortise, depth
 
 test('an outline, a prism of it and a section leave no vector of points', async () => {
   const kernel = await startKernel();
-  handedOut.clear();
+  handedOutAnew();
   // no other test's size: what is known is not made
   const body = prism(
     kernel,
@@ -108,9 +55,8 @@ test('an outline, a prism of it and a section leave no vector of points', async 
   );
   expect(section(body, { ...WORLD, origin: [0, 0, 10] })).toHaveLength(1);
   body.delete();
-  const left = [...handedOut].filter((one) => !one.isDeleted() && 'push_back' in one);
-  expect(handedOut.size).toBeGreaterThan(5);
-  expect(left.map((one) => by.get(one))).toEqual([]);
+  expect(handedOutSince()).toBeGreaterThan(5);
+  expect(left((thing) => 'push_back' in thing)).toEqual([]);
   kernel.dispose();
 });
 
@@ -122,17 +68,16 @@ test.each<[what: string, design: Design]>([
   ['a joint whose mortise breaks through', broken],
 ])('after the verdict on %s nothing the kernel made is left', async (_, design) => {
   const jig = jigModel.build(readParameters(jigModel, {}, 'mm'));
-  handedOut.clear();
+  handedOutAnew();
   const kernel = await startKernel();
   const solids = solidsOf(kernel, design);
   gate(solids);
   runChecks(benchInShop(benchOf(solids, speaker('mm')), builtInShop('mm'), jig));
   for (const { own } of solids.boards.values()) meshOf(own);
-  expect(handedOut.size).toBeGreaterThan(20);
+  expect(handedOutSince()).toBeGreaterThan(20);
   kernel.dispose();
   await othersEnd(BUILDS_KEPT);
-  const left = [...handedOut].filter((one) => !one.isDeleted()).map((one) => by.get(one));
-  expect(left).toEqual([]);
+  expect(left()).toEqual([]);
 });
 
 test('a board that stays as it is keeps its body for the next build, and one that does not is freed some builds later', async () => {
