@@ -117,19 +117,31 @@ export const F3D: Program = {
   optional: true,
 };
 
+/** A program that a test asks for is not here. */
+class NotHere extends Error {
+  constructor(readonly program: Program) {
+    super(`${program.package} is not on this machine`);
+  }
+}
+
 /**
- * A test that needs a program of others: left out with a reason when it is not here, failed when
+ * A test that needs a program of others, or several: left out with a reason when one of them is not here, failed when
  * `TENONWRIGHT_REQUIRE_OUTSIDE=1` says that it must be and it is none of the optional ones.
+ *
+ * @param program the one it cannot begin without
  */
 export const testWith = (program: Program, name: string, body: () => void | Promise<void>): void =>
   test(name, async ({ task, skip }) => {
-    const required = process.env.TENONWRIGHT_REQUIRE_OUTSIDE === '1' && !program.optional;
-    if (program.command === undefined && !required) {
-      const reason = `${program.package} is not on this machine, so it is not known ${program.checks}: apt-get install ${program.package}`;
-      task.meta.leftOut = reason;
-      skip(reason);
+    try {
+      if (!program.command) throw new NotHere(program);
+      await body();
+    } catch (error) {
+      if (!(error instanceof NotHere)) throw error;
+      const { package: missing, checks, optional } = error.program;
+      if (process.env.TENONWRIGHT_REQUIRE_OUTSIDE === '1' && !optional) throw error;
+      task.meta.leftOut = `${missing} is not on this machine, so it is not known ${checks}: apt-get install ${missing}`;
+      skip(task.meta.leftOut);
     }
-    await body();
   });
 
 /**
@@ -146,7 +158,7 @@ export const printed = (program: Program, ...args: readonly string[]): string =>
  * @throws Error when it is not here or ends with a fault
  */
 export function printedBytes(program: Program, ...args: readonly string[]): Buffer {
-  if (program.command === undefined) throw new Error(`${program.package} is not on this machine`);
+  if (!program.command) throw new NotHere(program);
   const [command, ...first] = program.command;
   const { status, stdout, stderr, error } = spawnSync(command, [...first, ...args], {
     maxBuffer: 2 ** 28,
