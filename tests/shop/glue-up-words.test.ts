@@ -126,22 +126,24 @@ function read(solids: Solids) {
   }));
 }
 
-/** What a group shares with another when it is shifted, mm³, and how near it comes. */
-function met(moving: readonly Body[], still: readonly Body[], by: Vec3): { shared: number; apart: number } {
-  let [shared, apart] = [0, Number.POSITIVE_INFINITY];
+/** Two bodies, the first shifted, for every two that come near each other when a group is shifted towards another. */
+function met<T>(
+  moving: readonly Body[],
+  still: readonly Body[],
+  by: Vec3,
+  look: (one: Body, other: Body) => T,
+): readonly T[] {
+  const seen: T[] = [];
   for (const one of moving) {
     const there = one.translate([...by]);
     const near = still.filter((other) => {
       const [a, b] = [box(there), box(other)];
       return [0, 1, 2].every((i) => a.max[i]! > b.min[i]! - 1 && b.max[i]! > a.min[i]! - 1);
     });
-    for (const other of near) {
-      shared += sharedVolume(there, other);
-      apart = Math.min(apart, gap(there, other, 1));
-    }
+    seen.push(...near.map((other) => look(there, other)));
     there.delete();
   }
-  return { shared, apart };
+  return seen;
 }
 
 const fitted: readonly (readonly [string, () => Design])[] = [
@@ -161,16 +163,19 @@ describe.each(fitted)('the steps of a %s, done as the paper words them', (_, mak
     const rows = read(solids);
     expect(rows.length).toBe(solids.design.boards.length - 1);
     for (const { step, moving, still, way, stretch } of rows) {
-      const at = (mm: number) => met(moving, still, scale(way, mm));
+      const looked = <T>(mm: number, look: (one: Body, other: Body) => T) =>
+        met(moving, still, scale(way, mm), look);
+      /** What both share, mm³. */
+      const shared = (mm: number) => looked(mm, sharedVolume).reduce((sum, one) => sum + one, 0);
       // drawn back by the last stretch every tenon is out of its mortise, with air before it
-      expect(at(-stretch).shared, step).toBeLessThan(0.01);
-      expect(at(-stretch).apart, step).toBeGreaterThan(1 - 1e-6);
-      for (const share of [0.75, 0.5, 0.25, 0.05])
-        expect(at(-share * stretch).shared, step).toBeLessThan(0.01);
+      expect(shared(-stretch), step).toBeLessThan(0.01);
+      for (const apart of looked(-stretch, (one, other) => gap(one, other, 1)))
+        expect(apart, step).toBeGreaterThan(1 - 1e-6);
+      for (const share of [0.75, 0.5, 0.25, 0.05]) expect(shared(-share * stretch), step).toBeLessThan(0.01);
       // home, the shoulders touch: a millimetre on, or coming from the other side, wood meets wood
-      expect(at(0).shared, step).toBeLessThan(0.01);
-      expect(at(1).shared, step).toBeGreaterThan(10);
-      expect(at(stretch / 2).shared, step).toBeGreaterThan(100);
+      expect(shared(0), step).toBeLessThan(0.01);
+      expect(shared(1), step).toBeGreaterThan(10);
+      expect(shared(stretch / 2), step).toBeGreaterThan(100);
     }
   });
 });

@@ -104,9 +104,9 @@ const acrossOf = (normal: Vec3): Vec3 =>
 
 /** Wood that only one of two bodies has, mm³. */
 export function difference(a: Body, b: Body): number {
-  const [more, less] = [a.subtract(b), b.subtract(a)];
-  const size = more.volume() + less.volume();
+  const more = a.subtract(b);
+  // what only the other one has follows from the volumes
+  const size = 2 * more.volume() - a.volume() + b.volume();
   more.delete();
-  less.delete();
   return size;
 }
