@@ -14,7 +14,8 @@ export default function beforeAll(project: TestProject): () => void {
   build();
   const folder = mkdtempSync(path.join(tmpdir(), 'tenonwright-once-'));
   project.provide('onceARun', folder);
-  return () => rmSync(folder, { recursive: true, force: true });
+  // a browser that is ended may still write
+  return () => rmSync(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 }
 
 /** The program and its preview page's script. Types are a check of their own: a wrong one does not keep the tests from running. */

@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process';
+import process from 'node:process';
 import {
   type Browser,
   type BrowserContext,
@@ -6,7 +7,7 @@ import {
   chromium,
   type Page,
 } from 'playwright-core';
-import { afterAll, afterEach } from 'vitest';
+import { afterAll, afterEach, inject } from 'vitest';
 import { CHROMIUM } from './programs.js';
 
 /** A page in a browser, and all that came of it. */
@@ -45,8 +46,35 @@ interface Window {
   readonly tellTo: (requests: string[], complaints: string[]) => void;
 }
 
+/** A browser, and the window that tests share in it. */
+interface Running {
+  readonly browser: Promise<Browser>;
+  shared?: Window;
+}
+
+/** To start a browser takes as long as three pages: one for all files that one worker tests. It ends with the worker. */
+const running = new Map<string, Running>();
+
+function start(flags: readonly string[]): Running {
+  // a worker is ended before its browser has cleared up: what it leaves goes with all that is made for the run
+  const usual = process.env.TMPDIR;
+  process.env.TMPDIR = inject('onceARun');
+  const browser = chromium
+    .launch({
+      executablePath: whole(CHROMIUM.command![0]),
+      args: ['--no-sandbox', '--disable-dev-shm-usage', ...flags],
+    })
+    .finally(() => {
+      if (usual === undefined) delete process.env.TMPDIR;
+      else process.env.TMPDIR = usual;
+    });
+  const one = { browser };
+  running.set(flags.join(' '), one);
+  return one;
+}
+
 /**
- * One browser for the tests of a file, started when the first of them asks.
+ * Opens files in a browser for the tests of a file.
  *
  * A window of its own costs a test more than all it asks of the page: tests that ask for no more than its size, light and motion
  * follow each other in one, each with the file loaded anew and nothing kept. After a test that failed it is another one.
@@ -54,37 +82,32 @@ interface Window {
 export function browser(
   flags: readonly string[] = SOFTWARE_PICTURES,
 ): (file: string, how?: HowOpened) => Promise<Opened> {
-  let started: Promise<Browser> | undefined;
-  let shared: Window | undefined;
-  const gone: BrowserContext[] = [];
+  const gone = { test: [] as BrowserContext[], file: [] as BrowserContext[] };
+  const close = (until: 'test' | 'file') =>
+    Promise.all(gone[until].splice(0).map((context) => context.close()));
+  const now = () => running.get(flags.join(' '));
   afterEach(async ({ task }) => {
-    await Promise.all(gone.splice(0).map((context) => context.close()));
+    await close('test');
+    const one = now();
+    if (!one?.shared) return;
     if (task.result?.state === 'fail') {
-      await shared?.page.context().close();
-      shared = undefined;
-    }
-    // a page that is left open goes on working beside the next test
-    if (shared) await leave(shared);
+      await one.shared.page.context().close();
+      delete one.shared;
+      // a page that is left open goes on working beside the next test
+    } else await leave(one.shared);
   });
-  afterAll(async () => {
-    await (await started)?.close();
-  });
-  const another = async (how: BrowserContextOptions): Promise<Window> => {
-    started ??= chromium.launch({
-      executablePath: whole(CHROMIUM.command![0]),
-      args: ['--no-sandbox', '--disable-dev-shm-usage', ...flags],
-    });
-    return listenedTo(await (await started).newContext({ ...USUAL, ...how }));
-  };
+  afterAll(() => close('file'));
   return async (file, { own, ...how } = {}) => {
+    const one = now() ?? start(flags);
+    const another = async (asked: BrowserContextOptions): Promise<Window> =>
+      listenedTo(await (await one.browser).newContext({ ...USUAL, ...asked }));
     const { viewport, colorScheme, reducedMotion, ...others } = { ...USUAL, ...how };
     const alone = own !== undefined || Object.keys(others).length > 0;
-    if (!alone) shared ??= await another({});
-    const window = !alone && shared ? shared : await another(how);
+    if (!alone) one.shared ??= await another({});
+    const window = !alone && one.shared ? one.shared : await another(how);
     const { page } = window;
-    if (alone) {
-      if (own !== 'file') gone.push(page.context());
-    } else {
+    if (alone) gone[own ?? 'test'].push(page.context());
+    else {
       await leave(window);
       await page.setViewportSize(viewport!);
       await page.emulateMedia({ media: null, colorScheme, reducedMotion });
