@@ -10,6 +10,7 @@ import { join, posix, resolve } from 'node:path';
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { byPlaces } from './by-places.mjs';
 import { withoutBrotli } from './without-brotli.mjs';
 
 const PACKED = 'dist/src/packed';
@@ -24,6 +25,16 @@ const models = readdirSync('models')
   .map((name) => `models/${name}`);
 const parts = ['src/cli/run.ts', WORKER, ...layers, ...models];
 
+const texts = byPlaces(parts);
+const arraysByPlaces = {
+  name: 'arrays-by-places',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /\/(src|models)\/.*\.ts$/ }, ({ path }) => ({
+      contents: texts.get(path),
+      loader: 'js',
+    })),
+};
+
 const { outputFiles } = await build({
   stdin: {
     contents: `export const parts = {${parts.map((path) => `'${path}': () => require('./${path}')`)}};`,
@@ -34,10 +45,11 @@ const { outputFiles } = await build({
   format: 'cjs',
   platform: 'node',
   target: 'node20',
+  minifyWhitespace: true,
   // as deep as a layer, so that the models and package.json are found from there as well
   define: { 'import.meta.url': '__here' },
   external: ['manifold-3d', '@resvg/*', '@fontsource/*', 'three', 'esbuild', 'yaml'],
-  plugins: [withoutBrotli],
+  plugins: [withoutBrotli, arraysByPlaces],
   logLevel: 'warning',
 });
 // a script that comes with its translation cannot import by itself
@@ -91,7 +103,7 @@ ${names.includes('default') ? 'export default of.default;\n' : ''}`,
 // what a run has used is translated when it ends: kept for the next ones of its kind, whatever the run finds
 const out = mkdtempSync(join(tmpdir(), 'tenonwright-pack-'));
 for (const [end, words] of [
-  ['code', ['check']],
+  ['code', ['make', '--only', 'stl,dxf,shop', '--out', out]],
   ['make.code', ['make', '--out', out]],
 ]) {
   const keep = `import { writeFileSync } from 'node:fs';
