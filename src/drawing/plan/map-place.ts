@@ -13,36 +13,44 @@ export function emptyPlace(
 ): { readonly figure: DrawnFigure; readonly at: Vec2 } | undefined {
   const columns = Math.floor((area.maxX - area.minX) / CELL);
   const rows = Math.floor((area.maxY - area.minY) / CELL);
-  const taken = takenBefore(takenCells(entities, area, columns, rows), columns, rows);
+  const taken = takenBlocks(entities, area, columns, rows);
   const air = Math.ceil(AIR / CELL);
   for (const figure of figures) {
     const [wide, high] = [Math.ceil(figure.width / CELL), Math.ceil(figure.height / CELL)];
-    for (let row = 0; row + high <= rows; row += 1)
-      for (let column = columns - wide; column >= 0; column -= 1)
-        if (
-          taken(
-            Math.max(0, column - air),
-            Math.max(0, row - air),
-            Math.min(columns, column + wide + air),
-            Math.min(rows, row + high + air),
-          ) === 0
-        )
-          return {
-            figure,
-            at: [area.maxX - (columns - column) * CELL + wide * CELL - figure.width, area.minY + row * CELL],
-          };
+    for (let row = 0; row + high <= rows; row += 1) {
+      const beside = taken.filter(({ low, top }) => low < row + high + air && top > row - air);
+      let column = columns - wide;
+      const isInTheWay = ({ left, right }: Block) => left < column + wide + air && right > column - air;
+      for (;;) {
+        const one = beside.find(isInTheWay);
+        if (!one) break;
+        column = one.left - wide - air;
+      }
+      if (column >= 0)
+        return {
+          figure,
+          at: [area.maxX - (columns - column) * CELL + wide * CELL - figure.width, area.minY + row * CELL],
+        };
+    }
   }
   return undefined;
 }
 
-/** Cells under words and tables, and under the whole of every figure: nothing else stands between its parts. */
-function takenCells(
+/** Whole cells, from the left and the foot of an area; `right` and `top` are the first beyond. */
+interface Block {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly top: number;
+}
+
+/** What words and tables take up, and the whole of every figure: nothing else stands between its parts. */
+function takenBlocks(
   entities: readonly SheetEntity[],
   area: Box,
   columns: number,
   rows: number,
-): readonly boolean[] {
-  const cells = new Array<boolean>(columns * rows).fill(false);
+): readonly Block[] {
   const figures = new Map<Tag, SheetEntity[]>();
   const boxes: Box[] = [];
   for (const one of entities) {
@@ -51,25 +59,13 @@ function takenCells(
     else if (one.tag?.role === 'figure') figures.set(one.tag, [one]);
     else boxes.push(entitiesBox([one]));
   }
-  for (const box of [...boxes, ...[...figures.values()].map(entitiesBox)]) {
-    const at = (value: number, low: number, most: number) =>
-      Math.min(most, Math.max(0, (value - low) / CELL));
-    const [left, right] = [at(box.minX, area.minX, columns), at(box.maxX, area.minX, columns)];
-    const [low, high] = [at(box.minY, area.minY, rows), at(box.maxY, area.minY, rows)];
-    for (let row = Math.floor(low); row < Math.ceil(high); row += 1)
-      cells.fill(true, row * columns + Math.floor(left), row * columns + Math.ceil(right));
-  }
-  return cells;
-}
-
-/** How many cells of a block are taken, by sums from the corner. */
-function takenBefore(cells: readonly boolean[], columns: number, rows: number) {
-  const sums = new Uint32Array((columns + 1) * (rows + 1));
-  const of = (column: number, row: number) => sums[row * (columns + 1) + column]!;
-  for (let row = 0; row < rows; row += 1)
-    for (let column = 0; column < columns; column += 1)
-      sums[(row + 1) * (columns + 1) + column + 1] =
-        of(column, row + 1) + of(column + 1, row) - of(column, row) + (cells[row * columns + column] ? 1 : 0);
-  return (left: number, low: number, right: number, high: number): number =>
-    of(right, high) - of(left, high) - of(right, low) + of(left, low);
+  const at = (value: number, low: number, most: number) => Math.min(most, Math.max(0, (value - low) / CELL));
+  return [...boxes, ...[...figures.values()].map(entitiesBox)]
+    .map((box) => ({
+      left: Math.floor(at(box.minX, area.minX, columns)),
+      right: Math.ceil(at(box.maxX, area.minX, columns)),
+      low: Math.floor(at(box.minY, area.minY, rows)),
+      top: Math.ceil(at(box.maxY, area.minY, rows)),
+    }))
+    .filter(({ left, right, low, top }) => left < right && low < top);
 }
