@@ -12,7 +12,7 @@ export function settleEngine(): void {
   if (!process.versions.node.startsWith('20.')) return;
   for (const flag of [
     '--interrupt-budget=1000000',
-    '--wasm-tiering-budget=100000000',
+    '--wasm-tiering-budget=400000000',
     '--no-parallel-scavenge',
   ])
     setFlagsFromString(flag);
