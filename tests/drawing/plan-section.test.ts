@@ -1,9 +1,11 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/drawing/flow/index.js';
 import { emptyPlace } from '../../src/drawing/plan/map-place.js';
 import { AREA, section } from '../../src/drawing/plan/plan-section.js';
 import { boxesOverlap, entitiesBox, letters, path, type SheetEntity } from '../../src/drawing/sheet/index.js';
 import { paragraph } from '../../src/shop/index.js';
+import { seed } from '../properties/seed.js';
 
 const map = (width: number, height: number): DrawnFigure => ({
   kind: 'drawn',
@@ -74,4 +76,53 @@ test('the largest map that finds an empty place stands there, low and to the rig
     tag,
   }));
   expect(place(...apart)).toBeUndefined();
+});
+
+test('the place is the one found square by square: the first empty one from the foot, from the right', () => {
+  const [wide, high] = [60, 80];
+  const area = { minX: 15, minY: 20, maxX: 15 + wide, maxY: 20 + high };
+  // tenths of a millimetre, and some beyond the edges
+  const from = (most: number) => fc.integer({ min: -50, max: 10 * most }).map((tenths) => tenths / 10);
+  const box = fc.tuple(from(wide), from(high), from(wide / 2), from(high / 2));
+  const size = (most: number) => fc.oneof(fc.integer({ min: 50, max: 400 }), fc.constant(10 * most));
+  fc.assert(
+    fc.property(fc.array(box, { maxLength: 8 }), size(wide), size(high), (boxes, w, h) => {
+      const figure = map(w / 10, h / 10);
+      const drawn = boxes.map(([x, y, width, height]) => [
+        [15 + x, 20 + y] as const,
+        [15 + x + Math.max(0.2, width), 20 + y + Math.max(0.2, height)] as const,
+      ]);
+      const found = emptyPlace(
+        drawn.map(([low, high]) => path('visible', [low!, high!])),
+        area,
+        [figure],
+      );
+      const isInk = (column: number, row: number) =>
+        drawn.some(
+          ([low, high]) =>
+            low![0] < 15 + column + 1 &&
+            high![0] > 15 + column &&
+            low![1] < 20 + row + 1 &&
+            high![1] > 20 + row,
+        );
+      const [columns, rows] = [Math.ceil(figure.width), Math.ceil(figure.height)];
+      const isEmpty = (left: number, foot: number) => {
+        // two squares of air all round, as far as the page goes
+        for (let column = Math.max(0, left - 2); column < Math.min(wide, left + columns + 2); column += 1)
+          for (let row = Math.max(0, foot - 2); row < Math.min(high, foot + rows + 2); row += 1)
+            if (isInk(column, row)) return false;
+        return true;
+      };
+      const places: [number, number][] = [];
+      for (let foot = 0; foot + rows <= high; foot += 1)
+        for (let left = wide - columns; left >= 0; left -= 1) places.push([left, foot]);
+      const first = places.find(([left, foot]) => isEmpty(left, foot));
+      if (!first) return found === undefined;
+      const [left, foot] = first;
+      expect(found?.at[0]).toBeCloseTo(15 + left + columns - figure.width, 9);
+      expect(found?.at[1]).toBeCloseTo(20 + foot, 9);
+      return true;
+    }),
+    seed(200),
+  );
 });
