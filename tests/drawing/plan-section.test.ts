@@ -88,22 +88,19 @@ test('the place is the one found square by square: the first empty one from the 
   fc.assert(
     fc.property(fc.array(box, { maxLength: 8 }), size(wide), size(high), (boxes, w, h) => {
       const figure = map(w / 10, h / 10);
-      const drawn = boxes.map(([x, y, width, height]) => [
-        [15 + x, 20 + y] as const,
-        [15 + x + Math.max(0.2, width), 20 + y + Math.max(0.2, height)] as const,
-      ]);
+      const drawn = boxes.map(([x, y, width, height]) => ({
+        from: [15 + x, 20 + y] as const,
+        to: [15 + x + Math.max(0.2, width), 20 + y + Math.max(0.2, height)] as const,
+      }));
       const found = emptyPlace(
-        drawn.map(([low, high]) => path('visible', [low!, high!])),
+        drawn.map(({ from, to }) => path('visible', [from, to])),
         area,
         [figure],
       );
       const isInk = (column: number, row: number) =>
         drawn.some(
-          ([low, high]) =>
-            low![0] < 15 + column + 1 &&
-            high![0] > 15 + column &&
-            low![1] < 20 + row + 1 &&
-            high![1] > 20 + row,
+          ({ from, to }) =>
+            from[0] < 15 + column + 1 && to[0] > 15 + column && from[1] < 20 + row + 1 && to[1] > 20 + row,
         );
       const [columns, rows] = [Math.ceil(figure.width), Math.ceil(figure.height)];
       const isEmpty = (left: number, foot: number) => {

@@ -21,6 +21,7 @@ export function emptyPlace(
       const beside = taken.filter(({ low, top }) => low < row + high + air && top > row - air);
       let column = columns - wide;
       const isInTheWay = ({ left, right }: Block) => left < column + wide + air && right > column - air;
+      // past what is in the way, to its left
       for (;;) {
         const one = beside.find(isInTheWay);
         if (!one) break;
